@@ -1,0 +1,46 @@
+/**
+ * Against which time the strokes are held. `played-click`: the tool played the click, latency known;
+ * `heard-click`: clicks found in the recording; `asked-tempo`: the tempo asked for, phase fitted;
+ * `fitted-tempo`: both fitted. Only the first two can tell ahead from behind.
+ */
+export type ReferenceKind = 'played-click' | 'heard-click' | 'asked-tempo' | 'fitted-tempo';
+
+/** A run through consecutive slots without a break. */
+export interface Segment {
+  /** First and last slot (indices into the slots, both played or missed inside the run). */
+  readonly firstSlot: number;
+  readonly lastSlot: number;
+  /** Whether the run is graded, or was given up and played again (shown, not graded). */
+  readonly state: 'graded' | 'abandoned';
+  /** Hands swapped against the sheet from this segment's start: the player led with the other hand. */
+  readonly leadSwapped: boolean;
+  /** Straight-line fit of this run: onset of the repeat's beat 0 (s) and seconds per beat. */
+  readonly origin: number;
+  readonly period: number;
+}
+
+/** One played stroke on one slot. */
+export interface Match {
+  readonly slot: number;
+  /** Index into the strokes handed to the aligner. */
+  readonly stroke: number;
+  readonly segment: number;
+}
+
+/** How the strokes of a take lie on its slots. Every index refers to the slots and strokes handed in. */
+export interface Alignment {
+  readonly reference: ReferenceKind;
+  readonly segments: readonly Segment[];
+  /** In order of time. Holds abandoned segments too. */
+  readonly matches: readonly Match[];
+  /** Slots inside graded segments without a stroke. */
+  readonly missed: readonly number[];
+  /** Strokes inside a segment that no slot asked for. */
+  readonly extra: readonly number[];
+  /** Strokes close behind a matched stroke of the same slot: a bounce or a double hit. */
+  readonly doubled: readonly number[];
+  /** Strokes outside every segment: noodling, talk taken for strokes, sticks laid down. */
+  readonly outside: readonly number[];
+  /** Why the alignment can't be trusted, or null. */
+  readonly doubt: null | { readonly code: string; readonly facts: Readonly<Record<string, number | string>> };
+}

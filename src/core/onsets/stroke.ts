@@ -1,0 +1,37 @@
+/** What a found sound is taken for; only `pad` sounds are strokes of the take. */
+export type SoundClass = 'pad' | 'click' | 'stick-click' | 'voice' | 'other';
+
+/** One sound with an attack found in a recording. */
+export interface Stroke {
+  /** Onset in seconds from the start of the recording. */
+  readonly time: number;
+  /** Standard error of `time`, s. */
+  readonly timeSe: number;
+  /** Peak of the band-limited stroke with its predecessor's tail taken off, dBFS (full-scale sine peak = 0). */
+  readonly levelDb: number;
+  /** Standard error of `levelDb`, dB. */
+  readonly levelSe: number;
+  readonly sound: SoundClass;
+  /** Log-likelihood evidence for an attack here, nats; the larger, the surer. */
+  readonly evidence: number;
+  /** Spectral shape of the attack, dB per band relative to the stroke's own mean: tells hands and sounds apart. */
+  readonly timbre: readonly number[];
+}
+
+/** Everything heard in a recording. `sounds` is in order of time and holds every class. */
+export interface Hearing {
+  readonly sounds: readonly Stroke[];
+  /** Level of the recording between strokes, dBFS peak-equivalent in the strokes' own band. */
+  readonly noiseFloorDb: number;
+  /** Clicks of a metronome found in the recording, or null. */
+  readonly click: HeardClick | null;
+}
+
+/** A metronome heard in the recording. */
+export interface HeardClick {
+  /** Times of the clicks, s. */
+  readonly times: readonly number[];
+  /** Seconds between clicks, fitted over all of them. */
+  readonly period: number;
+  readonly levelDb: number;
+}
