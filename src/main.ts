@@ -1,0 +1,16 @@
+#!/usr/bin/env node
+import { version } from '../package.json';
+import { type CommandTable, runCommandLine } from './cli/run-command-line.ts';
+
+/** Every command, in the order in which help lists them; each loads when it is called for. */
+const commands: CommandTable = {};
+
+// A reader such as `head` that has seen enough closes the pipe: that is no fault.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code === 'EPIPE') process.exit();
+    throw error;
+  });
+}
+
+process.exitCode = await runCommandLine(process.argv.slice(2), { version, commands });
