@@ -1,0 +1,66 @@
+import type { Beat, Sheet } from './sheet.ts';
+import type { Slot } from './slot.ts';
+import { swapHands } from './swap-hands.ts';
+
+/** Bar of every beat: by the bar lines where the notation has any, otherwise by the count of beats in a bar. */
+function barsOf(beats: readonly Beat[], beatsInBar: number): readonly number[] {
+  const written = beats.some((beat, index) => index > 0 && beat.barBefore);
+  let bar = 0;
+  return beats.map((beat, index) => {
+    if (written && index > 0 && beat.barBefore) bar += 1;
+    return written ? bar : Math.floor(index / beatsInBar);
+  });
+}
+
+/**
+ * Lays a sheet out into its expected strokes, in the order in which they are played. Each line is played
+ * `repeats` times without a gap, hands changed over on every second repeat where the line says so, then rests
+ * for `restBeats`. A grace note is a slot of its own before its main stroke's, at the same position. Times run
+ * from the first beat of the sheet: one beat lasts 60 / bpm seconds; from the first line without a tempo on,
+ * they are null.
+ *
+ * @example layOut(sheet).map((slot) => slot.hand).join('') // 'RLRLRL' for one repeat of '>RLR >LRL'
+ */
+export function layOut(sheet: Sheet): Slot[] {
+  const slots: Slot[] = [];
+  let lineBeat = 0;
+  let lineTime: number | null = 0;
+  sheet.lines.forEach((line, lineIndex) => {
+    const secondsPerBeat = line.bpm === null ? null : 60 / line.bpm;
+    if (secondsPerBeat === null) lineTime = null;
+    const bars = barsOf(line.beats, line.beatsInBar);
+    const swapped = swapHands(line.beats);
+    for (let repeat = 0; repeat < line.repeats; repeat++) {
+      const beats = line.leadChange && repeat % 2 === 1 ? swapped : line.beats;
+      beats.forEach((beat, beatIndex) => {
+        const divisions = beat.partials.length;
+        beat.partials.forEach((note, partialIndex) => {
+          if (note === null) return;
+          const position = beatIndex + partialIndex / divisions;
+          const beatInLine = repeat * beats.length + position;
+          const common = {
+            line: lineIndex,
+            repeat,
+            bar: bars[beatIndex]!,
+            beat: beatIndex,
+            partial: partialIndex + 1,
+            divisions,
+            position,
+            beatTime: lineBeat + beatInLine,
+            time:
+              lineTime === null || secondsPerBeat === null ? null : lineTime + beatInLine * secondsPerBeat,
+          };
+          for (const hand of note.grace) {
+            slots.push({ ...common, index: slots.length, hand, accent: false, grace: true, buzz: false });
+          }
+          const { hand, accent, buzz } = note;
+          slots.push({ ...common, index: slots.length, hand, accent, grace: false, buzz });
+        });
+      });
+    }
+    const lineLength = line.repeats * line.beats.length + line.restBeats;
+    lineBeat += lineLength;
+    if (lineTime !== null && secondsPerBeat !== null) lineTime += lineLength * secondsPerBeat;
+  });
+  return slots;
+}
