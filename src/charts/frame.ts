@@ -1,0 +1,72 @@
+import type { ChartType, TooltipItem } from 'chart.js';
+import { clockTime } from './clock-time.ts';
+import type { Look } from './look.ts';
+
+/** Where a dataset carries a `stroke` with its points, the box over a point tells of that stroke. */
+export interface StrokePoint {
+  readonly x: number;
+  readonly y: number;
+  readonly stroke: number;
+}
+
+const font = (look: Look, weight: 'normal' | 'bold' = 'normal') => ({
+  family: look.fontFamily,
+  size: look.fontSize,
+  weight,
+});
+
+/** A scale with its title and the look's text and grid. */
+export function scale(look: Look, title: string) {
+  const { palette } = look;
+  return {
+    title: { display: title !== '', text: title, color: palette.quiet, font: font(look) },
+    ticks: { color: palette.quiet, font: font(look), maxRotation: 0 },
+    grid: { color: palette.grid },
+    border: { color: palette.quiet },
+  };
+}
+
+/** A scale of seconds of the recording, labelled in minutes and seconds. */
+export function timeScale(look: Look) {
+  const plain = scale(look, 'time in the recording');
+  return {
+    ...plain,
+    type: 'linear' as const,
+    ticks: {
+      ...plain.ticks,
+      maxTicksLimit: 7,
+      callback: (value: string | number) => clockTime(Number(value)),
+    },
+  };
+}
+
+/** What pictures have in common: question as title where asked for, legend below, no movement. */
+export function plugins<T extends ChartType>(
+  look: Look,
+  question: string,
+  words: (item: TooltipItem<T>) => string | string[],
+) {
+  const { palette } = look;
+  return {
+    title: {
+      display: look.titled,
+      text: question,
+      color: palette.ink,
+      align: 'start' as const,
+      font: { ...font(look, 'bold'), size: look.fontSize + 3 },
+    },
+    legend: {
+      position: 'bottom' as const,
+      labels: { color: palette.ink, font: font(look), usePointStyle: true, boxHeight: 8, padding: 14 },
+    },
+    tooltip: {
+      displayColors: false,
+      backgroundColor: palette.ink,
+      bodyColor: palette.paper,
+      titleColor: palette.paper,
+      bodyFont: font(look),
+      padding: 10,
+      callbacks: { title: () => '', label: words },
+    },
+  };
+}

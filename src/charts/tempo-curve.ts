@@ -1,0 +1,111 @@
+import type { ChartConfiguration } from 'chart.js';
+import type { TakeResult } from '../core/result/take-result.ts';
+import { clockTime } from './clock-time.ts';
+import { plugins, scale, timeScale } from './frame.ts';
+import type { Look } from './look.ts';
+import { spreadOf } from './spread-of.ts';
+import { thinOut } from './thin-out.ts';
+
+export const tempoCurveQuestion = 'Does the tempo hold from start to end?';
+
+/** Least reach of the scale round the middle tempo: a take that holds its tempo shall look level. Our judgement. */
+const leastReach = 0.04;
+
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Local tempo over the take, BPM, a break between runs, with the asked tempo as a dashed line. Null without one. */
+export function tempoCurve(result: TakeResult, look: Look): ChartConfiguration<'scatter'> | null {
+  const { tempo } = result;
+  if (tempo.time.length === 0) return null;
+  const middle = spreadOf(tempo.bpm)!.middle;
+  const asked = askedTempo(result);
+  const line = { showLine: true, pointRadius: 0, pointHitRadius: 10, pointStyle: 'line' as const };
+  const plain = scale(look, 'beats a minute');
+  return {
+    type: 'scatter',
+    data: {
+      datasets: [
+        {
+          ...line,
+          label: 'tempo as played',
+          data: runs(result),
+          borderColor: look.palette.first,
+          backgroundColor: look.palette.first,
+          borderWidth: 2.5,
+        },
+        ...(asked.length === 0
+          ? []
+          : [
+              {
+                ...line,
+                label: 'tempo asked for',
+                data: asked,
+                borderColor: look.palette.second,
+                backgroundColor: look.palette.second,
+                borderWidth: 2,
+                borderDash: [7, 4],
+              },
+            ]),
+      ],
+    },
+    options: {
+      animation: false,
+      maintainAspectRatio: false,
+      scales: {
+        x: timeScale(look),
+        y: {
+          ...plain,
+          type: 'linear',
+          suggestedMin: middle * (1 - leastReach),
+          suggestedMax: middle * (1 + leastReach),
+          ticks: { ...plain.ticks, maxTicksLimit: 8, precision: 0 },
+        },
+      },
+      plugins: plugins<'scatter'>(look, tempoCurveQuestion, (item) => {
+        const { x, y } = item.raw as Point;
+        return `${item.dataset.label}: ${y.toFixed(1)} beats a minute at ${clockTime(x)}`;
+      }),
+    },
+  };
+}
+
+/** The curve's points, with a gap between two runs. */
+function runs({ tempo }: TakeResult): Point[] {
+  const bySegment = new Map<number, Point[]>();
+  tempo.time.forEach((x, i) => {
+    const segment = tempo.segment[i]!;
+    const points = bySegment.get(segment) ?? [];
+    points.push({ x, y: tempo.bpm[i]! });
+    bySegment.set(segment, points);
+  });
+  return [...bySegment.values()].flatMap((points) => {
+    const shown = thinOut(points);
+    return [...shown, { x: shown.at(-1)!.x, y: Number.NaN }];
+  });
+}
+
+/** The asked tempo over each graded run; a run through several lines has the steps of their tempos. */
+function askedTempo({ segments, sheet, slots, strokes }: TakeResult): Point[] {
+  const points: Point[] = [];
+  for (const segment of segments) {
+    if (segment.state !== 'graded') continue;
+    for (let line = slots.line[segment.firstSlot]!; line <= slots.line[segment.lastSlot]!; line++) {
+      const bpm = sheet.lines[line]?.bpm ?? null;
+      const times: number[] = [];
+      for (let slot = segment.firstSlot; slot <= segment.lastSlot; slot++) {
+        const stroke = slots.stroke[slot] ?? null;
+        if (slots.line[slot] === line && stroke !== null) times.push(strokes.time[stroke]!);
+      }
+      if (bpm === null || times.length === 0) continue;
+      points.push(
+        { x: times[0]!, y: bpm },
+        { x: times.at(-1)!, y: bpm },
+        { x: times.at(-1)!, y: Number.NaN },
+      );
+    }
+  }
+  return points;
+}
