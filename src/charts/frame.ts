@@ -26,15 +26,20 @@ export function scale(look: Look, title: string) {
   };
 }
 
-/** A scale of seconds of the recording, labelled in minutes and seconds. */
-export function timeScale(look: Look) {
+/** A scale of seconds of the recording from one time to another, labelled in minutes and seconds. */
+export function timeScale(look: Look, from: number, to: number) {
   const plain = scale(look, 'time in the recording');
+  const margin = Math.max(0.3, 0.02 * (to - from));
   return {
     ...plain,
     type: 'linear' as const,
+    min: from - margin,
+    max: to + margin,
     ticks: {
       ...plain.ticks,
       maxTicksLimit: 7,
+      includeBounds: false,
+      precision: 0,
       callback: (value: string | number) => clockTime(Number(value)),
     },
   };

@@ -9,12 +9,13 @@ export interface Histogram {
 const widths = [1, 2, 4, 5, 10, 20, 50, 100];
 
 /**
- * The width of bin that suits values of this spread: the next round one above 2·IQR/∛n
+ * The width of bin that suits values of this spread: the round one nearest to 2·IQR/∛n
  * (Freedman & Diaconis 1981, quoted from memory).
  */
 export function binWidth(interquartileRange: number, count: number): number {
-  const wanted = (2 * interquartileRange) / Math.cbrt(Math.max(1, count));
-  return widths.find((width) => width >= wanted) ?? widths.at(-1)!;
+  const wanted = Math.max(0.1, (2 * interquartileRange) / Math.cbrt(Math.max(1, count)));
+  const distance = (width: number) => Math.abs(Math.log(width / wanted));
+  return widths.reduce((best, width) => (distance(width) < distance(best) ? width : best));
 }
 
 /**

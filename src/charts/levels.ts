@@ -52,8 +52,13 @@ export function levels(result: TakeResult, look: Look): ChartConfiguration<'scat
       animation: false,
       maintainAspectRatio: false,
       scales: {
-        x: timeScale(look),
-        y: { ...loudness, type: 'linear', grace: '8%', ticks: { ...loudness.ticks, maxTicksLimit: 8 } },
+        x: timeScale(look, ...span),
+        y: {
+          ...loudness,
+          type: 'linear',
+          grace: '8%',
+          ticks: { ...loudness.ticks, maxTicksLimit: 8, callback: (v) => `${v}`.replace('-', '\u2212') },
+        },
       },
       plugins: withoutHelpers(
         plugins<'scatter'>(look, levelsQuestion, (item) => {

@@ -41,9 +41,9 @@ export function scoreOverview(result: TakeResult, look: Look): ChartConfiguratio
         {
           label: 'score',
           data: named.map(({ score }): [number, number] => [0, score.score]),
-          backgroundColor: named.map((_, i) => (i === 0 ? palette.first : palette.firstArea)),
+          backgroundColor: palette.firstArea,
           borderColor: palette.first,
-          borderWidth: 1.5,
+          borderWidth: named.map((_, i) => (i === 0 ? 3 : 1.5)),
           borderSkipped: false,
           barPercentage: 0.62,
           grouped: false,

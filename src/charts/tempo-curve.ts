@@ -22,6 +22,7 @@ export function tempoCurve(result: TakeResult, look: Look): ChartConfiguration<'
   if (tempo.time.length === 0) return null;
   const middle = spreadOf(tempo.bpm)!.middle;
   const asked = askedTempo(result);
+  const ends = [tempo.time[0]!, tempo.time.at(-1)!, ...asked.map((point) => point.x)];
   const line = { showLine: true, pointRadius: 0, pointHitRadius: 10, pointStyle: 'line' as const };
   const plain = scale(look, 'beats a minute');
   return {
@@ -55,7 +56,7 @@ export function tempoCurve(result: TakeResult, look: Look): ChartConfiguration<'
       animation: false,
       maintainAspectRatio: false,
       scales: {
-        x: timeScale(look),
+        x: timeScale(look, Math.min(...ends), Math.max(...ends)),
         y: {
           ...plain,
           type: 'linear',
@@ -64,10 +65,23 @@ export function tempoCurve(result: TakeResult, look: Look): ChartConfiguration<'
           ticks: { ...plain.ticks, maxTicksLimit: 8, precision: 0 },
         },
       },
-      plugins: plugins<'scatter'>(look, tempoCurveQuestion, (item) => {
-        const { x, y } = item.raw as Point;
-        return `${item.dataset.label}: ${y.toFixed(1)} beats a minute at ${clockTime(x)}`;
-      }),
+      plugins: withWideMarks(
+        plugins<'scatter'>(look, tempoCurveQuestion, (item) => {
+          const { x, y } = item.raw as Point;
+          return `${item.dataset.label}: ${y.toFixed(1)} beats a minute at ${clockTime(x)}`;
+        }),
+      ),
+    },
+  };
+}
+
+/** Legend marks that are lines, dashed as in the picture. */
+function withWideMarks<T extends { legend: { labels: object } }>(parts: T) {
+  return {
+    ...parts,
+    legend: {
+      ...parts.legend,
+      labels: { ...parts.legend.labels, usePointStyle: false, boxWidth: 36, boxHeight: 0 },
     },
   };
 }

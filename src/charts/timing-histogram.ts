@@ -20,10 +20,7 @@ const tallest = 0.86;
 export function timingHistogram(result: TakeResult, look: Look): ChartConfiguration<'scatter'> | null {
   const found = lanes(gradedStrokes(result), { byHand: true });
   if (found.length === 0) return null;
-  const all = spreadOf(found.flatMap((lane) => lane.strokes.map((stroke) => stroke.deviationMs)))!;
-  const reach = Math.max(15, 2.5 * Math.max(all.upperQuarter, -all.lowerQuarter));
-  const typicalCount = all.count / found.length;
-  const width = binWidth(all.upperQuarter - all.lowerQuarter, typicalCount);
+  const { reach, width } = binsFor(found);
   const hills = found.map((lane) => histogramOf(lane, width, reach));
   const most = Math.max(...hills.map((hill) => Math.max(...hill.shares)));
   const edge = (Math.ceil(reach / width) + 0.5) * width;
@@ -66,7 +63,7 @@ export function timingHistogram(result: TakeResult, look: Look): ChartConfigurat
         y: {
           ...scale(look, 'note of the beat and hand'),
           type: 'linear',
-          min: 0,
+          min: -0.06,
           max: found.length,
           afterBuildTicks: (axis) => {
             axis.ticks = found.map((_, i) => ({ value: i }));
@@ -87,6 +84,20 @@ export function timingHistogram(result: TakeResult, look: Look): ChartConfigurat
       },
     },
   };
+}
+
+/** Bins narrow enough for the lanes' own spread, and far enough for all strokes but wild ones. */
+function binsFor(found: readonly Lane[]): { reach: number; width: number } {
+  const apart = found.flatMap(({ strokes }) => {
+    const { middle } = spreadOf(strokes.map((stroke) => stroke.deviationMs))!;
+    return strokes.map((stroke) => stroke.deviationMs - middle);
+  });
+  const inside = spreadOf(apart)!;
+  const iqr = inside.upperQuarter - inside.lowerQuarter;
+  const all = spreadOf(found.flatMap((lane) => lane.strokes.map((stroke) => stroke.deviationMs)))!;
+  const far = Math.max(all.highest, -all.lowest);
+  const wild = Math.max(all.upperQuarter, -all.lowerQuarter) + 3 * iqr;
+  return { reach: Math.max(15, Math.min(far, wild)), width: binWidth(iqr, inside.count) };
 }
 
 function laneTick(lane: Lane | undefined): string {

@@ -1,5 +1,6 @@
 import { createRequire } from 'node:module';
-import type { ChartConfiguration } from 'chart.js';
+import type { ChartConfiguration, Plugin } from 'chart.js';
+import { indexedPng } from './indexed-png.ts';
 
 /** Pictures can't be drawn here: the drawing library is missing or could not be loaded. */
 export class PicturesUnavailable extends Error {
@@ -48,18 +49,31 @@ export function loadChartImage(): Promise<DrawImage> {
 async function load(): Promise<DrawImage> {
   const { ChartJSNodeCanvas } = await import('chartjs-node-canvas');
   const { resolve } = createRequire(import.meta.url);
-  // Both weights stand before the first drawing: the canvas keeps the first match of a family for good.
-  const fonts = [400, 700].map((weight) =>
-    resolve(`@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-${weight}-normal.woff`),
-  );
-  let registered = false;
+  registerType(createRequire(resolve('chartjs-node-canvas'))('canvas'), resolve);
   return (chart, { width, height, density, paper }) => {
     const canvas = new ChartJSNodeCanvas({ width, height, backgroundColour: paper });
-    if (!registered) {
-      for (const path of fonts) canvas.registerFont(path, { family: imageFontFamily });
-      registered = true;
-    }
     const options = { ...chart.options, devicePixelRatio: density };
-    return canvas.renderToBufferSync({ ...chart, options } as ChartConfiguration, 'image/png');
+    let rgba = new Uint8Array(0);
+    const keepPixels: Plugin = {
+      id: 'keep-pixels',
+      afterRender: ({ ctx }) => {
+        rgba = Uint8Array.from(ctx.getImageData(0, 0, width * density, height * density).data);
+      },
+    };
+    const plugins = [...(chart.plugins ?? []), keepPixels];
+    canvas.renderToBufferSync({ ...chart, options, plugins } as ChartConfiguration);
+    return indexedPng({ width: width * density, height: height * density, rgba });
   };
+}
+
+interface CanvasPackage {
+  readonly GlobalFonts: { registerFromPath(path: string, family: string): unknown };
+}
+
+/** Makes the type known before the first drawing: the canvas keeps the first match of a family for good. */
+function registerType({ GlobalFonts }: CanvasPackage, resolve: (id: string) => string): void {
+  for (const weight of [400, 700]) {
+    const file = `@fontsource/atkinson-hyperlegible/files/atkinson-hyperlegible-latin-${weight}-normal.woff`;
+    if (!GlobalFonts.registerFromPath(resolve(file), imageFontFamily)) throw new Error(`cannot read ${file}`);
+  }
 }
