@@ -1,0 +1,87 @@
+import wavDecoder from 'wav-decoder';
+import type { WaveFormat } from './wave-format.ts';
+
+type Shape = Pick<WaveFormat, 'coding' | 'channels' | 'sampleBytes'>;
+
+/*
+ * Who decodes what. The package wav-decoder 1.3 decodes 32-bit integers and both floats right, so it gets those,
+ * behind a plain header of our own: it doesn't know extensible formats, chunks of odd length, `data` before `fmt `
+ * or unwritten lengths. The three other depths are read here:
+ *   8 bits   its symmetric scale reads the zero, 128, as +0.0039, its other scale stretches the upper half;
+ *   16 bits  right in its symmetric scale, but about 30 ms for a minute of 48 kHz mono against 8 ms here
+ *            (Node 20, one core of a small server), and nearly every recording has this depth;
+ *   24 bits  its lowest value, 0x800000, reads as +1.
+ */
+/**
+ * Decodes whole frames of interleaved little-endian samples into one array a channel, full scale ±1: integers are
+ * divided by 2^(bits − 1), so that the lowest is −1. What isn't a number in a float file becomes silence, for one
+ * such sample would spoil every filter after it.
+ *
+ * @example
+ * decodePcm(Uint8Array.of(0x00, 0x80, 0x00, 0x40), { coding: 'integer', channels: 1, sampleBytes: 2 });
+ * // [Float32Array.of(-1, 0.5)]
+ */
+export function decodePcm(bytes: Uint8Array, shape: Shape): Float32Array[] {
+  const { coding, channels, sampleBytes } = shape;
+  const decode = coding === 'integer' ? ownDecoders[sampleBytes] : undefined;
+  if (decode !== undefined) {
+    const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.length);
+    const frameBytes = channels * sampleBytes;
+    return Array.from({ length: channels }, (_, channel) => {
+      const samples = new Float32Array(Math.floor(bytes.length / frameBytes));
+      decode(view, samples, channel * sampleBytes, frameBytes);
+      return samples;
+    });
+  }
+  const decoded = wavDecoder.decode.sync(withPlainHeader(bytes, shape), { symmetric: true }).channelData;
+  if (coding === 'float') decoded.forEach(silenceNonFinite);
+  return decoded;
+}
+
+type OwnDecoder = (view: DataView, samples: Float32Array, at: number, step: number) => void;
+
+/** By bytes a sample. Loops written out, because a call for every sample costs five times as much. */
+const ownDecoders: Readonly<Record<number, OwnDecoder>> = {
+  1: (view, samples, at, step) => {
+    for (let frame = 0, byte = at; frame < samples.length; frame++, byte += step) {
+      samples[frame] = (view.getUint8(byte) - 128) / 2 ** 7;
+    }
+  },
+  2: (view, samples, at, step) => {
+    for (let frame = 0, byte = at; frame < samples.length; frame++, byte += step) {
+      samples[frame] = view.getInt16(byte, true) / 2 ** 15;
+    }
+  },
+  3: (view, samples, at, step) => {
+    for (let frame = 0, byte = at; frame < samples.length; frame++, byte += step) {
+      samples[frame] = ((view.getInt16(byte + 1, true) << 8) | view.getUint8(byte)) / 2 ** 23;
+    }
+  },
+};
+
+function withPlainHeader(bytes: Uint8Array, { coding, channels, sampleBytes }: Shape): ArrayBuffer {
+  const file = new ArrayBuffer(44 + bytes.length);
+  const view = new DataView(file);
+  const rate = 48000; // any: only the samples are taken from what comes back
+  view.setUint32(0, 0x52494646); // RIFF
+  view.setUint32(4, 36 + bytes.length, true);
+  view.setUint32(8, 0x57415645); // WAVE
+  view.setUint32(12, 0x666d7420); // fmt
+  view.setUint32(16, 16, true);
+  view.setUint16(20, coding === 'float' ? 3 : 1, true);
+  view.setUint16(22, channels, true);
+  view.setUint32(24, rate, true);
+  view.setUint32(28, rate * channels * sampleBytes, true);
+  view.setUint16(32, channels * sampleBytes, true);
+  view.setUint16(34, 8 * sampleBytes, true);
+  view.setUint32(36, 0x64617461); // data
+  view.setUint32(40, bytes.length, true);
+  new Uint8Array(file, 44).set(bytes);
+  return file;
+}
+
+function silenceNonFinite(samples: Float32Array): void {
+  for (let index = 0; index < samples.length; index++) {
+    if (!Number.isFinite(samples[index])) samples[index] = 0;
+  }
+}

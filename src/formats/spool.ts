@@ -1,0 +1,42 @@
+import { readSync } from 'node:fs';
+import type { Bytes } from './bytes.ts';
+import { memoryBytes } from './memory-bytes.ts';
+
+const blockBytes = 64 * 1024;
+const enoughToJudge = 512;
+const pauseMs = 5;
+
+/**
+ * Reads a pipe to its end and keeps it in memory. `wanted` sees what the pipe begins with (512 bytes, or all there
+ * is); when it says no, reading stops there.
+ */
+export function spool(descriptor: number, wanted: (head: Uint8Array) => boolean): Bytes {
+  const blocks: Uint8Array[] = [];
+  let length = 0;
+  let judged = false;
+  for (;;) {
+    const block = readBlock(descriptor);
+    blocks.push(block);
+    length += block.length;
+    if (block.length === 0) return memoryBytes(Buffer.concat(blocks, length));
+    if (judged || length < enoughToJudge) continue;
+    judged = true;
+    if (!wanted(Buffer.concat(blocks, length))) return memoryBytes(Buffer.concat(blocks, length));
+  }
+}
+
+/** Empty at the end of the pipe. */
+function readBlock(descriptor: number): Uint8Array {
+  const block = new Uint8Array(blockBytes);
+  for (;;) {
+    try {
+      return block.slice(0, readSync(descriptor, block));
+    } catch (error) {
+      const { code } = error as NodeJS.ErrnoException;
+      if (code === 'EOF') return block.slice(0, 0); // a closed pipe on Windows
+      if (code !== 'EAGAIN') throw error;
+      // The writer isn't ready and the pipe doesn't wait by itself.
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, pauseMs);
+    }
+  }
+}

@@ -1,0 +1,80 @@
+import { randomUUID } from 'node:crypto';
+import {
+  accessSync,
+  closeSync,
+  constants,
+  fsyncSync,
+  openSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
+
+/** Why nothing can be written to a path; `folder` is the one it would stand in. */
+export type OutputFault =
+  | {
+      readonly code: 'folder-missing' | 'not-a-folder' | 'folder-not-writable';
+      readonly facts: { readonly folder: string };
+    }
+  | { readonly code: 'output-is-a-folder'; readonly facts: Readonly<Record<string, never>> }
+  | { readonly code: 'write-failed'; readonly facts: { readonly reason: string } };
+
+/**
+ * Says before any work whether a file can be written at this path: undefined when it can.
+ *
+ * @example
+ * outputFault('no/such/folder/report.html'); // { code: 'folder-missing', facts: { folder: '…/no/such/folder' } }
+ */
+export function outputFault(path: string): OutputFault | undefined {
+  const folder = dirname(resolve(path));
+  const status = statSync(folder, { throwIfNoEntry: false });
+  if (status === undefined) return { code: 'folder-missing', facts: { folder } };
+  if (!status.isDirectory()) return { code: 'not-a-folder', facts: { folder } };
+  try {
+    accessSync(folder, constants.W_OK | constants.X_OK);
+  } catch {
+    return { code: 'folder-not-writable', facts: { folder } };
+  }
+  if (statSync(path, { throwIfNoEntry: false })?.isDirectory())
+    return { code: 'output-is-a-folder', facts: {} };
+  return undefined;
+}
+
+/**
+ * Writes a file so that at its path stands either what was there before or the whole of the new contents: it is
+ * written beside it under another name and then renamed. Nothing of it is left when that fails. A symbolic link
+ * stays and its target is replaced; a pipe or a device is written to as it is.
+ */
+export function writeAtomically(path: string, contents: Uint8Array | string): OutputFault | undefined {
+  const fault = outputFault(path);
+  if (fault !== undefined) return fault;
+  let temporary: string | undefined;
+  try {
+    const present = statSync(path, { throwIfNoEntry: false });
+    if (present !== undefined && !present.isFile()) {
+      writeFileSync(path, contents); // a pipe or a device must not be replaced by a file
+      return undefined;
+    }
+    const target = present === undefined ? resolve(path) : realpathSync(path);
+    temporary = join(dirname(target), `.${basename(target)}.${randomUUID()}.tmp`);
+    writeWhole(temporary, contents, present?.mode);
+    renameSync(temporary, target);
+    return undefined;
+  } catch (error) {
+    if (temporary !== undefined) rmSync(temporary, { force: true });
+    return { code: 'write-failed', facts: { reason: (error as Error).message } };
+  }
+}
+
+function writeWhole(path: string, contents: Uint8Array | string, mode?: number): void {
+  const descriptor = openSync(path, 'wx', mode);
+  try {
+    writeFileSync(descriptor, contents);
+    fsyncSync(descriptor); // the rename must not reach the disk before the contents
+  } finally {
+    closeSync(descriptor);
+  }
+}
