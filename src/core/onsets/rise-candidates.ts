@@ -1,0 +1,174 @@
+import { bandFrames } from '../signal/band-frames.ts';
+import { bandLayout } from '../signal/band-layout.ts';
+import type { Source } from '../signal/source.ts';
+
+/** A place where the power of the recording rises. */
+export interface RiseCandidate {
+  /** Frame of the rise (see `bandLayout`). */
+  readonly frame: number;
+  /** Log-likelihood ratio of a rise against none, nats, bands summed, each band's share bounded. */
+  readonly evidence: number;
+  /** The same for each band, highest band first. */
+  readonly bandEvidence: Float32Array;
+  /** Mean power of each band in the six frames before, and in the two and the twelve frames from the rise on. */
+  readonly before: Float32Array;
+  readonly attack: Float32Array;
+  readonly body: Float32Array;
+  /** Mean power of each band 25 to 40 frames after the rise: how fast the sound dies away. */
+  readonly after: Float32Array;
+}
+
+const beforeFrames = 6;
+const lengths = [2, 5, 12] as const;
+const bodyFrames = 12;
+const aheadFrames = 44;
+const historyFrames = 24;
+/** No band may speak louder than this, so that one band's burst (a rattle, a thump) is no stroke by itself. */
+const bandCap = 80;
+/** Two rises nearer than this many frames are one attack. */
+const peakReach = 6;
+/** Rises under this evidence are not looked at again; noise alone seldom passes it. */
+const leastEvidence = 8;
+/** Quantisation of a 16-bit file lies near −98 dB; what lies under it is no sound. */
+const silencePower = 1e-10;
+/** Neighbouring samples of a band aren't independent: share of them that counts. */
+const independence = 0.6;
+
+/**
+ * Finds every rise of power in one channel. The statistic is the likelihood ratio for a change of variance with
+ * both variances unknown (two-sample variance ratio under Gaussian noise; any statistics text), the best of three
+ * lengths after the rise, summed over octave bands. Linear in length; memory grows only with the number of rises.
+ */
+export function riseCandidates(source: Source, channel: number): RiseCandidate[] {
+  const layout = bandLayout(source.sampleRate);
+  const bands = layout.stages + 1;
+  const perFrame = layout.bands.map(
+    (_, band) => (layout.hop / 2 ** Math.min(band + 1, layout.stages)) * independence,
+  );
+  const found: RiseCandidate[] = [];
+  let history: Float32Array[] | null = null;
+  let historyStart = -historyFrames;
+  for (const block of withTail(bandFrames(source, channel), bands)) {
+    // Before its first frame a recording is taken to sound as in it, so that its start is no attack.
+    const past: readonly Float32Array[] =
+      history ?? block.map((values) => new Float32Array(historyFrames).fill(startPower(values)));
+    const power: readonly Float32Array[] = past.map((values, band) => joined(values, block[band]!));
+    const frames = power[0]!.length;
+    const start = historyStart;
+    scan(power, frames, perFrame, (peak) => found.push({ ...peak, frame: peak.frame + start }));
+    const keep = historyFrames + aheadFrames;
+    history = power.map((values) => values.slice(frames - keep));
+    historyStart = start + frames - keep;
+  }
+  return found;
+}
+
+/** Band powers of each block, and silence after the last so that its rises have an aftermath to look at. */
+function* withTail(blocks: ReturnType<typeof bandFrames>, bands: number): Generator<readonly Float32Array[]> {
+  for (const block of blocks) yield [...block.power, ...block.fresh];
+  yield Array.from({ length: 2 * bands }, () => new Float32Array(aheadFrames));
+}
+
+/** Mean of the first frames; the filters need the very first one to settle. */
+function startPower(values: Float32Array): number {
+  const first = values.subarray(1, 1 + beforeFrames);
+  return first.length === 0 ? 0 : first.reduce((sum, value) => sum + value, 0) / first.length;
+}
+
+function joined(a: Float32Array, b: Float32Array): Float32Array {
+  const all = new Float32Array(a.length + b.length);
+  all.set(a);
+  all.set(b, a.length);
+  return all;
+}
+
+/** Looks for peaks of evidence between `historyFrames` and `frames − aheadFrames`. */
+function scan(
+  power: readonly Float32Array[],
+  frames: number,
+  perFrame: readonly number[],
+  found: (candidate: RiseCandidate) => void,
+): void {
+  const bands = power.length / 2;
+  const sums = power.slice(0, bands).map(prefixSums);
+  const fresh = power.slice(bands).map(prefixSums);
+  const evidence = new Float32Array(frames);
+  const from = historyFrames - peakReach;
+  const to = frames - aheadFrames + peakReach;
+  for (let band = 0; band < bands; band++) addEvidence(fresh[band]!, perFrame[band]!, from, to, evidence);
+  for (let frame = historyFrames; frame < frames - aheadFrames; frame++) {
+    const height = evidence[frame]!;
+    if (height < leastEvidence || !isPeak(evidence, frame)) continue;
+    const at = steepest(fresh, frame);
+    const mean = (band: number, a: number, b: number) => meanBetween(sums[band]!, at + a, at + b);
+    const each = (value: (band: number) => number) => Float32Array.from(sums, (_, band) => value(band));
+    found({
+      frame: at,
+      evidence: height,
+      bandEvidence: each((band) => riseEvidence(fresh[band]!, perFrame[band]!, frame)),
+      before: each((band) => mean(band, -beforeFrames, 0)),
+      attack: each((band) => mean(band, 0, 2)),
+      body: each((band) => mean(band, 0, bodyFrames)),
+      after: each((band) => mean(band, 25, 40)),
+    });
+  }
+}
+
+function prefixSums(values: Float32Array): Float64Array {
+  const sums = new Float64Array(values.length + 1);
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) {
+    sum += values[i]!;
+    sums[i + 1] = sum;
+  }
+  return sums;
+}
+
+function meanBetween(sums: Float64Array, from: number, to: number): number {
+  return Math.max(0, sums[to]! - sums[from]!) / (to - from) + silencePower;
+}
+
+function addEvidence(sums: Float64Array, perFrame: number, from: number, to: number, evidence: Float32Array): void {
+  for (let frame = from; frame < to; frame++) evidence[frame]! += riseEvidence(sums, perFrame, frame);
+}
+
+/** Evidence of one band for a rise at the start of `frame`, nats, at most the cap. */
+function riseEvidence(sums: Float64Array, perFrame: number, frame: number): number {
+  const before = meanBetween(sums, frame - beforeFrames, frame);
+  const n1 = beforeFrames * perFrame;
+  let best = 0;
+  for (const length of lengths) {
+    const ratio = meanBetween(sums, frame, frame + length) / before;
+    if (ratio < 1.5) continue;
+    const n2 = length * perFrame;
+    const n = n1 + n2;
+    const value = 0.5 * (n * Math.log((n1 + n2 * ratio) / n) - n2 * Math.log(ratio));
+    if (value > best) best = value;
+  }
+  return best < bandCap ? best : bandCap;
+}
+
+function isPeak(evidence: Float32Array, frame: number): boolean {
+  const height = evidence[frame]!;
+  for (let near = 1; near <= peakReach; near++) {
+    if (evidence[frame - near]! >= height || evidence[frame + near]! > height) return false;
+  }
+  return true;
+}
+
+/** The bound on each band flattens the top of the evidence; inside it the steepest rise is the attack. */
+function steepest(sums: readonly Float64Array[], peak: number): number {
+  let best = peak;
+  let bestRise = Number.NEGATIVE_INFINITY;
+  for (let frame = peak - 2; frame <= peak + peakReach; frame++) {
+    let rise = 0;
+    for (const sum of sums) {
+      rise += Math.log(meanBetween(sum, frame, frame + 2) / meanBetween(sum, frame - 2, frame));
+    }
+    if (rise > bestRise) {
+      bestRise = rise;
+      best = frame;
+    }
+  }
+  return best;
+}
