@@ -1,13 +1,13 @@
-import type { MeasureResult, Reason, Scope, TakeResult } from '../result/take-result.ts';
+import type { MeasureResult, Reason, TakeResult } from '../result/take-result.ts';
 import { geometricMeanScore, meanScore } from './combine-scores.ts';
+import { type AskedLine, criterionTargets } from './criterion-targets.ts';
 import { findMeasure, type Measured } from './find-measure.ts';
-import type { Criterion, Rubric } from './rubric.ts';
-import { type Perfect, scoreOfValue } from './score-curve.ts';
+import type { Rubric } from './rubric.ts';
+import { scoreOfValue } from './score-curve.ts';
 
 export type Scores = NonNullable<TakeResult['scores']>;
 type Dimension = Scores['dimensions'][number];
 type ScoredMeasure = Dimension['measures'][number];
-type Line = Pick<TakeResult['sheet']['lines'][number], 'ratioBand'>;
 
 /** Scores and what had to be left out of them, or why there is no score. */
 export type ScoredTake =
@@ -19,21 +19,6 @@ export const fewestStrokes = 24;
 
 /** Least share of the applicable dimensions' weight that must be there for an overall score. Our judgement. */
 export const leastCoverage = 0.5;
-
-/** Which results a criterion looks at, and each one's place of perfection: a line's own band goes before the rubric's. */
-function targets(criterion: Criterion, lines: readonly Line[]): { scope: Scope; perfect: Perfect }[] {
-  const whole = [{ scope: {}, perfect: criterion.perfect }];
-  if (criterion.measure !== 'accent-to-tap-ratio' || lines.every((line) => line.ratioBand === null))
-    return whole;
-  const perfects = lines.map(({ ratioBand }) =>
-    ratioBand ? { min: ratioBand.minDb, max: ratioBand.maxDb } : criterion.perfect,
-  );
-  const first = perfects[0]!;
-  const same = perfects.every((p) => JSON.stringify(p) === JSON.stringify(first));
-  return same
-    ? [{ scope: {}, perfect: first }]
-    : perfects.map((perfect, line) => ({ scope: { line }, perfect }));
-}
 
 /**
  * Scores a take's measures by a rubric. A dimension is the weighted mean of its measures' scores, the overall score the
@@ -50,7 +35,7 @@ export function scoreTake({
   rubric,
 }: {
   readonly measures: readonly MeasureResult[];
-  readonly lines: readonly Line[];
+  readonly lines: readonly AskedLine[];
   /** Graded strokes of the take. */
   readonly strokes: number;
   readonly rubric: Rubric;
@@ -67,7 +52,7 @@ export function scoreTake({
     let applies = false;
     const parts: ScoredMeasure[] = [];
     for (const criterion of criteria) {
-      const found = targets(criterion, lines).map((t) => ({
+      const found = criterionTargets(criterion, lines).map((t) => ({
         ...t,
         outcome: findMeasure(measures, criterion.measure, t.scope)?.outcome,
       }));

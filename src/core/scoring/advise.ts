@@ -1,0 +1,56 @@
+import type { TakeResult } from '../result/take-result.ts';
+import type { AdviceInput, Finding } from './advice/finding.ts';
+import { adviceRules } from './advice/index.ts';
+import { secureScore } from './score-curve.ts';
+import type { Scores } from './score-take.ts';
+import { tempoAdvice } from './tempo-advice.ts';
+
+type Advice = TakeResult['advice'];
+
+/** More than three things nobody works on at once. Our judgement. */
+export const mostFindings = 3;
+const mostStrokes = 8;
+
+/** Findings that come from the same cause and share a remedy: only the costlier of a pair is said. */
+const sameCause: readonly (readonly [string, string])[] = [['taps-too-loud', 'accents-and-taps-overlap']];
+
+function coveredBy(kept: readonly Finding[], finding: Finding): boolean {
+  return kept.some(
+    (other) =>
+      other.code === finding.code ||
+      sameCause.some((pair) => pair.includes(other.code) && pair.includes(finding.code)),
+  );
+}
+
+/**
+ * The two or three things to work on, those first that cost the most points, then what to do with the tempo. A figure
+ * whose interval reaches into secure is passed over: when nothing is left, that is said, and whether everything is
+ * secure or the take leaves it open. Noted discomfort stands first. Same input, same advice.
+ */
+export function advise(
+  input: AdviceInput & {
+    readonly scores: Scores | null;
+    /** The tempo of the take; null when its lines have several. */
+    readonly bpm: number | null;
+    readonly discomfort?: boolean;
+    readonly cleanOnAnotherDay?: boolean;
+  },
+): Advice {
+  const found = adviceRules.flatMap((rule) => rule(input)).toSorted((a, b) => b.lost - a.lost);
+  const kept: Finding[] = [];
+  for (const finding of found)
+    if (kept.length < mostFindings && !coveredBy(kept, finding)) kept.push(finding);
+  const advice: Advice = kept.map(({ code, facts, strokes }) => ({
+    code,
+    facts,
+    strokes: strokes.slice(0, mostStrokes),
+  }));
+  if (advice.length === 0 && input.scores) {
+    const allSecure = input.scores.dimensions.every((d) => d.score.score >= secureScore);
+    advice.push({ code: allSecure ? 'nothing-to-mend' : 'nothing-stands-out', facts: {}, strokes: [] });
+  }
+  const tempo = tempoAdvice(input);
+  if (!tempo) return advice;
+  const item = { ...tempo, strokes: [] };
+  return input.discomfort ? [item, ...advice] : [...advice, item];
+}

@@ -1,0 +1,86 @@
+import type { MeasureResult, Reason, TakeResult } from '../result/take-result.ts';
+import { type AskedLine, criterionTargets } from './criterion-targets.ts';
+import { measuredOutcome } from './find-measure.ts';
+import type { Rubric } from './rubric.ts';
+import { nearlyScore, scoreOfValue, secureScore } from './score-curve.ts';
+import type { ScoredTake } from './score-take.ts';
+
+/** Refused measures of the whole take, gathered by the reason they share; the reason's facts travel along. */
+function notMeasured(measures: readonly MeasureResult[]): Reason[] {
+  const byReason = new Map<string, { ids: string[]; reason: Reason }>();
+  for (const { id, outcome } of measures) {
+    if (outcome.state !== 'not-measurable') continue;
+    const { reason } = outcome;
+    const entry = byReason.get(reason.code) ?? { ids: [], reason };
+    if (!entry.ids.includes(id)) entry.ids.push(id);
+    byReason.set(reason.code, entry);
+  }
+  return [...byReason.values()].map(({ ids, reason }) => ({
+    code: 'not-measured',
+    facts: { ...reason.facts, measures: ids.join(','), reason: reason.code },
+  }));
+}
+
+/**
+ * Scored measures whose interval reaches from secure to below nearly, with the strokes it would take to halve the room
+ * between the two points: the interval shrinks with the square root of the number of strokes.
+ */
+function tooWide(measures: readonly MeasureResult[], lines: readonly AskedLine[], rubric: Rubric): Reason[] {
+  return rubric.dimensions.flatMap(({ criteria }) =>
+    criteria.flatMap((criterion) =>
+      criterionTargets(criterion, lines).flatMap(({ scope, perfect }): Reason[] => {
+        const outcome = measuredOutcome(measures, criterion.measure, scope);
+        if (!outcome) return [];
+        const score = scoreOfValue(outcome, { ...criterion, perfect });
+        if (score.low >= nearlyScore || score.high < secureScore) return [];
+        const wanted = (criterion.nearly - criterion.secure) / 2;
+        const half = (outcome.high - outcome.low) / 2;
+        const strokes = outcome.strokes * Math.max(1, half / wanted) ** 2;
+        return [
+          {
+            code: 'too-wide-to-tell',
+            facts: { measure: criterion.measure, has: outcome.strokes, strokes: Math.ceil(strokes) },
+          },
+        ];
+      }),
+    ),
+  );
+}
+
+/**
+ * What the take leaves open, each with facts for the sentence that names the cheapest next recording: no click, hands
+ * that can't be trusted, refused measures, dimensions without a score, intervals too wide, and, always, what sound
+ * never tells.
+ */
+export function cannotTell({
+  measures,
+  lines,
+  rubric,
+  scored,
+  reference,
+  hands,
+}: {
+  readonly measures: readonly MeasureResult[];
+  readonly lines: readonly AskedLine[];
+  readonly rubric: Rubric;
+  readonly scored: ScoredTake;
+  readonly reference: TakeResult['reference']['kind'];
+  readonly hands: TakeResult['hands'];
+}): Reason[] {
+  const withClick = reference === 'played-click' || reference === 'heard-click';
+  const unscored =
+    scored.state === 'scored'
+      ? rubric.dimensions.filter((d) => !scored.scores.dimensions.some((s) => s.id === d.id)).map((d) => d.id)
+      : [];
+  return [
+    ...(scored.state === 'not-scored' ? [scored.reason] : []),
+    ...unscored.map((dimension) => ({ code: 'dimension-not-scored', facts: { dimension } })),
+    ...(withClick
+      ? []
+      : [{ code: reference === 'fitted-tempo' ? 'no-click-no-tempo-asked' : 'no-click', facts: {} }]),
+    ...(hands === 'not-told' ? [{ code: 'hands-not-told', facts: {} }] : []),
+    ...notMeasured(measures),
+    ...tooWide(measures, lines, rubric),
+    { code: 'never-from-sound', facts: {} },
+  ];
+}

@@ -1,0 +1,48 @@
+import type { Reason } from '../result/take-result.ts';
+import { nearlyScore, secureScore } from './score-curve.ts';
+import type { Scores } from './score-take.ts';
+
+/** Steps of tempo advice, BPM and shares. Common practice of teachers; where to draw the lines is our judgement. */
+export const tempoSteps = { upFromBpm: 4, upToBpm: 6, downShare: 0.1, lowestBpm: 40 } as const;
+
+/**
+ * What to do with the tempo after one take: up only when everything is secure on two different days, down about 10 %
+ * when evenness and dynamics are both short of `nearly`, else stay. One take is one day, so that `cleanOnAnotherDay`
+ * has to come from the player's history. Noted discomfort comes before all else and stops the advice. Null when there
+ * is no score and no discomfort.
+ *
+ * @example evenness 50, dynamics 55 at 120 BPM // { code: 'tempo-down', facts: { bpm: 120, toBpm: 108 } }
+ */
+export function tempoAdvice({
+  scores,
+  bpm,
+  discomfort = false,
+  cleanOnAnotherDay = false,
+}: {
+  readonly scores: Scores | null;
+  /** The tempo of the take; null when its lines have several. */
+  readonly bpm: number | null;
+  readonly discomfort?: boolean;
+  readonly cleanOnAnotherDay?: boolean;
+}): Reason | null {
+  if (discomfort) return { code: 'tempo-waits-for-discomfort', facts: {} };
+  if (!scores) return null;
+  const at: Record<string, number> = bpm === null ? {} : { bpm };
+  const score = (id: string) => scores.dimensions.find((d) => d.id === id)?.score.score ?? 100;
+  const short = scores.dimensions.filter((d) => d.score.score < secureScore);
+  if (score('evenness') < nearlyScore && score('dynamics') < nearlyScore) {
+    const slower = bpm === null ? 0 : Math.round(bpm * (1 - tempoSteps.downShare));
+    if (bpm !== null && slower < tempoSteps.lowestBpm)
+      return { code: 'tempo-stay', facts: { ...at, dimension: 'evenness' } };
+    return { code: 'tempo-down', facts: bpm === null ? {} : { ...at, toBpm: slower } };
+  }
+  if (short.length > 0) {
+    const weakest = short.toSorted((a, b) => a.score.score - b.score.score)[0]!;
+    return { code: 'tempo-stay', facts: { ...at, dimension: weakest.id } };
+  }
+  const next: Record<string, number> =
+    bpm === null
+      ? {}
+      : { fromBpm: Math.round(bpm + tempoSteps.upFromBpm), toBpm: Math.round(bpm + tempoSteps.upToBpm) };
+  return { code: cleanOnAnotherDay ? 'tempo-up' : 'tempo-needs-second-day', facts: { ...at, ...next } };
+}
