@@ -1,4 +1,9 @@
 import type { MeasureResult, Scope, TakeResult } from '../../src/core/result/take-result.ts';
+import { advise } from '../../src/core/scoring/advise.ts';
+import { cannotTell } from '../../src/core/scoring/cannot-tell.ts';
+import { handRatioGap } from '../../src/core/scoring/hand-ratio-gap.ts';
+import { steady } from '../../src/core/scoring/rubrics/steady.ts';
+import { scoreTake } from '../../src/core/scoring/score-take.ts';
 
 const lineA = '>RLR >LRL >RLR >LRL';
 const lineB = 'R>LR L>RL R>LR L>RL';
@@ -39,7 +44,7 @@ function exampleSlots() {
   );
 }
 
-function exampleMeasures(): MeasureResult[] {
+function handSetMeasures(): MeasureResult[] {
   const measured = (
     id: string,
     unit: string,
@@ -95,8 +100,8 @@ function exampleMeasures(): MeasureResult[] {
 
 /**
  * A valid take result as a player in the second year might get it: two lines at 100 BPM, 72 slots, one stroke
- * missed, one too many. Deterministic; columns are made from a seed, measures are set by hand to fit them roughly.
- * `changes` replaces top-level parts.
+ * missed, one too many. Deterministic; columns are made from a seed, measures are set by hand to fit them roughly;
+ * scores, advice and open questions follow from the measures by the steady rubric. `changes` replaces top-level parts.
  */
 export function exampleResult(changes: Partial<TakeResult> = {}): TakeResult {
   const draw = noise(20240613);
@@ -145,6 +150,15 @@ export function exampleResult(changes: Partial<TakeResult> = {}): TakeResult {
     leadChange: false,
     ratioBand: null,
   });
+  const lines = [
+    line('accent-1-hand-to-hand', 'Accent on 1, hand-to-hand', lineA),
+    line('accent-2-hand-to-hand', 'Accent on 2, hand-to-hand', lineB),
+  ];
+  const handSet = handSetMeasures();
+  const measures = [...handSet, handRatioGap(handSet)];
+  const rubric = steady;
+  const scored = scoreTake({ measures, lines, strokes: 71, rubric });
+  const scores = scored.state === 'scored' ? scored.scores : null;
   return {
     schema: 'evenhand-take-result',
     version: 1,
@@ -159,10 +173,7 @@ export function exampleResult(changes: Partial<TakeResult> = {}): TakeResult {
     },
     sheet: {
       title: 'Accents on 1 and 2',
-      lines: [
-        line('accent-1-hand-to-hand', 'Accent on 1, hand-to-hand', lineA),
-        line('accent-2-hand-to-hand', 'Accent on 2, hand-to-hand', lineB),
-      ],
+      lines,
     },
     grading: { state: 'graded' },
     reference: { kind: 'asked-tempo' },
@@ -199,11 +210,18 @@ export function exampleResult(changes: Partial<TakeResult> = {}): TakeResult {
       segment: Array.from({ length: 24 }, () => 0),
     },
     hands: 'as-written',
-    measures: exampleMeasures(),
-    scores: null,
-    advice: [],
+    measures,
+    scores,
+    advice: advise({ measures, lines, rubric, scores, bpm }),
     warnings: [],
-    cannotTell: [],
+    cannotTell: cannotTell({
+      measures,
+      lines,
+      rubric,
+      scored,
+      reference: 'asked-tempo',
+      hands: 'as-written',
+    }),
     ...changes,
   };
 }

@@ -20,6 +20,9 @@ const mostlyHand = (facts: Facts) =>
 
 const atBpm = (facts: Facts) => (facts.bpm === undefined ? 'this tempo' : `${plain(facts, 'bpm', 0)} BPM`);
 
+const missedAndExtra = (f: Facts) =>
+  `Of the strokes written ${plain(f, 'missed')} % weren't heard, and ${plain(f, 'extra')} % more were heard than written: together ${plain(f, 'value')} % ${range(f)}.`;
+
 /** What the bend looks like to the ear, by place and direction. */
 const bends: Readonly<Record<string, string>> = {
   'before early': 'The stroke before an accent comes early, as if making room for it',
@@ -55,9 +58,9 @@ export const adviceSentences: SentenceTable = {
   'tempo-not-as-asked': (f) =>
     `The take is ${plain(f, 'value')} % ${textOf(f, 'direction')} than the tempo asked for ${range(f)}. Common practice: let two bars of click go by and count along before the first stroke.`,
   'strokes-missed': (f) =>
-    `${plain(f, 'missed')} % of the written strokes weren't heard (with extra ones: ${plain(f, 'value')} %, ${plain(f, 'low')} to ${plain(f, 'high')}). Listen to the spots: if the strokes are there, put the phone nearer; if not, common practice is a slower tempo until all are there.`,
+    `${missedAndExtra(f)} Listen to the spots: if the strokes are there, put the phone nearer; if not, common practice is a slower tempo until all are there.`,
   'strokes-extra': (f) =>
-    `${plain(f, 'extra')} % more strokes were heard than written (with missed ones: ${plain(f, 'value')} %, ${plain(f, 'low')} to ${plain(f, 'high')}). Listen to the spots: they may be bounces, noises or strokes played twice.`,
+    `${missedAndExtra(f)} Listen to the spots: they may be bounces, noises or strokes played twice.`,
   'timing-uneven': (f) =>
     `Strokes scatter by ${plain(f, 'value')} % of a partial ${range(f)}${f.spreadMs === undefined ? '' : `, ${plain(f, 'spreadMs')} ms`}, in no one direction. Common practice: a slower tempo with a click on every partial, then up in small steps as long as it stays even.`,
   'nothing-to-mend': () => 'Everything that could be measured is secure.',
