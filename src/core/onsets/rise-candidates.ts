@@ -19,12 +19,16 @@ export interface RiseCandidate {
 }
 
 const beforeFrames = 6;
-const lengths = [2, 5, 12] as const;
+const lengths: readonly number[] = [2, 5, 12];
+const sharpLength: readonly number[] = [2];
 const bodyFrames = 12;
 const aheadFrames = 44;
 const historyFrames = 24;
-/** No band may speak louder than this, so that one band's burst (a rattle, a thump) is no stroke by itself. */
-const bandCap = 80;
+/**
+ * No band may speak louder than this, so that one band's burst (a rattle, a thump) is no stroke by itself. Approached
+ * smoothly: a flat top would hide where the evidence is best.
+ */
+const bandCap = 120;
 /** Two rises nearer than this many frames are one attack. */
 const peakReach = 6;
 /** Rises under this evidence are not looked at again; noise alone seldom passes it. */
@@ -99,7 +103,7 @@ function scan(
   for (let frame = historyFrames; frame < frames - aheadFrames; frame++) {
     const height = evidence[frame]!;
     if (height < leastEvidence || !isPeak(evidence, frame)) continue;
-    const at = steepest(fresh, frame);
+    const at = sharpest(fresh, perFrame, frame);
     const mean = (band: number, a: number, b: number) => meanBetween(sums[band]!, at + a, at + b);
     const each = (value: (band: number) => number) => Float32Array.from(sums, (_, band) => value(band));
     found({
@@ -132,12 +136,17 @@ function addEvidence(sums: Float64Array, perFrame: number, from: number, to: num
   for (let frame = from; frame < to; frame++) evidence[frame]! += riseEvidence(sums, perFrame, frame);
 }
 
-/** Evidence of one band for a rise at the start of `frame`, nats, at most the cap. */
-function riseEvidence(sums: Float64Array, perFrame: number, frame: number): number {
+/** Evidence of one band for a rise at the start of `frame`, nats, bounded by the cap. */
+function riseEvidence(
+  sums: Float64Array,
+  perFrame: number,
+  frame: number,
+  windows: readonly number[] = lengths,
+): number {
   const before = meanBetween(sums, frame - beforeFrames, frame);
   const n1 = beforeFrames * perFrame;
   let best = 0;
-  for (const length of lengths) {
+  for (const length of windows) {
     const ratio = meanBetween(sums, frame, frame + length) / before;
     if (ratio < 1.5) continue;
     const n2 = length * perFrame;
@@ -145,7 +154,7 @@ function riseEvidence(sums: Float64Array, perFrame: number, frame: number): numb
     const value = 0.5 * (n * Math.log((n1 + n2 * ratio) / n) - n2 * Math.log(ratio));
     if (value > best) best = value;
   }
-  return best < bandCap ? best : bandCap;
+  return (best * bandCap) / (best + bandCap);
 }
 
 function isPeak(evidence: Float32Array, frame: number): boolean {
@@ -156,19 +165,21 @@ function isPeak(evidence: Float32Array, frame: number): boolean {
   return true;
 }
 
-/** The bound on each band flattens the top of the evidence; inside it the steepest rise is the attack. */
-function steepest(sums: readonly Float64Array[], peak: number): number {
-  let best = peak;
-  let bestRise = Number.NEGATIVE_INFINITY;
-  for (let frame = peak - 2; frame <= peak + peakReach; frame++) {
-    let rise = 0;
-    for (const sum of sums) {
-      rise += Math.log(meanBetween(sum, frame, frame + 2) / meanBetween(sum, frame - 2, frame));
-    }
-    if (rise > bestRise) {
-      bestRise = rise;
-      best = frame;
+/**
+ * The evidence is blunt, since it looks at twelve frames; the two-frame evidence near its top says where the attack
+ * is. The first place nearly as good as the best wins, so that a grace note isn't passed over for its main stroke.
+ */
+function sharpest(fresh: readonly Float64Array[], perFrame: readonly number[], peak: number): number {
+  const from = peak - 2;
+  const sharp = new Float64Array(bodyFrames + 2);
+  for (let i = 0; i < sharp.length; i++) {
+    for (let band = 0; band < fresh.length; band++) {
+      sharp[i]! += riseEvidence(fresh[band]!, perFrame[band]!, from + i, sharpLength);
     }
   }
-  return best;
+  const enough = 0.7 * Math.max(...sharp);
+  let first = sharp.findIndex((value) => value >= enough);
+  if (first < 0) return peak;
+  while (first + 1 < sharp.length && sharp[first + 1]! > sharp[first]!) first++;
+  return from + first;
 }
