@@ -17,16 +17,12 @@ export function placeName(result: TakeResult, slot: number): string {
   return words.join(', ');
 }
 
-/** Beat of the repeat on which a slot's bar begins: bars are full unless the slots before it say otherwise. */
+/** Beat of the repeat on which a slot's bar begins: bars are as long as the sheet says, or as their bar lines do. */
 function firstBeatOfBar({ slots, sheet }: TakeResult, slot: number): number {
-  let first = slots.beat[slot]!;
-  const sameBar = (i: number) =>
-    slots.line[i] === slots.line[slot] &&
-    slots.repeat[i] === slots.repeat[slot] &&
-    slots.bar[i] === slots.bar[slot];
-  for (let i = slot; i >= 0 && sameBar(i); i--) first = slots.beat[i]!;
-  const fullBars = slots.bar[slot]! * (sheet.lines[slots.line[slot]!]?.beatsInBar ?? 0);
-  return fullBars <= first && fullBars > first - (sheet.lines[slots.line[slot]!]?.beatsInBar ?? 0)
-    ? fullBars
-    : first;
+  const [bar, beat] = [slots.bar[slot]!, slots.beat[slot]!];
+  const beatsInBar = sheet.lines[slots.line[slot]!]?.beatsInBar ?? 1;
+  if (Math.floor(beat / beatsInBar) === bar) return bar * beatsInBar;
+  let first = beat;
+  for (let i = slot; i >= 0 && slots.bar[i] === bar && slots.beat[i]! <= first; i--) first = slots.beat[i]!;
+  return first;
 }

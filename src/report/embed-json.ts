@@ -1,0 +1,14 @@
+/** Decimals that embedded numbers keep: a hundredth of a millisecond where the unit is a second. */
+const decimals = 5;
+
+/**
+ * A value as JSON that can stand in a script element: `<` never occurs in it, so no text can close the element or
+ * open a comment. Numbers are rounded.
+ *
+ * @example embedJson({ a: '</script>' }) // '{"a":"\\u003c/script>"}'
+ */
+export function embedJson(value: unknown): string {
+  const rounded = (_: string, entry: unknown) =>
+    typeof entry === 'number' ? Number(entry.toFixed(decimals)) : entry;
+  return JSON.stringify(value, rounded).replaceAll('<', '\\u003c');
+}

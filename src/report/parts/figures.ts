@@ -1,0 +1,63 @@
+import { dimensionTitle } from '../../charts/dimension-title.ts';
+import type { MeasureResult, TakeResult } from '../../core/result/take-result.ts';
+import { escapeHtml } from '../escape-html.ts';
+import { formatFigure, scopeWords } from '../format-figure.ts';
+import { measureWords } from '../measure-words.ts';
+import { reasonWords } from '../reason-words.ts';
+
+/** Every measure with its interval, strokes, meaning and source, under the dimension it counts for. */
+export function figures(result: TakeResult): string {
+  if (result.measures.length === 0) return '';
+  const groups = grouped(result);
+  const bodies = groups.map(({ title, ids }) => {
+    const rows = ids.flatMap((id) => measureRows(result.measures.filter((measure) => measure.id === id)));
+    const heading = `<tr class="group"><th colspan="4" scope="colgroup">${escapeHtml(title)}</th></tr>`;
+    return `<tbody>${groups.length > 1 ? heading : ''}${rows.join('')}</tbody>`;
+  });
+  return `<section id="figures"><h2>All figures</h2>
+<p class="note">“Likely between” is a range made so that it holds the true figure in about 95 of 100 such takes.</p>
+<table class="figures"><thead><tr><th scope="col">What</th><th scope="col" class="number">Value</th>
+<th scope="col" class="number">Likely between</th><th scope="col" class="number">Strokes</th></tr></thead>${bodies.join('')}</table></section>`;
+}
+
+/** Ids of measures by the dimension that scores them; what no dimension scores comes last. */
+function grouped({ measures, scores }: TakeResult): { title: string; ids: string[] }[] {
+  const present = [...new Set(measures.map((measure) => measure.id))];
+  const taken = new Set<string>();
+  const groups = (scores?.dimensions ?? []).map((dimension) => {
+    const ids = present.filter((id) => !taken.has(id) && dimension.measures.some((m) => m.id === id));
+    for (const id of ids) taken.add(id);
+    return { title: dimensionTitle(dimension.id), ids };
+  });
+  const rest = { title: 'Not scored, for reading', ids: present.filter((id) => !taken.has(id)) };
+  return [...groups, rest].filter((group) => group.ids.length > 0);
+}
+
+function measureRows(results: readonly MeasureResult[]): string[] {
+  const { title, describes, source } = measureWords(results[0]!.id);
+  const meaning = [describes, source === '' ? '' : `Source: ${source}`].filter((text) => text !== '');
+  const whole = results.length === 1 && scopeWords(results[0]!.scope) === 'whole take';
+  const about = meaning.map((text) => `<span class="about">${escapeHtml(text)}</span>`).join('');
+  const name = `<span class="name">${escapeHtml(title)}</span>${about}`;
+  if (whole) return [`<tr><th scope="row">${name}</th>${cells(results[0]!)}</tr>`];
+  return [
+    `<tr class="parent"><th scope="row" colspan="4">${name}</th></tr>`,
+    ...results.map(
+      (result) =>
+        `<tr class="part"><th scope="row">${escapeHtml(scopeWords(result.scope))}</th>${cells(result)}</tr>`,
+    ),
+  ];
+}
+
+function cells({ outcome, unit }: MeasureResult): string {
+  if (outcome.state !== 'measured') {
+    const state = outcome.state === 'not-applicable' ? 'Does not apply' : 'Not measurable';
+    return `<td colspan="3" class="reason">${state}: ${escapeHtml(reasonWords(outcome.reason))}</td>`;
+  }
+  const { value, low, high, strokes } = outcome;
+  return (
+    `<td class="number" data-name="Value">${escapeHtml(formatFigure(value, unit))}</td>` +
+    `<td class="number" data-name="Likely between">${escapeHtml(`${formatFigure(low, unit)} and ${formatFigure(high, unit)}`)}</td>` +
+    `<td class="number" data-name="Strokes">${strokes}</td>`
+  );
+}

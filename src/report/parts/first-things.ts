@@ -1,0 +1,29 @@
+import { clockTime } from '../../charts/clock-time.ts';
+import type { TakeResult } from '../../core/result/take-result.ts';
+import { escapeHtml } from '../escape-html.ts';
+import { reasonWords } from '../reason-words.ts';
+
+/** Moments named beside one piece of advice. */
+const momentsShown = 6;
+
+/** What to work on first, each with the moments of the take to listen to; buttons where the sound is in the file. */
+export function firstThings({ advice, strokes }: TakeResult, withSound: boolean): string {
+  if (advice.length === 0) return '';
+  const items = advice.map((item) => {
+    const moments = item.strokes.slice(0, momentsShown).flatMap((stroke) => {
+      const time = strokes.time[stroke];
+      return time === undefined ? [] : [moment(time, withSound)];
+    });
+    const listen =
+      moments.length === 0
+        ? ''
+        : `<p class="moments">Listen again: ${moments.join(withSound ? ' ' : ', ')}</p>`;
+    return `<li><p>${escapeHtml(reasonWords(item))}</p>${listen}</li>`;
+  });
+  return `<section id="first"><h2>What to do next</h2><ol class="advice">${items.join('')}</ol></section>`;
+}
+
+function moment(time: number, withSound: boolean): string {
+  const label = clockTime(time, 1);
+  return withSound ? `<button type="button" data-moment="${time.toFixed(2)}">${label}</button>` : label;
+}

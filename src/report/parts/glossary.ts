@@ -1,0 +1,24 @@
+const words: readonly (readonly [string, string])[] = [
+  ['accent, tap', 'a stroke that is to stand out, and one that is to stay low'],
+  ['note of the beat', 'the place in the divided beat: 1, 2, 3 in a triplet'],
+  [
+    'even place',
+    'where a stroke would fall if the beat, at its tempo just then, were divided into equal parts',
+  ],
+  [
+    'early, late',
+    'before or after the even place; without a click it says nothing about ahead of or behind one',
+  ],
+  ['level', 'how loud the stroke is in the recording, in decibels (dB) below the loudest it can hold'],
+  ['spread', 'how far strokes of one kind scatter: the smaller, the more alike'],
+  [
+    'middle, middle half',
+    'the stroke in the middle when all are put in order, and the half of all strokes round it',
+  ],
+];
+
+/** The words of the report, in short. */
+export function glossary(): string {
+  const items = words.map(([word, meaning]) => `<div><dt>${word}</dt><dd>${meaning}</dd></div>`);
+  return `<section id="words"><h2>Words used here</h2><dl class="words">${items.join('')}</dl></section>`;
+}

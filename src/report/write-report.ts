@@ -1,0 +1,54 @@
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import type { TakeResult } from '../core/result/take-result.ts';
+import type { TakeCaption } from './parts/header.ts';
+import { reportFonts } from './report-fonts.ts';
+import { reportHtml } from './report-html.ts';
+import { reportImages } from './report-images.ts';
+
+/** The report's client script has not been built. */
+export class ReportScriptMissing extends Error {
+  readonly code = 'report-script-missing';
+  constructor() {
+    super('The script of the report is missing: run `npm run build`, which makes dist/report-client.js.');
+    this.name = 'ReportScriptMissing';
+  }
+}
+
+export interface ReportOptions {
+  readonly caption?: TakeCaption;
+  /** The take's sound as a data URI. */
+  readonly sound?: string;
+  /** Text of the client script; read from the built file when left out. */
+  readonly clientScript?: string;
+}
+
+/**
+ * The whole report on a take as the text of one HTML file, with images, type and script inside. Writes no file.
+ * Throws `PicturesUnavailable` where the drawing library is missing, `ReportScriptMissing` before a build.
+ */
+export async function writeReport(result: TakeResult, options: ReportOptions = {}): Promise<string> {
+  const { caption, sound } = options;
+  const [images, fontFaces, clientScript] = await Promise.all([
+    reportImages(result),
+    reportFonts(),
+    options.clientScript ?? readClientScript(),
+  ]);
+  return reportHtml(result, {
+    images,
+    fontFaces,
+    clientScript,
+    sha256: (text) => createHash('sha256').update(text, 'utf8').digest('base64'),
+    ...(caption === undefined ? {} : { caption }),
+    ...(sound === undefined ? {} : { sound }),
+  });
+}
+
+/** The built script: beside the built program, or in `dist` seen from the source. */
+async function readClientScript(): Promise<string> {
+  for (const place of ['./report-client.js', '../../dist/report-client.js']) {
+    const text = await readFile(new URL(place, import.meta.url), 'utf8').catch(() => null);
+    if (text !== null) return text;
+  }
+  throw new ReportScriptMissing();
+}
