@@ -10,11 +10,17 @@ export interface Segment {
   /** First and last slot (indices into the slots, both played or missed inside the run). */
   readonly firstSlot: number;
   readonly lastSlot: number;
-  /** Whether the run is graded, or was given up and played again (shown, not graded). */
-  readonly state: 'graded' | 'abandoned';
+  /**
+   * `graded`; `abandoned`: given up, its slots were played again; `surplus`: played on top of the repeats
+   * asked for. The last two are shown, not graded: a slot has at most one match in a graded segment.
+   */
+  readonly state: 'graded' | 'abandoned' | 'surplus';
   /** Hands swapped against the sheet from this segment's start: the player led with the other hand. */
   readonly leadSwapped: boolean;
-  /** Straight-line fit of this run: onset of the repeat's beat 0 (s) and seconds per beat. */
+  /**
+   * Straight-line fit of this run: onset of beat 0 of the repeat that `firstSlot` belongs to (s), and seconds
+   * per beat. A slot is due at origin + period × (its beatTime − firstSlot's beatTime + firstSlot's position).
+   */
   readonly origin: number;
   readonly period: number;
 }

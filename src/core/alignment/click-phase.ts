@@ -1,0 +1,70 @@
+import type { HeardClick } from '../onsets/stroke.ts';
+import type { Segment } from './alignment.ts';
+import type { MainSlots } from './main-slots.ts';
+
+/** Clicks per beat that a metronome is set to. */
+const clicksPerBeat = [1, 2, 3, 4, 6, 0.5, 0.25, 1 / 3];
+/** How far the played tempo may lie from the click's. */
+const tempoTolerance = 0.04;
+/** Scatter of a first stroke round its place in the click's beat, and the share of starts that ignore it. */
+const phaseScatter = 0.07;
+const ignored = 0.02;
+
+/** How many clicks fall on a beat of this length (s), or null when the click keeps another tempo. */
+export const clicksOnBeat = (
+  click: HeardClick,
+  period: number,
+  tolerance = tempoTolerance,
+): number | null => {
+  let best: number | null = null;
+  let least = tolerance;
+  for (const ratio of clicksPerBeat) {
+    const off = Math.abs(Math.log((click.period * ratio) / period));
+    if (off < least) {
+      least = off;
+      best = ratio;
+    }
+  }
+  return best;
+};
+
+/** Whether a heard click keeps the tempo of what was played. */
+export const clickFits = (click: HeardClick, segments: readonly Segment[]): boolean => {
+  const graded = segments.filter(({ state }) => state === 'graded');
+  const fitting = graded.filter(({ period }) => clicksOnBeat(click, period, 0.02) !== null);
+  return fitting.length > 0 && fitting.length >= graded.length / 2;
+};
+
+/** The click nearest to a time, s; beyond the first and last click the grid goes on evenly. */
+export const nearestClick = ({ times, period }: HeardClick, time: number): number => {
+  let low = 0;
+  let high = times.length - 1;
+  const first = times[0]!;
+  const last = times[high]!;
+  if (time < first) return first - Math.round((first - time) / period) * period;
+  if (time > last) return last + Math.round((time - last) / period) * period;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (times[middle]! <= time) low = middle;
+    else high = middle;
+  }
+  const near = time - times[low]! < times[high]! - time ? times[low]! : times[high]!;
+  return near + Math.round((time - near) / period) * period;
+};
+
+/**
+ * Price (nats, against a start at any phase) of a run that begins with this stroke on this slot, by where the
+ * slot should lie between two clicks. Zero where the click keeps another tempo or comes less than once a beat.
+ */
+export const clickPhase =
+  (click: HeardClick, main: MainSlots, times: Float64Array) =>
+  (stroke: number, slot: number, period: number): number => {
+    if (click.times.length < 2) return 0;
+    const ratio = clicksOnBeat(click, period);
+    if (ratio === null || ratio < 1) return 0;
+    const place = main.position[slot]! * ratio;
+    const off = (times[stroke]! - nearestClick(click, times[stroke]!)) / click.period - place;
+    const beats = (off - Math.round(off)) / ratio;
+    const density = Math.exp(-0.5 * (beats / phaseScatter) ** 2) / (phaseScatter * Math.sqrt(2 * Math.PI));
+    return Math.log(((1 - ignored) * density) / ratio + ignored);
+  };

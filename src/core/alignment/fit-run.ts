@@ -1,0 +1,59 @@
+import { median } from './median.ts';
+
+/** A straight line through strokes: `origin` is the time (s) of beat 0, `period` seconds per beat. */
+export interface RunFit {
+  readonly origin: number;
+  readonly period: number;
+  /** Robust spread of the residuals round the line, s. */
+  readonly spread: number;
+}
+
+const lineThrough = (times: readonly number[], beats: readonly number[], weights: readonly number[]) => {
+  let sw = 0;
+  let sb = 0;
+  let st = 0;
+  for (let i = 0; i < times.length; i++) {
+    sw += weights[i]!;
+    sb += weights[i]! * beats[i]!;
+    st += weights[i]! * times[i]!;
+  }
+  let sbb = 0;
+  let sbt = 0;
+  for (let i = 0; i < times.length; i++) {
+    const b = beats[i]! - sb / sw;
+    sbb += weights[i]! * b * b;
+    sbt += weights[i]! * b * (times[i]! - st / sw);
+  }
+  const period = sbb > 0 ? sbt / sbb : 0;
+  return { origin: st / sw - (period * sb) / sw, period };
+};
+
+/**
+ * Fits onset times (s) against beats by a line that a few strays don't move: it starts from the median slope
+ * over half the run and then weighs down what lies beyond 1.345 robust spreads (Huber 1964). Null for fewer
+ * than two strokes or when all lie on one beat.
+ *
+ * @example fitRun([1, 1.5, 2.9, 2.5, 3], [0, 1, 2, 3, 4])!.period.toFixed(2) // → '0.50'
+ */
+export const fitRun = (times: readonly number[], beats: readonly number[]): RunFit | null => {
+  const n = times.length;
+  if (n < 2) return null;
+  const half = Math.max(1, Math.floor(n / 2));
+  const slopes: number[] = [];
+  for (let i = 0; i + half < n; i++) {
+    if (beats[i + half] !== beats[i])
+      slopes.push((times[i + half]! - times[i]!) / (beats[i + half]! - beats[i]!));
+  }
+  if (slopes.length === 0) return null;
+  let period = median(slopes);
+  let origin = median(times.map((time, i) => time - period * beats[i]!));
+  let spread = 0;
+  for (let round = 0; round < 6; round++) {
+    const residuals = times.map((time, i) => time - origin - period * beats[i]!);
+    spread = 1.4826 * median(residuals.map(Math.abs));
+    const bound = 1.345 * Math.max(spread, 1e-6);
+    const weights = residuals.map((r) => (Math.abs(r) <= bound ? 1 : bound / Math.abs(r)));
+    ({ origin, period } = lineThrough(times, beats, weights));
+  }
+  return { origin, period, spread };
+};

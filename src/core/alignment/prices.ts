@@ -1,0 +1,57 @@
+/**
+ * What each departure from playing straight through costs, as log probabilities (nats), and the densities
+ * that go with them. Densities are per typical slot spacing, so that they hold at every tempo.
+ * All values: our judgement of how often each happens in practice takes; the search is not sensitive to
+ * a factor of two in any of them.
+ */
+export const prices = {
+  /** A slot without a stroke; further ones in a row come cheaper. */
+  missed: Math.log(0.012),
+  missedAgain: Math.log(0.08),
+  /** A stroke that nothing asked for, inside a run. */
+  extra: Math.log(0.015),
+  /** A bounce or double hit close behind a stroke. */
+  bounce: Math.log(0.05),
+  /** A written grace note that was played / left out. */
+  gracePlayed: Math.log(2),
+  graceMissed: Math.log(0.1),
+  /** A stroke outside every run. */
+  outside: Math.log(0.8),
+  /** A partial left out or put in while the pulse goes on; two of them. */
+  slip: Math.log(0.0012),
+  slipTwo: Math.log(0.0002),
+  /** Stopping within a line and going on with the next slot. */
+  hesitation: Math.log(0.0006),
+  /** The written rest between two lines not kept. */
+  restNotKept: Math.log(0.3),
+  /** Going on in time with another bar than the written one. */
+  anotherRepeat: Math.log(0.01),
+  lineLeftOut: Math.log(0.01),
+  countLost: Math.log(0.002),
+  /** Where a run may begin when none came before. */
+  beginAtSheet: Math.log(0.75),
+  beginAtLine: Math.log(0.02),
+  beginAtBar: Math.log(0.002),
+  /** Where a run may begin after another was left. */
+  resumeNextBar: Math.log(0.2),
+  againFromBar: Math.log(0.05),
+  againFromRepeat: Math.log(0.05),
+  againFromLine: Math.log(0.1),
+  againFromSheet: Math.log(0.1),
+  resumeNextLine: Math.log(0.1),
+  anyLine: Math.log(0.01),
+  anyBar: Math.log(0.001),
+  /** Where a run may end. */
+  endOfSheet: 0,
+  endOfLine: Math.log(0.1),
+  endOfBar: Math.log(0.04),
+  endAnywhere: Math.log(0.02),
+} as const;
+
+/** A bounce comes at most this long after its stroke, s (common practice: 20 to 60 ms). */
+export const bounceWithin = 0.09;
+/** A grace note comes between these times before its main stroke, s (common practice: 10 to 60 ms). */
+export const graceAtLeast = 0.006;
+export const graceWithin = 0.085;
+/** Time over which a start after a stop is spread, s (our judgement). */
+export const pauseSpread = 4;

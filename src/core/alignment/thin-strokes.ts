@@ -1,0 +1,37 @@
+import type { MainSlots } from './main-slots.ts';
+import { median } from './median.ts';
+
+/** The strokes that may be main strokes: of several close together only the loudest. */
+export interface ThinStrokes {
+  /** Indices of the strokes kept, in order of time. */
+  readonly kept: Int32Array;
+  /** Place of each stroke in `kept`, or −1. */
+  readonly place: Int32Array;
+  /** Median interval between strokes kept, s. */
+  readonly spacing: number;
+}
+
+/** Strokes nearer than this belong together as stroke and bounce or grace note, s (common practice). */
+const together = 0.08;
+/** At most this share of the written spacing, so that fast sheets stay whole (our judgement). */
+const shareOfSpacing = 0.35;
+
+/** Drops bounces and grace notes before the search for a tempo: of close strokes the loudest stays. */
+export const thinStrokes = (times: Float64Array, levels: Float64Array, main: MainSlots): ThinStrokes => {
+  const asked = Array.from(main.room, (room, i) => room * (main.asked[main.line[i]!] ?? Number.NaN));
+  const written = asked.filter(Number.isFinite);
+  const nearest = Math.min(together, written.length > 0 ? shareOfSpacing * median(written) : 0.05);
+  const kept: number[] = [];
+  for (let j = 0; j < times.length; j++) {
+    const last = kept[kept.length - 1];
+    if (last === undefined || times[j]! - times[last]! >= nearest) kept.push(j);
+    else if (levels[j]! > levels[last]!) kept[kept.length - 1] = j;
+  }
+  const place = new Int32Array(times.length).fill(-1);
+  kept.forEach((j, i) => {
+    place[j] = i;
+  });
+  const intervals = kept.slice(1).map((j, i) => times[j]! - times[kept[i]!]!);
+  const spacing = intervals.length > 0 ? median(intervals) : 0.2;
+  return { kept: Int32Array.from(kept), place, spacing };
+};

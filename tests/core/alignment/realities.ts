@@ -1,0 +1,237 @@
+import type { Sheet } from '../../../src/core/exercise/sheet.ts';
+import type { Slot } from '../../../src/core/exercise/slot.ts';
+import { line, type Part, seeded, sheetOf, type TakeSpec } from './simulated-take.ts';
+
+/** Sheets that the takes are played from. */
+export const sheets: Readonly<Record<string, Sheet>> = {
+  'one line': sheetOf(line('>RLR >LRL >RLR >LRL', { repeats: 8 })),
+  'accent on 2': sheetOf(line('R>LR L>RL R>LR L>RL', { repeats: 8, bpm: 96 })),
+  'two accents': sheetOf(line('>R>LR >L>RL >R>LR >L>RL', { repeats: 8, bpm: 80 })),
+  'three lines': sheetOf(
+    line('>RLR >LRL >RLR >LRL', { repeats: 2, restBeats: 4 }),
+    line('R>LR L>RL R>LR L>RL', { repeats: 2, restBeats: 4 }),
+    line('RL>R LR>L RL>R LR>L', { repeats: 2, restBeats: 4 }),
+  ),
+  'four lines, long': sheetOf(
+    line('>RRL >LRR >LLR >RLL', { repeats: 4, restBeats: 2, bpm: 120 }),
+    line('>R>RL >L>RR >L>LR >R>LL', { repeats: 4, restBeats: 2, bpm: 100 }),
+    line('R>LR L>RL R>LR L>RL', { repeats: 4, restBeats: 2, bpm: 130 }),
+    line('>RLR LRL >RLR LRL', { repeats: 4, restBeats: 2, bpm: 120 }),
+  ),
+  sixteenths: sheetOf(line('>RLRL RLR>L RL>RL R>LRL', { repeats: 6, bpm: 90 })),
+  sextuplets: sheetOf(line('>RLRLRL >RLRLRL >RLRLRL >RLRLRL', { repeats: 6, bpm: 80 })),
+  rests: sheetOf(line('>RLR L-L R-- >LRL | RLR >L-R L-- R', { repeats: 6, bpm: 100 })),
+};
+
+const pick = <T>(list: readonly T[], share: number): T => list[Math.floor(share * list.length)]!;
+const barStarts = (mains: readonly Slot[]): number[] =>
+  mains.flatMap((slot, m) => {
+    const before = mains[m - 1];
+    return !before || before.line !== slot.line || before.repeat !== slot.repeat || before.bar !== slot.bar
+      ? [m]
+      : [];
+  });
+const whole = (mains: readonly Slot[]): Part => ({
+  from: 0,
+  to: mains.length - 1,
+  after: 0,
+  state: 'graded',
+});
+
+type Reality = (seed: number) => TakeSpec;
+const names = Object.keys(sheets);
+const manyLines = ['three lines', 'four lines, long'];
+const withSheet =
+  (change: (seed: number, random: ReturnType<typeof seeded>) => Partial<TakeSpec>, from = names): Reality =>
+  (seed) => {
+    const random = seeded(seed * 7919 + 13);
+    const sheet = sheets[pick(from, random.uniform())]!;
+    return { sheet, seed, ...change(seed, random) };
+  };
+
+/** A slot well inside the sheet, not at a bar's edge. */
+const inside = (mains: readonly Slot[], share: number): number => {
+  let m = Math.floor(mains.length * (0.15 + 0.7 * share));
+  while (
+    m < mains.length - 4 &&
+    (mains[m]!.line !== mains[m + 2]!.line ||
+      mains[m]!.divisions !== mains[m + 2]!.divisions ||
+      mains[m - 1]!.line !== mains[m]!.line)
+  )
+    m++;
+  return m;
+};
+
+/** What happens in real takes, one reality each, and several at once. */
+export const realities: Readonly<Record<string, Reality>> = {
+  clean: withSheet(() => ({ jitter: 0.03 })),
+  sloppy: withSheet(() => ({ jitter: 0.12, spreadDb: 2.5 })),
+  'sloppy, strokes missed and extra': withSheet(() => ({ jitter: 0.09, missed: 0.03, extra: 0.02 })),
+  'noodling first': withSheet(() => ({ before: 'noodling', afterwards: 'noodling' })),
+  'talk first': withSheet(() => ({ before: 'talk', afterwards: 'sticks-down' })),
+  'counted in on the pad': withSheet(() => ({ before: 'counted-on-pad' })),
+  'counted in with sticks': withSheet(() => ({ before: 'sticks' })),
+  missed: withSheet(() => ({ missed: 0.05 })),
+  extra: withSheet(() => ({ extra: 0.03 })),
+  bounces: withSheet(() => ({ bounced: 0.1 })),
+  'accents lost': withSheet(() => ({ accentsLost: 0.15, spreadDb: 2.5 })),
+  'little contrast': withSheet(() => ({ ratioDb: 7, spreadDb: 2 })),
+  'flams and drags': (seed) => ({
+    seed,
+    sheet: sheetOf(line('>lRLR >rLRL >llRLR >rrLRL', { repeats: 6, bpm: 90 })),
+    bounced: 0.03,
+  }),
+  'restart from the beginning': withSheet((_, random) => {
+    const share = random.uniform();
+    const clutter = random.whole(0, 6);
+    return {
+      parts: (mains) => {
+        const stop = inside(mains, share * 0.6);
+        return [
+          { from: 0, to: stop, after: 0, state: 'abandoned' },
+          { ...whole(mains), after: 2 + 3 * share, clutter },
+        ];
+      },
+    };
+  }),
+  'restart from a bar': withSheet((_, random) => {
+    const share = random.uniform();
+    return {
+      parts: (mains) => {
+        const stop = inside(mains, share);
+        const again = barStarts(mains).filter((m) => m <= stop && mains[m]!.line === mains[stop]!.line);
+        const from = again[Math.max(0, again.length - 2)]!;
+        return [
+          { from: 0, to: from - 1, after: 0, state: 'graded' as const },
+          { from, to: stop, after: 'in-time' as const, state: 'abandoned' as const },
+          { from, to: mains.length - 1, after: 1.5 + 3 * share, state: 'graded' as const },
+        ].filter((part) => part.to >= part.from);
+      },
+    };
+  }),
+  'one repeat too many': withSheet(
+    (_, random) => {
+      const share = random.uniform();
+      return {
+        parts: (mains) => {
+          const lineAgain = Math.floor(share * (mains.at(-1)!.line + 1));
+          const end = mains.findLastIndex((slot) => slot.line === lineAgain);
+          const from = mains.findIndex(
+            (slot) => slot.line === lineAgain && slot.repeat === mains[end]!.repeat,
+          );
+          return [
+            { from: 0, to: end, after: 0, state: 'graded' as const },
+            { from, to: end, after: 'in-time' as const, state: 'surplus' as const },
+            { from: end + 1, to: mains.length - 1, after: 1.1, state: 'graded' as const },
+          ].filter((part) => part.to >= part.from);
+        },
+      };
+    },
+    [...manyLines, 'one line'],
+  ),
+  'line left out': withSheet((_, random) => {
+    const share = random.uniform();
+    const pause = random.between(1, 4);
+    return {
+      parts: (mains) => {
+        const out = 1 + Math.floor(share * (mains.at(-1)!.line - 1));
+        return [
+          { from: 0, to: mains.findIndex((slot) => slot.line === out) - 1, after: 0, state: 'graded' },
+          {
+            from: mains.findIndex((slot) => slot.line === out + 1),
+            to: mains.length - 1,
+            after: pause,
+            state: 'graded',
+          },
+        ];
+      },
+    };
+  }, manyLines),
+  'page turn': withSheet(
+    () => ({
+      parts: (mains) => {
+        const turn = mains.findIndex((slot) => slot.line === 1);
+        return [
+          { from: 0, to: turn - 1, after: 0, state: 'graded' },
+          { from: turn, to: mains.length - 1, after: 4, state: 'graded' },
+        ];
+      },
+    }),
+    manyLines,
+  ),
+  'no gap between lines': withSheet(
+    () => ({
+      parts: (mains) =>
+        [...new Set(mains.map((slot) => slot.line))].map((at, i) => ({
+          from: mains.findIndex((slot) => slot.line === at),
+          to: mains.findLastIndex((slot) => slot.line === at),
+          after: i === 0 ? (0 as const) : ('in-time' as const),
+          state: 'graded' as const,
+        })),
+    }),
+    manyLines,
+  ),
+  'hesitation in a line': withSheet((_, random) => {
+    const share = random.uniform();
+    return {
+      parts: (mains) => {
+        const stop = inside(mains, share);
+        return [
+          { from: 0, to: stop, after: 0, state: 'graded' },
+          { from: stop + 1, to: mains.length - 1, after: 1.2 + 2 * share, state: 'graded' },
+        ];
+      },
+    };
+  }),
+  'partial dropped': withSheet(
+    (_, random) => {
+      const share = random.uniform();
+      return {
+        parts: (mains) => {
+          const stop = inside(mains, share);
+          return [
+            { from: 0, to: stop, after: 0, state: 'graded' },
+            { from: stop + 2, to: mains.length - 1, after: 'left-out', state: 'graded' },
+          ];
+        },
+      };
+    },
+    names.filter((name) => name !== 'rests'),
+  ),
+  'stroke put in': withSheet(
+    (_, random) => {
+      const share = random.uniform();
+      return {
+        parts: (mains) => {
+          const stop = inside(mains, share);
+          return [
+            { from: 0, to: stop, after: 0, state: 'graded' },
+            { from: stop + 1, to: mains.length - 1, after: 'put-in', state: 'graded' },
+          ];
+        },
+      };
+    },
+    names.filter((name) => name !== 'rests'),
+  ),
+  'tempo off': withSheet((_, random) => ({ tempo: random.between(0.7, 1.3) })),
+  'half tempo': withSheet(() => ({ tempo: 0.5 })),
+  'double tempo': withSheet(() => ({ tempo: 1.6 }), ['one line', 'three lines', 'accent on 2']),
+  'tempo open': withSheet((seed, random) => {
+    const base = sheets[pick(names, random.uniform())]!;
+    const open = { ...base, lines: base.lines.map((one) => ({ ...one, bpm: null })) };
+    return { seed, sheet: open, tempo: random.between(0.6, 1.2) };
+  }),
+  drift: withSheet((_, random) => ({ drift: random.between(-0.05, 0.05), wander: 0.2 })),
+  'with a click': withSheet(() => ({ click: true, missed: 0.02 })),
+  'all at once': withSheet((_, random) => ({
+    before: pick(['talk', 'noodling', 'sticks', 'counted-on-pad'] as const, random.uniform()),
+    afterwards: pick(['noodling', 'sticks-down'] as const, random.uniform()),
+    jitter: random.between(0.04, 0.1),
+    missed: 0.02,
+    extra: 0.01,
+    bounced: 0.03,
+    accentsLost: 0.05,
+    drift: random.between(-0.04, 0.04),
+    tempo: random.between(0.85, 1.15),
+  })),
+};
