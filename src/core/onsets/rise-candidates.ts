@@ -38,39 +38,56 @@ const silencePower = 1e-10;
 /** Neighbouring samples of a band aren't independent: share of them that counts. */
 const independence = 0.6;
 
+/** The rises of a recording and the power it never falls below for long. */
+export interface RisesFound {
+  readonly rises: readonly RiseCandidate[];
+  /** Median over blocks of the quietest tenth of frames, all bands together; linear power, full-scale sine = ½. */
+  readonly floorPower: number;
+}
+
 /**
- * Finds every rise of power in one channel. The statistic is the likelihood ratio for a change of variance with
+ * Finds every rise of power in a recording of one channel. The statistic is the likelihood ratio for a change of variance with
  * both variances unknown (two-sample variance ratio under Gaussian noise; any statistics text), the best of three
  * lengths after the rise, summed over octave bands. Linear in length; memory grows only with the number of rises.
  */
-export function riseCandidates(source: Source, channel: number): RiseCandidate[] {
+export function riseCandidates(source: Source): RisesFound {
   const layout = bandLayout(source.sampleRate);
   const bands = layout.stages + 1;
   const perFrame = layout.bands.map(
     (_, band) => (layout.hop / 2 ** Math.min(band + 1, layout.stages)) * independence,
   );
-  const found: RiseCandidate[] = [];
+  const rises: RiseCandidate[] = [];
+  const floors: number[] = [];
   let history: Float32Array[] | null = null;
   let historyStart = -historyFrames;
-  for (const block of withTail(bandFrames(source, channel), bands)) {
+  for (const block of withTail(bandFrames(source, 0), bands)) {
     // Before its first frame a recording is taken to sound as in it, so that its start is no attack.
     const past: readonly Float32Array[] =
       history ?? block.map((values) => new Float32Array(historyFrames).fill(startPower(values)));
     const power: readonly Float32Array[] = past.map((values, band) => joined(values, block[band]!));
     const frames = power[0]!.length;
     const start = historyStart;
-    scan(power, frames, perFrame, (peak) => found.push({ ...peak, frame: peak.frame + start }));
+    scan(power, frames, perFrame, (peak) => rises.push({ ...peak, frame: peak.frame + start }));
+    const quiet = quietTenth(block.slice(0, bands));
+    if (quiet > 0) floors.push(quiet);
     const keep = historyFrames + aheadFrames;
     history = power.map((values) => values.slice(frames - keep));
     historyStart = start + frames - keep;
   }
-  return found;
+  floors.sort((a, b) => a - b);
+  return { rises, floorPower: floors[floors.length >> 1] ?? silencePower };
 }
 
 /** Band powers of each block, and silence after the last so that its rises have an aftermath to look at. */
 function* withTail(blocks: ReturnType<typeof bandFrames>, bands: number): Generator<readonly Float32Array[]> {
   for (const block of blocks) yield [...block.power, ...block.fresh];
   yield Array.from({ length: 2 * bands }, () => new Float32Array(aheadFrames));
+}
+
+function quietTenth(power: readonly Float32Array[]): number {
+  const total = Float32Array.from(power[0]!, (_, frame) => power.reduce((sum, band) => sum + band[frame]!, 0));
+  total.sort();
+  return total[Math.floor(total.length / 10)] ?? 0;
 }
 
 /** Mean of the first frames; the filters need the very first one to settle. */

@@ -26,7 +26,11 @@ const framesPerBlock = 4096;
 
 /** Order, fitted past (s) and block (frames) of the prediction; chosen by measuring soft taps in drum tails. */
 const ringing = { order: 32, upperOrder: 12, pastSeconds: 0.08, blockFrames: 10 };
-/** A band quieter than this holds no ringing worth predicting. */
+/**
+ * A band holds ringing worth predicting where it is this many times louder than the quietest it has been, and never
+ * below the absolute bound (-80 dB).
+ */
+const ringingRatio = 8;
 const quietPower = 1e-8;
 
 /**
@@ -42,6 +46,7 @@ export function* bandFrames(source: Source, channel: number): Generator<BandBloc
   const past = Math.round(ringing.pastSeconds * lowRate);
   const lowState = innovationState(ringing.order, past);
   const upperState = innovationState(ringing.upperOrder, past);
+  const quietest = layout.bands.map(() => Number.POSITIVE_INFINITY);
   const inputHop = layout.hop * 2 ** layout.preHalvings;
   const total = Math.ceil(source.length / inputHop);
   for (let firstFrame = 0; firstFrame < total; firstFrame += framesPerBlock) {
@@ -64,7 +69,10 @@ export function* bandFrames(source: Source, channel: number): Generator<BandBloc
     const fresh = power.slice();
     const perFrame = count / frames;
     const predict = (state: typeof lowState, band: number, values: Float32Array) => {
-      fresh[band] = innovationPower(state, values, count, power[band]!, perFrame, ringing.blockFrames, quietPower);
+      const sorted = power[band]!.slice().sort();
+      quietest[band] = Math.min(quietest[band]!, sorted[Math.floor(sorted.length * 0.02)] ?? 0);
+      const quiet = Math.max(quietPower, ringingRatio * quietest[band]!);
+      fresh[band] = innovationPower(state, values, count, power[band]!, perFrame, ringing.blockFrames, quiet);
     };
     predict(upperState, layout.stages - 1, upper);
     predict(lowState, layout.stages, samples);

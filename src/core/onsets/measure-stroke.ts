@@ -1,0 +1,42 @@
+import type { Source } from '../signal/source.ts';
+import { pastSeconds, refineOnset } from './refine-onset.ts';
+import type { RiseCandidate } from './rise-candidates.ts';
+import type { Stroke } from './stroke.ts';
+import { levelPastSeconds, levelPeakSeconds, strokeLevel } from './stroke-level.ts';
+
+/** Sound read round the coarse time for the onset, s: the past, and how far the onset may lie either side. */
+const onsetWindow = { back: pastSeconds + 0.006, ahead: 0.006 };
+/** The previous stroke's attack is kept out of the sound from which its tail is predicted, s. */
+const attackSeconds = 0.008;
+
+/** Measures the stroke at a rise: exact time, level with the previous stroke's tail taken off, timbre. */
+export function measureStroke(source: Source, rise: RiseCandidate, coarse: number, previousTime: number): Stroke {
+  const rate = source.sampleRate;
+  const from = Math.round((coarse - onsetWindow.back) * rate);
+  const to = Math.round((coarse + onsetWindow.ahead) * rate);
+  const onset = refineOnset(source.read(0, from, to), rate, coarse * rate - from);
+  const time = from / rate + onset.time;
+
+  const levelFrom = Math.round((time - levelPastSeconds) * rate);
+  const levelTo = Math.round((time + levelPeakSeconds + 0.004) * rate);
+  const pastFrom = Math.max(0.0007 * rate, (previousTime + attackSeconds) * rate - levelFrom);
+  const level = strokeLevel(source.read(0, levelFrom, levelTo), rate, time * rate - levelFrom, pastFrom);
+  return {
+    time,
+    timeSe: onset.curvatureSe,
+    levelDb: level.levelDb,
+    levelSe: 0.1,
+    sound: 'pad',
+    evidence: rise.evidence,
+    timbre: timbreOf(rise),
+  };
+}
+
+/** Band levels of attack and body over what was there before, dB, relative to their own mean. */
+function timbreOf({ before, attack, body }: RiseCandidate): number[] {
+  const gained = (band: Float32Array) =>
+    Array.from(band, (power, i) => 10 * Math.log10(Math.max(power - before[i]!, power * 0.05)));
+  const all = [...gained(attack), ...gained(body)];
+  const mean = all.reduce((sum, value) => sum + value, 0) / all.length;
+  return all.map((value) => value - mean);
+}
