@@ -1,16 +1,7 @@
-import type { Beat, Sheet } from './sheet.ts';
+import { barOfBeats } from './bars.ts';
+import type { Sheet } from './sheet.ts';
 import type { Slot } from './slot.ts';
 import { swapHands } from './swap-hands.ts';
-
-/** Bar of every beat: by the bar lines where the notation has any, otherwise by the count of beats in a bar. */
-function barsOf(beats: readonly Beat[], beatsInBar: number): readonly number[] {
-  const written = beats.some((beat, index) => index > 0 && beat.barBefore);
-  let bar = 0;
-  return beats.map((beat, index) => {
-    if (written && index > 0 && beat.barBefore) bar += 1;
-    return written ? bar : Math.floor(index / beatsInBar);
-  });
-}
 
 /**
  * Lays a sheet out into its expected strokes, in the order in which they are played. Each line is played
@@ -28,7 +19,7 @@ export function layOut(sheet: Sheet): Slot[] {
   sheet.lines.forEach((line, lineIndex) => {
     const secondsPerBeat = line.bpm === null ? null : 60 / line.bpm;
     if (secondsPerBeat === null) lineTime = null;
-    const bars = barsOf(line.beats, line.beatsInBar);
+    const bars = barOfBeats(line.beats, line.beatsInBar);
     const swapped = swapHands(line.beats);
     for (let repeat = 0; repeat < line.repeats; repeat++) {
       const beats = line.leadChange && repeat % 2 === 1 ? swapped : line.beats;

@@ -1,10 +1,12 @@
+import { longestBar } from './bars.ts';
 import { findExercise, listExercises } from './catalogue.ts';
 import { exerciseId } from './exercise-id.ts';
 import type { TextFault } from './fault.ts';
 import { type LineSettings, plainSettings } from './line-settings.ts';
 import { nearestText } from './nearest-text.ts';
 import { type NotationFaultCode, parseNotation } from './parse-notation.ts';
-import type { Beat, SheetLine } from './sheet.ts';
+import { plainLabel } from './plain-label.ts';
+import type { SheetLine } from './sheet.ts';
 import { writeNotation } from './write-notation.ts';
 
 export type LineFault = TextFault<NotationFaultCode | 'unknown-exercise' | 'bar-too-long'>;
@@ -15,18 +17,6 @@ export type ParsedLine =
 
 /** A word in small letters with more in it than grace notes and a buzz is meant as an id. */
 const meantAsId = (text: string): boolean => /^[A-Za-z][a-z0-9+-]*$/.test(text) && /[a-kmnopqs-y]/.test(text);
-
-/** Beats of the longest bar between bar lines, or null where there are none. */
-export function longestBar(beats: readonly Beat[]): number | null {
-  const starts = beats.flatMap((beat, index) => (beat.barBefore && index > 0 ? [index] : []));
-  if (starts.length === 0) return null;
-  return Math.max(...[...starts, beats.length].map((start, index) => start - (starts[index - 1] ?? 0)));
-}
-
-/** The name of a line to which nobody gave one: the catalogue's, or the start of its notation. */
-export function plainLabel(id: string, notation: string): string {
-  return findExercise(id)?.name ?? (notation.length > 60 ? `${notation.slice(0, 59)}…` : notation);
-}
 
 /**
  * Makes a line of a sheet from what a person typed: an id of the catalogue or a notation. What `settings` leaves

@@ -1,6 +1,7 @@
+import { longestBar } from './bars.ts';
 import type { TextFault } from './fault.ts';
 import { limits } from './limits.ts';
-import { type LineFault, lineFromText, longestBar } from './line-from-text.ts';
+import { type LineFault, lineFromText } from './line-from-text.ts';
 import {
   type LineSettings,
   plainSettings,

@@ -1,7 +1,8 @@
+import { longestBar } from './bars.ts';
 import { findExercise } from './catalogue.ts';
 import { limits } from './limits.ts';
-import { longestBar, plainLabel } from './line-from-text.ts';
 import { plainSettings, type SettingWord } from './line-settings.ts';
+import { plainLabel } from './plain-label.ts';
 import type { Sheet, SheetLine } from './sheet.ts';
 
 /** One line of text, as long as a name may be, quoted where the sheet would read it otherwise. */

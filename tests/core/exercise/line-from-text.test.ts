@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lineFromText, longestBar, plainLabel } from '../../../src/core/exercise/line-from-text.ts';
-import { parseNotation } from '../../../src/core/exercise/parse-notation.ts';
+import { lineFromText } from '../../../src/core/exercise/line-from-text.ts';
 
 describe('lineFromText', () => {
   it('makes the line of its comment from a notation', () => {
@@ -55,27 +54,5 @@ describe('lineFromText', () => {
     expect(lineFromText('triplte-1-doubles')).toMatchObject({
       fault: { facts: { nearest: 'triplet-1-doubles' } },
     });
-  });
-});
-
-describe('longestBar', () => {
-  const bars = (text: string) => {
-    const parsed = parseNotation(text);
-    return parsed.ok ? longestBar(parsed.beats) : 'fault';
-  };
-
-  it('counts beats between bar lines, the ends of the notation included', () => {
-    expect(bars('R L R')).toBeNull();
-    expect(bars('| R L R')).toBeNull();
-    expect(bars('R | L R L | R L')).toBe(3);
-    expect(bars('R | L R L R')).toBe(4);
-  });
-});
-
-describe('plainLabel', () => {
-  it('is the name in the catalogue, or the start of the notation', () => {
-    expect(plainLabel('eighth-1-doubles', '')).toBe('Eighths, accent 1, doubles');
-    expect(plainLabel('own', 'RLR')).toBe('RLR');
-    expect(plainLabel('own', 'R'.repeat(90))).toBe(`${'R'.repeat(59)}…`);
   });
 });

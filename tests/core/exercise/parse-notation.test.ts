@@ -94,7 +94,7 @@ describe('parseNotation', () => {
           expect(parsed.fault.column).toBeLessThanOrEqual([...lines[parsed.fault.line - 1]!].length + 1);
         }
       }),
-      { numRuns: 2000 },
+      { numRuns: 1000 },
     );
   });
 });

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { longestBar } from '../../../src/core/exercise/bars.ts';
 import { listExercises } from '../../../src/core/exercise/catalogue.ts';
 import { exerciseId } from '../../../src/core/exercise/exercise-id.ts';
-import { longestBar } from '../../../src/core/exercise/line-from-text.ts';
 import { parseSheet } from '../../../src/core/exercise/parse-sheet.ts';
 import type { Sheet, SheetLine } from '../../../src/core/exercise/sheet.ts';
 import { writeNotation } from '../../../src/core/exercise/write-notation.ts';
