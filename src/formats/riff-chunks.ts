@@ -21,36 +21,10 @@ const mostChunks = 4096;
 
 /** Ids that are met in wave files, to tell a header from chance characters. */
 const knownIds = new Set(
-  [
-    'fmt ',
-    'data',
-    'LIST',
-    'ds64',
-    'JUNK',
-    'junk',
-    'bext',
-    'fact',
-    'id3 ',
-    'ID3 ',
-    'cue ',
-    'smpl',
-    'inst',
-  ].concat([
-    'iXML',
-    'axml',
-    'chna',
-    'PEAK',
-    'FLLR',
-    'PAD ',
-    'cart',
-    'umid',
-    'DISP',
-    'acid',
-    'plst',
-    'wavl',
-    'slnt',
-    'note',
-  ]),
+  // Ids are four characters, some of them spaces; a bar parts them.
+  'fmt |data|LIST|ds64|JUNK|junk|bext|fact|id3 |ID3 |cue |smpl|inst|iXML|axml|chna|PEAK|FLLR|PAD |cart|umid'.split(
+    '|',
+  ),
 );
 
 /**
@@ -74,19 +48,22 @@ export function* riffChunks(
     if (header === undefined) return;
     const start = at + headerBytes;
     const left = bytes.length - start;
-    const size =
-      header.size === unwritten ? (longSizes.get(header.id) ?? Number.POSITIVE_INFINITY) : header.size;
-    const open = header.id === 'data' && lengthLeftOpen(bytes, start, size);
+    const longSize =
+      header.size === unwritten ? (longSizes.get(header.id) ?? Number.POSITIVE_INFINITY) : undefined;
+    const size = longSize ?? header.size;
+    const mostStated = longSize === undefined ? nearlyTwoGiB : Number.MAX_SAFE_INTEGER;
+    const open = header.id === 'data' && lengthLeftOpen(bytes, start, size, mostStated);
     const to = open ? bytes.length : start + Math.min(size, left);
     yield { id: header.id, from: start, to, missing: open ? 0 : Math.max(0, size - left), open };
     at = size % 2 === 0 || to === bytes.length ? to : afterOddChunk(bytes, to);
   }
 }
 
-function lengthLeftOpen(bytes: Bytes, start: number, size: number): boolean {
+/** `mostStated`: from this length on, what the file doesn't hold was never meant. */
+function lengthLeftOpen(bytes: Bytes, start: number, size: number, mostStated: number): boolean {
   const left = bytes.length - start;
   if (size === 0) return left > 0 && !canBeChunk(bytes, start);
-  return size > left && size >= nearlyTwoGiB;
+  return size > left && size >= mostStated;
 }
 
 function afterOddChunk(bytes: Bytes, end: number): number {

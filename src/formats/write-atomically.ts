@@ -11,7 +11,7 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 
 /** Why nothing can be written to a path; `folder` is the one it would stand in. */
 export type OutputFault =
@@ -30,17 +30,19 @@ export type OutputFault =
  */
 export function outputFault(path: string): OutputFault | undefined {
   const folder = dirname(resolve(path));
-  const status = statSync(folder, { throwIfNoEntry: false });
-  if (status === undefined) return { code: 'folder-missing', facts: { folder } };
-  if (!status.isDirectory()) return { code: 'not-a-folder', facts: { folder } };
   try {
+    const status = statSync(folder, { throwIfNoEntry: false });
+    if (status === undefined) return { code: 'folder-missing', facts: { folder } };
+    if (!status.isDirectory()) return { code: 'not-a-folder', facts: { folder } };
+    const present = statSync(path, { throwIfNoEntry: false });
+    if (present?.isDirectory()) return { code: 'output-is-a-folder', facts: {} };
     accessSync(folder, constants.W_OK | constants.X_OK);
-  } catch {
-    return { code: 'folder-not-writable', facts: { folder } };
+    return undefined;
+  } catch (error) {
+    const { code, message } = error as NodeJS.ErrnoException;
+    if (code === 'EACCES' || code === 'EROFS') return { code: 'folder-not-writable', facts: { folder } };
+    return { code: 'write-failed', facts: { reason: message } };
   }
-  if (statSync(path, { throwIfNoEntry: false })?.isDirectory())
-    return { code: 'output-is-a-folder', facts: {} };
-  return undefined;
 }
 
 /**
@@ -59,7 +61,7 @@ export function writeAtomically(path: string, contents: Uint8Array | string): Ou
       return undefined;
     }
     const target = present === undefined ? resolve(path) : realpathSync(path);
-    temporary = join(dirname(target), `.${basename(target)}.${randomUUID()}.tmp`);
+    temporary = join(dirname(target), `.${randomUUID()}.tmp`);
     writeWhole(temporary, contents, present?.mode);
     renameSync(temporary, target);
     return undefined;

@@ -1,0 +1,143 @@
+import { execFileSync } from 'node:child_process';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { openRecording } from '../../src/formats/open-recording.ts';
+import { writeAtomically } from '../../src/formats/write-atomically.ts';
+import { type WavContents, writeWav } from '../../src/formats/write-wav.ts';
+import { describeProgram } from '../programs.ts';
+import { temporaryFolder } from './temporary-folder.ts';
+
+const frames = 4801;
+const [left, right] = [0.7, 0.3].map((peak) =>
+  Float32Array.from({ length: frames }, (_, frame) => peak * Math.sin(frame / 17)),
+) as [Float32Array, Float32Array];
+
+function writeTake(folder: string, depth: WavContents['depth'] = 'float32'): string {
+  const path = join(folder, 'from.wav');
+  writeAtomically(path, writeWav({ channels: [left, right], sampleRate: 48000, depth }));
+  return path;
+}
+
+/** Reads a file that another program made of the take and compares every sample. */
+function expectTake(path: string, tolerance: number): void {
+  const recording = openRecording(path);
+  if (!recording.ok) throw new Error(recording.fault.code);
+  expect(recording.source).toMatchObject({ sampleRate: 48000, channels: 2, length: frames });
+  for (const [channel, samples] of [left, right].entries()) {
+    const read = recording.source.read(channel, 0, frames);
+    const worst = read.reduce((most, sample, frame) => Math.max(most, Math.abs(sample - samples[frame]!)), 0);
+    expect(worst).toBeLessThanOrEqual(tolerance);
+  }
+  recording.close();
+}
+
+describeProgram('ffmpeg', 'wave files of ffmpeg', (ffmpeg) => {
+  const run = (args: string[]) => execFileSync(ffmpeg, ['-v', 'error', '-y', ...args]);
+
+  it.each([
+    ['pcm_u8', 1 / 128],
+    ['pcm_s16le', 1 / 32768],
+    ['pcm_s24le', 2 ** -23],
+    ['pcm_s32le', 2 ** -24],
+    ['pcm_f32le', 0],
+    ['pcm_f64le', 0],
+  ])('reads %s', (codec, tolerance) => {
+    const folder = temporaryFolder();
+    const to = join(folder, 'to.wav');
+    run(['-i', writeTake(folder), '-c:a', codec, to]);
+    expectTake(to, tolerance);
+  });
+
+  it('reads RF64', () => {
+    const folder = temporaryFolder();
+    const to = join(folder, 'to.wav');
+    run(['-i', writeTake(folder), '-c:a', 'pcm_s24le', '-rf64', 'always', to]);
+    expectTake(to, 2 ** -23);
+  });
+
+  it('reads what it writes to a pipe, with no length', () => {
+    const folder = temporaryFolder();
+    const to = join(folder, 'to.wav');
+    const piped = execFileSync(ffmpeg, [
+      '-v',
+      'error',
+      '-i',
+      writeTake(folder),
+      '-c:a',
+      'pcm_s16le',
+      '-f',
+      'wav',
+      '-',
+    ]);
+    writeAtomically(to, piped);
+    expectTake(to, 1 / 32768);
+    expect(openRecording(to)).toMatchObject({ notes: [{ code: 'length-not-written' }] });
+  });
+
+  it.each(['pcm_alaw', 'pcm_mulaw', 'adpcm_ms', 'adpcm_ima_wav'])('names the coding of %s', (codec) => {
+    const folder = temporaryFolder();
+    const to = join(folder, 'to.wav');
+    run(['-i', writeTake(folder), '-c:a', codec, to]);
+    const coding = {
+      pcm_alaw: 'A-law',
+      pcm_mulaw: 'µ-law',
+      adpcm_ms: 'Microsoft ADPCM',
+      adpcm_ima_wav: 'IMA ADPCM',
+    }[codec];
+    expect(openRecording(to)).toMatchObject({
+      ok: false,
+      fault: { code: 'coding-unreadable', facts: { coding } },
+    });
+  });
+
+  it.each(['flac', 'mp3', 'aiff', 'au', 'caf', 'mp4', 'w64', 'webm', 'ogg'])(
+    'names a file of the kind %s',
+    (container) => {
+      const folder = temporaryFolder();
+      const to = join(folder, `to.${container}`);
+      run(['-i', writeTake(folder), ...(container === 'ogg' ? ['-c:a', 'flac'] : []), to]);
+      const kind = container === 'w64' ? 'wave64' : container;
+      expect(openRecording(to)).toMatchObject({
+        ok: false,
+        fault: { code: 'not-a-wave-file', facts: { kind } },
+      });
+    },
+  );
+});
+
+describeProgram('sox', 'wave files of sox', (sox) => {
+  it.each([
+    ['8 bits', ['-b', '8', '-e', 'unsigned-integer'], 1 / 128],
+    ['16 bits', ['-b', '16'], 1 / 32768],
+    ['24 bits', ['-b', '24'], 2 ** -23],
+    ['32 bits', ['-b', '32', '-e', 'signed-integer'], 2 ** -24],
+    // Sox holds samples as 32-bit integers.
+    ['32-bit floats', ['-b', '32', '-e', 'floating-point'], 2 ** -24],
+    ['64-bit floats', ['-b', '64', '-e', 'floating-point'], 2 ** -31],
+  ])('reads %s', (_, options, tolerance) => {
+    const folder = temporaryFolder();
+    const to = join(folder, 'to.wav');
+    execFileSync(sox, ['-D', writeTake(folder), ...options, to]);
+    expectTake(to, tolerance);
+  });
+
+  describe('reads what writeWav writes', () => {
+    it.each([
+      ['int16', 0],
+      ['int24', 0],
+      ['float32', 2 ** -24],
+    ] as const)('%s', (depth, tolerance) => {
+      const path = writeTake(temporaryFolder(), depth);
+      const raw = execFileSync(sox, [path, '-t', 'f32', '-'], { stdio: ['ignore', 'pipe', 'pipe'] });
+      const theirs = new Float32Array(Uint8Array.from(raw).buffer);
+      const recording = openRecording(path);
+      if (!recording.ok) throw new Error(recording.fault.code);
+      expect(theirs).toHaveLength(2 * frames);
+      const ours = [recording.source.read(0, 0, frames), recording.source.read(1, 0, frames)];
+      expect(
+        theirs.every((sample, index) => Math.abs(sample - ours[index % 2]![index >> 1]!) <= tolerance),
+      ).toBe(true);
+      recording.close();
+    });
+  });
+});
