@@ -2,7 +2,7 @@ import type { LevelEvidence } from './level-evidence.ts';
 import { lookAheadTempo } from './look-ahead.ts';
 import type { MainSlots } from './main-slots.ts';
 import { openPaths, type StepKind } from './paths.ts';
-import { bounceWithin, graceAtLeast, graceWithin, pauseSpread, prices } from './prices.ts';
+import { bounceWithin, graceAtLeast, graceWithin, pauseSpacings, pauseSpread, prices } from './prices.ts';
 import type { ThinStrokes } from './thin-strokes.ts';
 
 /** One stroke laid on one main slot, and how the path came there. */
@@ -171,12 +171,16 @@ export const findPath = (question: PathQuestion): PathStep[] => {
     paths.offer(stroke, slot, total, node, kind, { due: times[stroke]!, period, settled: 3 });
   };
 
+  const pauseBefore = (stroke: number): boolean =>
+    stroke === 0 || times[stroke]! - times[stroke - 1]! > pauseSpacings * spacing;
+
   const beginAtBar = (stroke: number, bar: number, score: number, node: number, late: number): void => {
     const { first, line } = main.bars[bar]!;
+    const abrupt = prices.outside + (pauseBefore(stroke) ? 0 : prices.noPause);
     for (let k = 0; k <= late; k++) {
       if (main.line[first + k] !== line) return;
       const missed = k === 0 ? 0 : prices.missed + (k - 1) * prices.missedAgain;
-      begin(stroke, first + k, score + missed + prices.outside, node, 'begin');
+      begin(stroke, first + k, score + missed + abrupt, node, 'begin');
     }
   };
 
@@ -202,6 +206,12 @@ export const findPath = (question: PathQuestion): PathStep[] => {
       beginAtBar(stroke, bar, score + prices.againFromBar, node, 0);
       let repeat = bar;
       while (!main.bars[repeat]!.startsRepeat) repeat--;
+      if (pauseBefore(stroke)) {
+        const price = prices.againFromEarlierBar - Math.log(Math.max(1, bar - main.lineBar[line]!));
+        for (let earlier = main.lineBar[line]!; earlier < bar; earlier++) {
+          beginAtBar(stroke, earlier, score + price, node, 0);
+        }
+      }
       if (repeat !== bar) beginAtBar(stroke, repeat, score + prices.againFromRepeat, node, 0);
       beginAtBar(stroke, main.lineBar[line]!, score + prices.againFromLine, node, 1);
       beginAtBar(stroke, 0, score + prices.againFromSheet, node, 1);
@@ -308,7 +318,9 @@ export const findPath = (question: PathQuestion): PathStep[] => {
           : main.bar[slot + 1] !== bar
             ? prices.endOfBar
             : prices.endAnywhere;
-    const score = paths.score[node]! + price;
+    const next = paths.stroke[node]! + 1;
+    const abrupt = slot === main.length - 1 || next === strokes || pauseBefore(next) ? 0 : prices.noPause;
+    const score = paths.score[node]! + price + abrupt;
     if (score > outScore[bar]!) {
       outScore[bar] = score;
       outNode[bar] = node;
@@ -325,7 +337,11 @@ export const findPath = (question: PathQuestion): PathStep[] => {
   }
 
   let best = noBar;
-  for (let bar = 0; bar < noBar; bar++) if (outScore[bar]! > outScore[best]!) best = bar;
+  for (let bar = 0; bar < noBar; bar++) {
+    if (bar < noBar - 1 || paths.slot[outNode[bar]!] !== main.length - 1)
+      outScore[bar]! += prices.stoppedEarly;
+    if (outScore[bar]! > outScore[best]!) best = bar;
+  }
   const steps: PathStep[] = [];
   for (let node = outNode[best]!; node >= 0; node = paths.before[node]!) {
     steps.push({ stroke: paths.stroke[node]!, main: paths.slot[node]!, kind: paths.kind(node) });

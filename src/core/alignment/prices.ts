@@ -6,8 +6,8 @@
  */
 export const prices = {
   /** A slot without a stroke; further ones in a row come cheaper. */
-  missed: Math.log(0.012),
-  missedAgain: Math.log(0.08),
+  missed: Math.log(0.025),
+  missedAgain: Math.log(0.1),
   /** A stroke that nothing asked for, inside a run. */
   extra: Math.log(0.015),
   /** A bounce or double hit close behind a stroke. */
@@ -35,17 +35,23 @@ export const prices = {
   /** Where a run may begin after another was left. */
   resumeNextBar: Math.log(0.2),
   againFromBar: Math.log(0.05),
+  /** Shared by all earlier bars of the line. */
+  againFromEarlierBar: Math.log(0.2),
   againFromRepeat: Math.log(0.05),
   againFromLine: Math.log(0.1),
   againFromSheet: Math.log(0.1),
   resumeNextLine: Math.log(0.1),
-  anyLine: Math.log(0.01),
+  anyLine: Math.log(0.03),
   anyBar: Math.log(0.001),
   /** Where a run may end. */
   endOfSheet: 0,
   endOfLine: Math.log(0.1),
   endOfBar: Math.log(0.04),
   endAnywhere: Math.log(0.02),
+  /** A run left, or begun, while strokes go on without a pause. */
+  noPause: Math.log(0.05),
+  /** The take ends before the sheet does. */
+  stoppedEarly: Math.log(0.02),
 } as const;
 
 /** A bounce comes at most this long after its stroke, s (common practice: 20 to 60 ms). */
@@ -53,5 +59,7 @@ export const bounceWithin = 0.09;
 /** A grace note comes between these times before its main stroke, s (common practice: 10 to 60 ms). */
 export const graceAtLeast = 0.006;
 export const graceWithin = 0.085;
+/** A pause is longer than this many of the typical spacings (our judgement). */
+export const pauseSpacings = 2.5;
 /** Time over which a start after a stop is spread, s (our judgement). */
 export const pauseSpread = 4;

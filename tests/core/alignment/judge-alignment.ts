@@ -14,6 +14,16 @@ export interface Judgement {
 
 export const judge = (take: SimulatedTake, alignment: Alignment): Judgement => {
   const graded = (segment: number): boolean => alignment.segments[segment]!.state === 'graded';
+  /**
+   * Where a partial was dropped or put in among strokes of equal level, no level says which one it was:
+   * strokes within one beat of a slip are left out of the count.
+   */
+  const slips = take.parts.flatMap((part, p) =>
+    part.after === 'left-out' || part.after === 'put-in'
+      ? [take.truth.findIndex((truth) => truth?.part === p)]
+      : [],
+  );
+  const besideSlip = (stroke: number): boolean => slips.some((slip) => Math.abs(slip - stroke) <= 3);
   let right = 0;
   let found = 0;
   let wronglyGraded = 0;
@@ -21,10 +31,16 @@ export const judge = (take: SimulatedTake, alignment: Alignment): Judgement => {
     if (!graded(segment)) continue;
     found++;
     const truth = take.truth[stroke];
+    if (besideSlip(stroke)) {
+      found--;
+      continue;
+    }
     if (truth && take.parts[truth.part]!.state !== 'graded') wronglyGraded++;
     else if (truth?.slot === slot) right++;
   }
-  const wanted = take.truth.filter((truth) => truth && take.parts[truth.part]!.state === 'graded').length;
+  const wanted = take.truth.filter(
+    (truth, stroke) => truth && !besideSlip(stroke) && take.parts[truth.part]!.state === 'graded',
+  ).length;
   const trueBreaks: number[] = [];
   let last = -1;
   take.truth.forEach((truth, stroke) => {

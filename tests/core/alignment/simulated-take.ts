@@ -105,20 +105,26 @@ export const simulateTake = (spec: TakeSpec): SimulatedTake => {
     { from: 0, to: mains.length - 1, after: 0, state: 'graded' as const },
   ];
   const events: Event[] = [];
-  const clutter = (time: number, level = random.between(-45, -12)): void => {
-    events.push({ time, level, sound: 'pad', truth: null, role: 'clutter' });
+  const clutterAt = (at: number): void => {
+    events.push({ time: at, level: random.between(-45, -12), sound: 'pad', truth: null, role: 'clutter' });
   };
   const tapDb = random.between(-38, -26);
   const accentDb = tapDb + ratioDb;
   const periodOf = (index: number): number => 60 / (sheet.lines[index]!.bpm ?? 110) / tempo;
   let time = random.between(0.3, 1);
+  const clutter = (count: number, least: number, most: number): void => {
+    for (let i = 0; i < count; i++) {
+      time += random.between(least, most);
+      clutterAt(time);
+    }
+  };
   const first = periodOf(mains[parts[0]!.from]!.line);
   if (spec.before === 'noodling') {
-    for (let i = random.whole(6, 25); i > 0; i--) clutter((time += random.between(0.09, 0.7)));
+    clutter(random.whole(6, 25), 0.09, 0.7);
     time += random.between(1, 3);
   } else if (spec.before === 'talk') {
     for (let word = random.whole(5, 20); word > 0; word--) {
-      for (let i = random.whole(1, 4); i > 0; i--) clutter((time += random.between(0.06, 0.3)));
+      clutter(random.whole(1, 4), 0.06, 0.3);
       time += random.between(0.2, 0.9);
     }
     time += random.between(0.7, 2);
@@ -138,7 +144,7 @@ export const simulateTake = (spec: TakeSpec): SimulatedTake => {
     const before = parts[p - 1] && mains[parts[p - 1]!.to]!;
     if (typeof part.after === 'number') {
       for (let i = 0; i < (part.clutter ?? 0); i++)
-        clutter(time + (part.after * (i + random.uniform())) / part.clutter!);
+        clutterAt(time + (part.after * (i + random.uniform())) / part.clutter!);
       time += part.after;
     } else if (before) {
       const period = periodOf(before.line);
@@ -208,10 +214,8 @@ export const simulateTake = (spec: TakeSpec): SimulatedTake => {
     }
   });
   time += random.between(0.8, 2.5);
-  if (spec.afterwards === 'noodling')
-    for (let i = random.whole(5, 20); i > 0; i--) clutter((time += random.between(0.1, 0.6)));
-  if (spec.afterwards === 'sticks-down')
-    for (let i = random.whole(2, 7); i > 0; i--) clutter((time += random.between(0.04, 0.2)));
+  if (spec.afterwards === 'noodling') clutter(random.whole(5, 20), 0.1, 0.6);
+  if (spec.afterwards === 'sticks-down') clutter(random.whole(2, 7), 0.04, 0.2);
   events.sort((a, b) => a.time - b.time);
   const strokes = events.map(
     (event): Stroke => ({
