@@ -1,35 +1,103 @@
-/** A measure's name and, in a few plain words, what its figure says. */
+/** A measure's name, what its figure says, and the same in at most 26 characters for narrow tables. */
 export interface MeasureName {
   readonly name: string;
   readonly says: string;
+  readonly brief: string;
 }
+
+const named = (name: string, says: string, brief: string): MeasureName => ({ name, says, brief });
 
 /** Names shown to people, by measure id. */
 export const measureNames: Readonly<Record<string, MeasureName>> = {
-  'timing-spread': { name: 'Timing spread', says: 'scatter of the strokes round the local tempo' },
-  'timing-spread-share': { name: 'Timing spread', says: 'the same as a share of one partial' },
-  placement: { name: 'Partial furthest off', says: 'largest distance of a partial from its even place' },
-  'placement-share': { name: 'Partial furthest off', says: 'the same as a share of one partial' },
-  'accent-bend': { name: 'Bend at the accent', says: 'shift of strokes before, on or after an accent' },
-  'accent-bend-share': { name: 'Bend at the accent', says: 'the same as a share of one partial' },
-  'tempo-error': { name: 'Tempo against asked', says: 'plus is faster than asked, minus slower' },
-  'tempo-change': { name: 'Tempo, start to end', says: 'plus is faster at the end, minus slower' },
-  'hand-offset': { name: 'Left hand after right', says: 'minus: the left hand comes first' },
-  'hand-offset-share': { name: 'Left hand after right', says: 'the same as a share of one partial' },
-  'ioi-evenness': { name: 'Unevenness of intervals', says: 'scatter of the time from stroke to stroke' },
-  'accent-to-tap-ratio': {
-    name: 'Accents above taps',
-    says: 'how far accents stand out; a band is asked for',
-  },
-  'hand-ratio-gap': { name: 'Right ratio over left', says: 'difference of the hands in that contrast' },
-  separation: { name: 'Accent beats tap', says: 'how often an accent is louder than a tap' },
-  'tap-ceiling': { name: 'Taps too loud', says: 'share of taps that come too near the accents' },
-  'tap-spread': { name: 'Spread of the taps', says: 'how much taps differ in loudness' },
-  'accent-spread': { name: 'Spread of the accents', says: 'how much accents differ in loudness' },
-  missed: { name: 'Missed strokes', says: 'written, but not heard' },
-  extra: { name: 'Extra strokes', says: 'heard, but not written' },
-  doubled: { name: 'Doubled strokes', says: 'two heard where one is written' },
-  'missed-and-extra': { name: 'Missed and extra', says: 'together, as a share of the strokes written' },
+  'timing-spread': named(
+    'Timing spread',
+    'scatter of the strokes round the local tempo',
+    'scatter round the beat',
+  ),
+  'timing-spread-share': named(
+    'Timing spread',
+    'scatter of the strokes round the local tempo, as a share of one partial',
+    'as a share of a partial',
+  ),
+  placement: named(
+    'Partial furthest off',
+    'largest distance of a partial from its even place in the beat',
+    'from its even place',
+  ),
+  'placement-share': named(
+    'Partial furthest off',
+    'largest distance of a partial from its even place, as a share of one partial',
+    'as a share of a partial',
+  ),
+  'accent-bend': named(
+    'Bend at the accent',
+    'largest shift of the strokes before, on or after an accent',
+    'shift before, on or after',
+  ),
+  'accent-bend-share': named(
+    'Bend at the accent',
+    'largest shift of the strokes round an accent, as a share of one partial',
+    'as a share of a partial',
+  ),
+  'tempo-error': named(
+    'Tempo against asked',
+    'mean tempo against the one asked for; plus is faster',
+    'plus: faster than asked',
+  ),
+  'tempo-change': named(
+    'Tempo, start to end',
+    'change of the tempo from start to end; plus is faster at the end',
+    'plus: faster at the end',
+  ),
+  'hand-offset': named(
+    'Left hand after right',
+    'how much later the left hand lands; minus means it comes first',
+    'minus: left comes first',
+  ),
+  'hand-offset-share': named(
+    'Left hand after right',
+    'how much later the left hand lands, as a share of one partial',
+    'as a share of a partial',
+  ),
+  'ioi-evenness': named(
+    'Unevenness of intervals',
+    'scatter of the intervals from stroke to stroke, as a share of their mean',
+    'scatter over mean interval',
+  ),
+  'accent-to-tap-ratio': named(
+    'Accents above taps',
+    'how far accents stand out from taps; scored against a band',
+    'how far accents stand out',
+  ),
+  'hand-ratio-gap': named(
+    'Right hand over left',
+    'how much further accents stand out in the right hand than in the left',
+    'in accents above taps',
+  ),
+  separation: named(
+    'Accent beats tap',
+    'how often an accent is louder than a tap, over all pairs',
+    'of pairs: accent louder',
+  ),
+  'tap-ceiling': named(
+    'Taps too loud',
+    'share of taps that come too near the accents',
+    'taps too near the accents',
+  ),
+  'tap-spread': named('Spread of the taps', 'how much taps differ in loudness', 'how much taps differ'),
+  'accent-spread': named(
+    'Spread of the accents',
+    'how much accents differ in loudness',
+    'how much accents differ',
+  ),
+  missed: named('Missed strokes', 'strokes written, but not heard', 'written, but not heard'),
+  extra: named('Extra strokes', 'strokes heard, but not written', 'heard, but not written'),
+  doubled: named('Doubled strokes', 'two strokes heard where one is written', 'two heard for one written'),
+  'missed-and-extra': named(
+    'Missed and extra',
+    'missed, extra and doubled strokes together, as a share of those written',
+    'together, of those written',
+  ),
 };
 
 /** Names of a rubric's dimensions. */

@@ -53,9 +53,9 @@ export const adviceSentences: SentenceTable = {
     `The ${hand(textOf(f, 'laterHand'))} hand lands ${plain(f, 'value')} ms later than the ${otherHand(textOf(f, 'laterHand'))} ${range(f)}, with accents and partials allowed for. Common practice: play both hands together until two strokes sound as one, then alternate again.`,
   'hands-apart-in-ratio': (f) =>
     `Accents stand ${plain(f, 'rightDb')} dB above taps in the right hand and ${plain(f, 'leftDb')} dB in the left: ${plain(f, 'value')} dB apart ${range(f)}. Common practice: lead the line with the ${hand(textOf(f, 'flatterHand'))} hand and let its taps get as soft as the other's.`,
-  'tempo-moves': (f) =>
+  'moving-tempo': (f) =>
     `The tempo ${textOf(f, 'direction')} by ${plain(f, 'value')} % from start to end ${range(f)}. Common practice: play with the click on, then with the click silent for a bar at a time, and hear where it comes back.`,
-  'tempo-not-as-asked': (f) =>
+  'other-tempo': (f) =>
     `The take is ${plain(f, 'value')} % ${textOf(f, 'direction')} than the tempo asked for ${range(f)}. Common practice: let two bars of click go by and count along before the first stroke.`,
   'strokes-missed': (f) =>
     `${missedAndExtra(f)} Listen to the spots: if the strokes are there, put the phone nearer; if not, common practice is a slower tempo until all are there.`,
@@ -68,6 +68,10 @@ export const adviceSentences: SentenceTable = {
     'No one fault stands out: the figures short of secure might be secure. Record the line once more, with more repeats, to know.',
   'tempo-waits-for-discomfort': () =>
     "You noted discomfort, so there is no tempo to try next. Stop at pain, tingling or numbness and don't play through it; see a physician or physiotherapist. No medical advice comes from here.",
+  'tempo-start': (f) =>
+    f.fromBpm === f.toBpm
+      ? `Start at ${plain(f, 'fromBpm', 0)} BPM.`
+      : `Start between ${plain(f, 'fromBpm', 0)} and ${plain(f, 'toBpm', 0)} BPM, a little below the tempo at which this line was cleanest.`,
   'tempo-up': (f) =>
     `Secure at ${atBpm(f)} on two different days: go up ${f.toBpm === undefined ? 'by 4 to 6 BPM' : `to ${plain(f, 'fromBpm', 0)}–${plain(f, 'toBpm', 0)} BPM`}.`,
   'tempo-needs-second-day': (f) =>

@@ -1,10 +1,11 @@
 import { measureName } from './names.ts';
 import { type Facts, type SentenceTable, textOf } from './sentence-table.ts';
 import { adviceSentences } from './sentences-advice.ts';
+import { alignmentSentences } from './sentences-alignment.ts';
 import { cannotTellSentences } from './sentences-cannot-tell.ts';
 
 /** All sentences by code; tables of other parts are added here. */
-const tables: readonly SentenceTable[] = [adviceSentences, cannotTellSentences];
+const tables: readonly SentenceTable[] = [adviceSentences, cannotTellSentences, alignmentSentences];
 
 const upperFirst = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -3,7 +3,19 @@ import { nearlyScore, secureScore } from './score-curve.ts';
 import type { Scores } from './score-take.ts';
 
 /** Steps of tempo advice, BPM and shares. Common practice of teachers; where to draw the lines is our judgement. */
-export const tempoSteps = { upFromBpm: 4, upToBpm: 6, downShare: 0.1, lowestBpm: 40 } as const;
+export const tempoSteps = {
+  upFromBpm: 4,
+  upToBpm: 6,
+  downShare: 0.1,
+  lowestBpm: 40,
+  startBpm: 80,
+  startBelow: [0.15, 0.1],
+} as const;
+
+/** Advice about the next tempo, as against faults to work on. */
+export function isTempoAdvice(code: string): boolean {
+  return code.startsWith('tempo-');
+}
 
 /**
  * What to do with the tempo after one take: up only when everything is secure on two different days, down about 10 %
@@ -45,4 +57,26 @@ export function tempoAdvice({
       ? {}
       : { fromBpm: Math.round(bpm + tempoSteps.upFromBpm), toBpm: Math.round(bpm + tempoSteps.upToBpm) };
   return { code: cleanOnAnotherDay ? 'tempo-up' : 'tempo-needs-second-day', facts: { ...at, ...next } };
+}
+
+/**
+ * Where to start a line: 10 to 15 % below the player's own cleanest tempo for it, or at 80 BPM when none is known;
+ * never below 40. Common practice; the figures are our judgement. Noted discomfort stops this advice too.
+ *
+ * @example startTempo({ cleanestBpm: 120 }) // { code: 'tempo-start', facts: { fromBpm: 102, toBpm: 108 } }
+ */
+export function startTempo({
+  cleanestBpm,
+  discomfort = false,
+}: {
+  readonly cleanestBpm: number | null;
+  readonly discomfort?: boolean;
+}): Reason {
+  if (discomfort) return { code: 'tempo-waits-for-discomfort', facts: {} };
+  const { startBpm, startBelow, lowestBpm } = tempoSteps;
+  const [fromBpm, toBpm] =
+    cleanestBpm === null
+      ? [startBpm, startBpm]
+      : startBelow.map((share) => Math.max(lowestBpm, Math.round(cleanestBpm * (1 - share))));
+  return { code: 'tempo-start', facts: { fromBpm: fromBpm!, toBpm: toBpm! } };
 }

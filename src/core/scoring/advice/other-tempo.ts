@@ -5,7 +5,7 @@ import { shortfalls } from './shortfall.ts';
 /** The take as a whole is slower or faster than asked for. */
 export const otherTempo: AdviceRule = (input) =>
   shortfalls(input, 'tempo-error').map(({ outcome, lost }) => ({
-    code: 'tempo-not-as-asked',
+    code: 'other-tempo',
     facts: directedFacts(outcome, ['slower', 'faster']),
     strokes: outcome.pointsAt,
     lost,

@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { dimensionName, dimensionNames, measureName, measureNames } from '../../../src/core/result/names.ts';
+import { rubrics } from '../../../src/core/scoring/rubrics/index.ts';
+import { exampleResult } from '../../support/example-result.ts';
+
+describe('names', () => {
+  it('exist for every measure that a rubric scores and every dimension', () => {
+    const dimensions = rubrics.flatMap((r) => r.dimensions);
+    for (const { id, criteria } of dimensions) {
+      expect(dimensionNames).toHaveProperty(id);
+      for (const { measure } of criteria) expect(measureNames).toHaveProperty([measure]);
+    }
+    for (const { id } of exampleResult().measures) expect(measureNames).toHaveProperty([id]);
+  });
+
+  it('stay short enough for tables', () => {
+    for (const { name, brief } of Object.values(measureNames)) {
+      expect(name.length).toBeLessThanOrEqual(23);
+      expect(brief.length).toBeLessThanOrEqual(26);
+    }
+  });
+
+  it('spell out an id that has none', () => {
+    expect(measureName('rebound-decay')).toBe('Rebound decay');
+    expect(dimensionName('flow')).toBe('Flow');
+  });
+});

@@ -1,0 +1,143 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { hasSentence, sentence } from '../../../src/core/result/sentences.ts';
+import { adviceSentences } from '../../../src/core/result/sentences-advice.ts';
+import { alignmentSentences } from '../../../src/core/result/sentences-alignment.ts';
+import { cannotTellSentences } from '../../../src/core/result/sentences-cannot-tell.ts';
+import { exampleResult } from '../../support/example-result.ts';
+
+const root = join(import.meta.dirname, '../../..');
+
+/** Codes written in the sources of a folder: `code: 'x'` and both arms of `code: a ? 'x' : 'y'`. */
+function codesIn(folder: string): string[] {
+  const files = readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' }).filter((f) =>
+    f.endsWith('.ts'),
+  );
+  const texts = files.map((file) => readFileSync(join(root, folder, file), 'utf8'));
+  const statements = texts.flatMap((text) =>
+    [...text.matchAll(/\bcode(?::| =)([^,;}]*)/g)].map((m) => m[1]!),
+  );
+  return [
+    ...new Set(
+      statements.flatMap((s) => [...s.matchAll(/(?:^|[?:])\s*'([a-z]+(?:-[a-z]+)*)'/g)].map((m) => m[1]!)),
+    ),
+  ];
+}
+
+/** Facts that any sentence can be filled in with. */
+const anyFacts = {
+  value: 4.26,
+  low: 3.04,
+  high: 5.46,
+  wantedDb: 8,
+  partial: 3,
+  direction: 'late',
+  place: 'after',
+  laterHand: 'L',
+  flatterHand: 'R',
+  rightDb: 10.8,
+  leftDb: 7.6,
+  missed: 2,
+  extra: 1,
+  dimension: 'hands',
+  bpm: 100,
+  fromBpm: 104,
+  toBpm: 106,
+  strokes: 40,
+  needed: 24,
+  scored: 2,
+  of: 6,
+  measure: 'tap-spread',
+  has: 72,
+  slots: 72,
+  matched: 30,
+  inside: 12,
+};
+
+const tables = { ...adviceSentences, ...cannotTellSentences, ...alignmentSentences };
+
+describe('sentence', () => {
+  it.each(['src/core/scoring', 'src/core/alignment'])('has one for every code in %s', (folder) => {
+    const codes = codesIn(folder);
+    expect(codes.length).toBeGreaterThan(3);
+    expect(codes.filter((code) => !hasSentence(code))).toEqual([]);
+  });
+
+  it.each(Object.keys(tables))('fills %s in with its facts', (code) => {
+    const text = sentence({ code, facts: anyFacts });
+    expect(text).toMatch(/^["A-Z0-9].*\.$/);
+    expect(text).not.toMatch(/NaN|undefined|\?\)|null/);
+    for (const number of text.match(/\d+\.\d+/g) ?? []) expect(number).toMatch(/^\d+\.\d$/);
+  });
+
+  it.each(Object.keys(tables))('pushes neither force nor grip, and claims no technique, in %s', (code) => {
+    const text = sentence({ code, facts: anyFacts });
+    expect(text).not.toMatch(/harder|louder accents|force|firm|tight|squeez|hold the stick|clench/i);
+    if (code !== 'never-from-sound') expect(text).not.toMatch(/grip|tension|height|wrist|finger|technique/i);
+  });
+
+  it('speaks of ahead or behind a click only to say that it cannot', () => {
+    const speaking = Object.keys(tables).filter((code) =>
+      /ahead|behind/.test(sentence({ code, facts: anyFacts })),
+    );
+    expect(speaking).toEqual(['no-click', 'no-click-no-tempo-asked']);
+  });
+
+  it('marks every remedy for the playing as common practice', () => {
+    const remedies = [
+      'accents-uneven',
+      'taps-uneven',
+      'partial-off-place',
+      'bend-at-accent',
+      'hands-apart-in-time',
+      'timing-uneven',
+      'moving-tempo',
+    ];
+    for (const code of remedies) expect(sentence({ code, facts: anyFacts })).toMatch(/common practice/i);
+  });
+
+  it('sends pain to licensed practice and gives no tempo', () => {
+    const text = sentence({ code: 'tempo-waits-for-discomfort', facts: {} });
+    expect(text).toMatch(/physician or physiotherapist/);
+    expect(text).not.toMatch(/BPM/);
+  });
+
+  it('tells each bend by place and direction', () => {
+    const texts = ['before', 'on', 'after'].flatMap((place) =>
+      ['early', 'late'].map((direction) =>
+        sentence({ code: 'bend-at-accent', facts: { ...anyFacts, place, direction } }),
+      ),
+    );
+    expect(new Set(texts).size).toBe(6);
+    for (const text of texts) expect(text).not.toContain('The rhythm bends');
+  });
+
+  it('shows refused measures with the reason they share', () => {
+    const facts = {
+      measures: 'timing-spread,timing-spread-share,tap-spread',
+      reason: 'nothing-fits',
+      slots: 72,
+    };
+    expect(sentence({ code: 'not-measured', facts })).toMatch(
+      /^Timing spread, spread of the taps: What was heard/,
+    );
+  });
+
+  it('shows an unknown code with its facts rather than nothing', () => {
+    expect(hasSentence('from-the-future')).toBe(false);
+    expect(hasSentence('toString')).toBe(false);
+    expect(sentence({ code: 'from-the-future', facts: { share: 0.4 } })).toBe('from the future, share 0.4');
+  });
+
+  it('gives the worked example', () => {
+    expect(sentence({ code: 'tempo-down', facts: { bpm: 120, toBpm: 108 } })).toBe(
+      'Timing and dynamics both need room at 120 BPM: try 108 BPM, about 10 % slower.',
+    );
+  });
+
+  it('fills in everything that the example result says', () => {
+    const { advice, cannotTell } = exampleResult();
+    for (const item of [...advice, ...cannotTell]) expect(sentence(item)).not.toMatch(/NaN|undefined|\?\)/);
+  });
+});

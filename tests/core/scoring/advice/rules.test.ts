@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import type { MeasureResult } from '../../../../src/core/result/take-result.ts';
+import { adviceRules } from '../../../../src/core/scoring/advice/index.ts';
+import { input, made } from './made-input.ts';
+
+/** For each code: measures that must bring it, with facts it must carry. */
+const cases: [string, MeasureResult[], Record<string, unknown>][] = [
+  [
+    'taps-too-loud',
+    [made('accent-to-tap-ratio', 4, 1), made('tap-ceiling', 40, 8, {}, [3, 4])],
+    { value: 4, low: 3, high: 5, wantedDb: 8 },
+  ],
+  ['contrast-too-wide', [made('accent-to-tap-ratio', 25, 1)], { wantedDb: 20 }],
+  ['accents-uneven', [made('accent-spread', 4, 1)], { value: 4 }],
+  [
+    'taps-uneven',
+    [
+      made('tap-spread', 4, 1),
+      made('tap-spread', 2, 0.5, { hand: 'R' }),
+      made('tap-spread', 5, 1, { hand: 'L' }),
+    ],
+    { hand: 'L' },
+  ],
+  [
+    'accents-and-taps-overlap',
+    [made('separation', 0.9, 0.05)],
+    { value: expect.closeTo(0.1, 9), low: expect.closeTo(0.05, 9), high: expect.closeTo(0.15, 9) },
+  ],
+  [
+    'partial-off-place',
+    [
+      made('placement-share', 8, 2),
+      made('placement', -4, 3, { partial: 2 }),
+      made('placement', 16, 4, { partial: 3 }),
+    ],
+    { partial: 3, direction: 'late', value: 16, low: 12, high: 20 },
+  ],
+  [
+    'partial-off-place',
+    [
+      made('placement-share', 8, 2),
+      made('placement', -16, 4, { partial: 2 }),
+      made('placement', 17, 18, { partial: 3 }),
+    ],
+    { partial: 2, direction: 'early', value: 16, low: 12, high: 20 },
+  ],
+  [
+    'bend-at-accent',
+    [
+      made('accent-bend-share', 7, 2),
+      made('accent-bend', -14, 4, { place: 'after' }),
+      made('accent-bend', 5, 4, { place: 'before' }),
+    ],
+    { place: 'after', direction: 'early', value: 14 },
+  ],
+  [
+    'hands-apart-in-time',
+    [made('hand-offset-share', -6, 2), made('hand-offset', -12, 4)],
+    { laterHand: 'R', value: 12, low: 8, high: 16 },
+  ],
+  [
+    'hands-apart-in-ratio',
+    [
+      made('hand-ratio-gap', 5, 1),
+      made('accent-to-tap-ratio', 13, 1, { hand: 'R' }),
+      made('accent-to-tap-ratio', 8, 1, { hand: 'L' }),
+    ],
+    { flatterHand: 'L', rightDb: 13, leftDb: 8, value: 5 },
+  ],
+  ['moving-tempo', [made('tempo-change', -4, 1)], { direction: 'falls', value: 4, low: 3, high: 5 }],
+  ['other-tempo', [made('tempo-error', 4, 1)], { direction: 'faster' }],
+  [
+    'strokes-missed',
+    [made('missed-and-extra', 8, 3), made('missed', 6, 2), made('extra', 1, 1), made('doubled', 1, 1)],
+    { missed: 6, extra: 2 },
+  ],
+  [
+    'strokes-extra',
+    [made('missed-and-extra', 8, 3), made('missed', 2, 2), made('extra', 3, 1), made('doubled', 3, 1)],
+    { missed: 2, extra: 6 },
+  ],
+  [
+    'timing-uneven',
+    [made('timing-spread-share', 12, 2), made('timing-spread', 24, 4)],
+    { value: 12, spreadMs: 24 },
+  ],
+];
+
+describe('the rules of advice', () => {
+  it.each(cases)('say %s, and nothing else, when the figures leave no doubt', (code, measures, facts) => {
+    const found = adviceRules.flatMap((rule) => rule(input(measures)));
+    expect(found.map((f) => f.code)).toEqual([code]);
+    expect(found[0]!.facts).toMatchObject(facts);
+    expect(found[0]!.lost).toBeGreaterThan(0);
+  });
+
+  it.each(cases)('leave %s unsaid when the intervals reach as far as secure', (_, measures) => {
+    const unsure = measures.map((m): MeasureResult => {
+      if (m.outcome.state !== 'measured') return m;
+      return { ...m, outcome: { ...m.outcome, low: m.outcome.value - 60, high: m.outcome.value + 60 } };
+    });
+    expect(adviceRules.flatMap((rule) => rule(input(unsure)))).toEqual([]);
+  });
+
+  it('are each reached by a case above', () => {
+    const reached = adviceRules.filter((rule) =>
+      cases.some(([, measures]) => rule(input(measures)).length > 0),
+    );
+    expect(reached).toHaveLength(adviceRules.length);
+  });
+
+  it('point at the loudest taps where they are known', () => {
+    const measures = [made('accent-to-tap-ratio', 4, 1, {}, [9]), made('tap-ceiling', 40, 8, {}, [3, 4])];
+    expect(adviceRules.flatMap((rule) => rule(input(measures)))[0]!.strokes).toEqual([3, 4]);
+  });
+
+  it("hold a line's ratio against the line's own band and name the line", () => {
+    const lines = [{ ratioBand: { minDb: 12, maxDb: 18 } }, { ratioBand: null }];
+    const measures = [
+      made('accent-to-tap-ratio', 8, 1, { line: 0 }),
+      made('accent-to-tap-ratio', 9, 1, { line: 1 }),
+    ];
+    const found = adviceRules.flatMap((rule) => rule(input(measures, lines)));
+    expect(found.map(({ code, facts }) => ({ code, facts }))).toEqual([
+      { code: 'taps-too-loud', facts: { value: 8, low: 7, high: 9, line: 1, wantedDb: 12 } },
+    ]);
+  });
+});

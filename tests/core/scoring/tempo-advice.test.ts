@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import type { Score } from '../../../src/core/result/take-result.ts';
+import { wordOfScore } from '../../../src/core/scoring/score-curve.ts';
+import type { Scores } from '../../../src/core/scoring/score-take.ts';
+import { isTempoAdvice, startTempo, tempoAdvice } from '../../../src/core/scoring/tempo-advice.ts';
+
+const score = (value: number): Score => ({ score: value, low: value, high: value, word: wordOfScore(value) });
+const scores = (dimensions: Record<string, number>): Scores => ({
+  rubric: 'steady',
+  overall: score(70),
+  dimensions: Object.entries(dimensions).map(([id, value]) => ({ id, score: score(value), measures: [] })),
+});
+const secure = scores({ evenness: 90, dynamics: 88, hands: 85 });
+
+describe('tempoAdvice', () => {
+  it('goes about 10 % down when evenness and dynamics are both not yet there', () => {
+    const both = scores({ evenness: 50, dynamics: 55 });
+    expect(tempoAdvice({ scores: both, bpm: 120 })).toEqual({
+      code: 'tempo-down',
+      facts: { bpm: 120, toBpm: 108 },
+    });
+    expect(tempoAdvice({ scores: both, bpm: null })).toEqual({ code: 'tempo-down', facts: {} });
+  });
+
+  it('never advises below 40 BPM', () => {
+    expect(tempoAdvice({ scores: scores({ evenness: 50, dynamics: 55 }), bpm: 42 })?.code).toBe('tempo-stay');
+  });
+
+  it('stays while one dimension is short and names the weakest', () => {
+    const one = scores({ evenness: 50, dynamics: 90, hands: 40 });
+    expect(tempoAdvice({ scores: one, bpm: 100 })).toEqual({
+      code: 'tempo-stay',
+      facts: { bpm: 100, dimension: 'hands' },
+    });
+  });
+
+  it('wants two days before going up, by 4 to 6 BPM', () => {
+    const facts = { bpm: 100, fromBpm: 104, toBpm: 106 };
+    expect(tempoAdvice({ scores: secure, bpm: 100 })).toEqual({ code: 'tempo-needs-second-day', facts });
+    expect(tempoAdvice({ scores: secure, bpm: 100, cleanOnAnotherDay: true })).toEqual({
+      code: 'tempo-up',
+      facts,
+    });
+  });
+
+  it.each([secure, scores({ evenness: 10, dynamics: 10 }), null])(
+    'gives no tempo at all when discomfort was noted',
+    (any) => {
+      const advice = tempoAdvice({ scores: any, bpm: 100, discomfort: true, cleanOnAnotherDay: true });
+      expect(advice).toEqual({ code: 'tempo-waits-for-discomfort', facts: {} });
+    },
+  );
+
+  it('is silent without a score', () => {
+    expect(tempoAdvice({ scores: null, bpm: 100 })).toBeNull();
+  });
+});
+
+describe('startTempo', () => {
+  it('begins 10 to 15 % below the cleanest tempo, or at 80 BPM', () => {
+    expect(startTempo({ cleanestBpm: 120 })).toEqual({
+      code: 'tempo-start',
+      facts: { fromBpm: 102, toBpm: 108 },
+    });
+    expect(startTempo({ cleanestBpm: null }).facts).toEqual({ fromBpm: 80, toBpm: 80 });
+    expect(startTempo({ cleanestBpm: 42 }).facts).toEqual({ fromBpm: 40, toBpm: 40 });
+  });
+
+  it('waits when discomfort was noted', () => {
+    expect(startTempo({ cleanestBpm: 120, discomfort: true })).toEqual({
+      code: 'tempo-waits-for-discomfort',
+      facts: {},
+    });
+  });
+});
+
+describe('isTempoAdvice', () => {
+  it('tells the next tempo from faults of the tempo', () => {
+    const codes = [
+      'tempo-up',
+      'tempo-stay',
+      'tempo-waits-for-discomfort',
+      'moving-tempo',
+      'other-tempo',
+      'taps-uneven',
+    ];
+    expect(codes.filter(isTempoAdvice)).toEqual(['tempo-up', 'tempo-stay', 'tempo-waits-for-discomfort']);
+  });
+});
