@@ -4,6 +4,8 @@ export interface Design {
   readonly columns: readonly Float64Array[];
   /** Squared size against which a column's own part is judged; the column's own squared norm by default. */
   readonly scale?: readonly number[];
+  /** A column whose own part is no larger than this share of its scale is left out; 1e-10 by default. */
+  readonly minShare?: number;
   /** A kept column's own part must have at least this many effective values, (Σw²)²/Σw⁴; 0 by default. */
   readonly minEffective?: number;
 }
@@ -68,7 +70,8 @@ export function leastSquares(design: Design, y: Float64Array): LinearFit {
     const size = dot(own, own);
     const fourth = own.reduce((sum, w) => sum + w ** 4, 0);
     const enough = fourth > 0 && (size * size) / fourth >= (design.minEffective ?? 0);
-    if (size <= 1e-10 * (design.scale?.[at] ?? dot(column, column)) || !enough) return coordinates;
+    if (size <= (design.minShare ?? 1e-10) * (design.scale?.[at] ?? dot(column, column)) || !enough)
+      return coordinates;
     const norm = Math.sqrt(size);
     basis.push(own.map((w) => w / norm));
     kept.push(at);

@@ -1,0 +1,53 @@
+import type { Scope } from '../result/take-result.ts';
+import { median } from '../stats/median.ts';
+import { accentsAndTaps, levelsOf } from './level-classes.ts';
+import { levelsRefusal } from './levels-refusal.ts';
+import { defineMeasure, type Part } from './measure.ts';
+import { measured } from './outcomes.ts';
+import type { PlayedStroke } from './played-stroke.ts';
+import { ratioOfMedians } from './ratio-of-medians.ts';
+import { handScopes, lineScopes } from './scopes.ts';
+import { worstStrokes } from './worst-strokes.ts';
+
+/** How far accents stand above taps; survives the microphone's place, which raises or lowers both. */
+export const accentToTapRatio = defineMeasure(
+  {
+    id: 'accent-to-tap-ratio',
+    title: 'Accent-to-tap ratio',
+    unit: 'dB',
+    better: 'within-band',
+    describes:
+      'How far the middle accent stands above the middle tap. More is not always better: a band is asked for.',
+    source:
+      'Difference of medians; standard errors after Price & Bonett 2002, summed by beat. Band 8 to 20 dB unless the sheet sets another: our judgement.',
+  },
+  ({ strokes, slots, ...performance }) => {
+    const partOf = (scope: Scope, belongs: (stroke: PlayedStroke) => boolean): Part => {
+      const own = strokes.filter(belongs);
+      const { accents, taps } = accentsAndTaps(own);
+      const written = slots.filter(
+        (slot) =>
+          !slot.grace &&
+          (scope.line === undefined || slot.line === scope.line) &&
+          (scope.hand === undefined || slot.hand === scope.hand),
+      );
+      const accentsWritten = written.filter((slot) => slot.accent).length;
+      const refusal = levelsRefusal(
+        { accents: accents.length, taps: taps.length },
+        { accents: accentsWritten, taps: written.length - accentsWritten },
+      );
+      if (refusal) return { scope, outcome: refusal };
+      const middle = { accent: median(levelsOf(accents)), tap: median(levelsOf(taps)) };
+      const pointsAt = worstStrokes(own, ({ slot, levelDb }) =>
+        slot.accent ? middle.accent - levelDb : levelDb - middle.tap,
+      );
+      return { scope, outcome: measured({ ...ratioOfMedians(own), strokes: own.length, pointsAt }) };
+    };
+    const whole = { strokes, slots, ...performance };
+    return [
+      partOf({}, () => true),
+      ...handScopes(whole).map((hand) => partOf({ hand }, (s) => s.hand === hand)),
+      ...lineScopes(whole).map((line) => partOf({ line }, (s) => s.slot.line === line)),
+    ];
+  },
+);

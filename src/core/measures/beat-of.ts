@@ -1,0 +1,19 @@
+import type { PlayedStroke } from './played-stroke.ts';
+
+/** Number of the beat a stroke lies in, the same for the strokes of one beat of one stretch and no others. */
+export function beatOf({ slot, stretch }: Pick<PlayedStroke, 'slot' | 'stretch'>): string {
+  return `${stretch}:${Math.floor(slot.beatTime + 1e-6)}`;
+}
+
+/** Sums of a quantity over the beats of a list of strokes, in order. */
+export function sumsByBeat(
+  strokes: readonly PlayedStroke[],
+  quantity: (stroke: PlayedStroke, index: number) => number,
+): number[] {
+  const sums = new Map<string, number>();
+  strokes.forEach((stroke, i) => {
+    const beat = beatOf(stroke);
+    sums.set(beat, (sums.get(beat) ?? 0) + quantity(stroke, i));
+  });
+  return [...sums.values()];
+}

@@ -1,0 +1,67 @@
+import type { Alignment, Segment } from '../alignment/alignment.ts';
+import type { Slot } from '../exercise/slot.ts';
+
+/** A take whose hands are told for a smaller share of its strokes says nothing of hands (our judgement). */
+export const leastShareTold = 0.5;
+
+/** Lines in which every stroke, the turn into the next repeat included, changes hands. */
+function handToHandLines(slots: readonly Slot[]): ReadonlySet<number> {
+  const broken = new Set<number>();
+  const lines = new Set<number>();
+  slots.forEach((slot, i) => {
+    lines.add(slot.line);
+    const before = slots[i - 1];
+    if (before?.line === slot.line && before.hand === slot.hand) broken.add(slot.line);
+  });
+  return new Set([...lines].filter((line) => !broken.has(line)));
+}
+
+/**
+ * Slots whose hand can't be told. In a hand-to-hand line a stroke that is missed may have been left out by the hands
+ * too, and one that sounds twice may have taken both hands: from there on the hands may have changed places, up to the
+ * next line or the next segment. In other stickings the doubles give the swap away, so hands stay as written.
+ */
+export function slotsWithoutHand({
+  slots,
+  times,
+  alignment,
+}: {
+  readonly slots: readonly Slot[];
+  /** Onsets of the strokes that were aligned, s. */
+  readonly times: readonly number[];
+  readonly alignment: Alignment;
+}): ReadonlySet<number> {
+  const main = slots.filter((slot) => !slot.grace);
+  const handToHand = handToHandLines(main);
+  const open = new Set<number>();
+  const missed = new Set(alignment.missed);
+  const surplus = [...alignment.doubled, ...alignment.extra]
+    .map((stroke) => times[stroke]!)
+    .sort((a, b) => a - b);
+  alignment.segments.forEach((segment: Segment, index) => {
+    if (segment.state !== 'graded') return;
+    const timeOf = new Map(
+      alignment.matches.filter((m) => m.segment === index).map((m) => [m.slot, times[m.stroke]!]),
+    );
+    const onsets = [...timeOf.values()];
+    const from = Math.min(...onsets);
+    const to = Math.max(...onsets);
+    const inside = surplus.filter((time) => time > from && time < to);
+    let line = -1;
+    let lineFrom = from;
+    let told = true;
+    for (const slot of main) {
+      if (slot.index < segment.firstSlot || slot.index > segment.lastSlot) continue;
+      const time = timeOf.get(slot.index);
+      if (slot.line !== line) {
+        line = slot.line;
+        told = true;
+        lineFrom = time ?? lineFrom;
+      }
+      const surplusBefore = time !== undefined && inside.some((at) => at > lineFrom && at < time);
+      if (handToHand.has(line) && (missed.has(slot.index) || surplusBefore)) told = false;
+      if (!told) open.add(slot.index);
+    }
+  });
+  return open;
+}

@@ -1,0 +1,54 @@
+import type { MeasureResult } from '../result/take-result.ts';
+import { accentBend } from './accent-bend.ts';
+import { accentBendShare } from './accent-bend-share.ts';
+import { accentSpread } from './accent-spread.ts';
+import { accentToTapRatio } from './accent-to-tap-ratio.ts';
+import { doubled } from './doubled.ts';
+import { extra } from './extra.ts';
+import { handOffset } from './hand-offset.ts';
+import { handOffsetShare } from './hand-offset-share.ts';
+import { ioiEvenness } from './ioi-evenness.ts';
+import type { Measure } from './measure.ts';
+import { missed } from './missed.ts';
+import { missedAndExtra } from './missed-and-extra.ts';
+import type { Performance } from './performance.ts';
+import { placement } from './placement.ts';
+import { placementShare } from './placement-share.ts';
+import { separation } from './separation.ts';
+import { strayStrokes } from './stray-strokes.ts';
+import { tapCeiling } from './tap-ceiling.ts';
+import { tapSpread } from './tap-spread.ts';
+import { tempoChange } from './tempo-change.ts';
+import { tempoError } from './tempo-error.ts';
+import { timingSpread } from './timing-spread.ts';
+import { timingSpreadShare } from './timing-spread-share.ts';
+
+/** Everything that is measured about a take. */
+export const measures: readonly Measure[] = [
+  timingSpread,
+  timingSpreadShare,
+  ioiEvenness,
+  strayStrokes,
+  placement,
+  placementShare,
+  accentBend,
+  accentBendShare,
+  handOffset,
+  handOffsetShare,
+  tempoError,
+  tempoChange,
+  accentToTapRatio,
+  separation,
+  tapCeiling,
+  tapSpread,
+  accentSpread,
+  missed,
+  extra,
+  doubled,
+  missedAndExtra,
+];
+
+/** Every measure of a take, in the order of the list, the whole take before its parts. */
+export function measureTake(performance: Performance): MeasureResult[] {
+  return measures.flatMap((measure) => measure.compute(performance));
+}

@@ -1,0 +1,65 @@
+import { autocorrelation } from '../stats/autocorrelation.ts';
+import { mean } from '../stats/mean.ts';
+import { standardDeviation } from '../stats/standard-deviation.ts';
+import { defineMeasure } from './measure.ts';
+import { notMeasurable } from './outcomes.ts';
+import { spreadOutcome } from './spread-outcome.ts';
+import { worstStrokes } from './worst-strokes.ts';
+
+/** Intervals below which the figure isn't told (our judgement). */
+const fewestIntervals = 23;
+/** Lags over which intervals may be alike or make up for each other: four beats of triplets. */
+const lags = 12;
+
+/** Scatter of the intervals between neighbouring strokes, habits and changes of tempo included, as papers quote it. */
+export const ioiEvenness = defineMeasure(
+  {
+    id: 'ioi-evenness',
+    title: 'Unevenness of intervals',
+    unit: '%',
+    better: 'low',
+    describes:
+      'Scatter of the intervals from stroke to stroke as a share of their length, lasting habits and changes of tempo included.',
+    source:
+      'Coefficient of variation of inter-onset intervals; chi-square interval with degrees of freedom for correlated values (Bartlett 1946, quoted from memory).',
+  },
+  ({ strokes }) => {
+    const intervals: number[] = [];
+    const errors: number[] = [];
+    const ends: number[] = [];
+    strokes.forEach((stroke, i) => {
+      const before = strokes[i - 1];
+      if (!before || before.stretch !== stroke.stretch) return;
+      const beats = stroke.position - before.position;
+      // Over a missed stroke or a rest there is no interval between neighbours.
+      if (beats * Math.min(before.slot.divisions, stroke.slot.divisions) > 1.01) return;
+      intervals.push((stroke.time - before.time) / beats);
+      errors.push((before.timeSe ** 2 + stroke.timeSe ** 2) / beats ** 2);
+      ends.push(i);
+    });
+    const n = intervals.length;
+    if (n < fewestIntervals) {
+      return [
+        {
+          scope: {},
+          outcome: notMeasurable('too-few-strokes', { strokes: strokes.length, needed: fewestIntervals + 1 }),
+        },
+      ];
+    }
+    const centre = mean(intervals);
+    let memory = 0;
+    for (let k = 1; k <= Math.min(lags, n - 2); k++)
+      memory += Math.max(0, autocorrelation(intervals, k) ** 2 - 1 / n);
+    const deviation = new Map(ends.map((at, k) => [at, Math.abs(intervals[k]! - centre)]));
+    const spread = standardDeviation(intervals);
+    const outcome = spreadOutcome({
+      variance: (spread / centre) ** 2,
+      errorVariance: mean(errors) / centre ** 2,
+      degrees: Math.max(3, (n - 1) / (1 + 2 * memory)),
+      perUnit: 100,
+      strokes: n + 1,
+      pointsAt: worstStrokes(strokes, (_, i) => (deviation.get(i) ?? 0) - 1.5 * spread),
+    });
+    return [{ scope: {}, outcome }];
+  },
+);

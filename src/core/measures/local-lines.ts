@@ -1,0 +1,97 @@
+/** Positions along the beat, cut into stretches, with a mark on those that the lines may rest on. */
+export interface Course {
+  /** Beats, ascending within a stretch. */
+  readonly position: Float64Array;
+  readonly stretch: Int32Array;
+  readonly used: Uint8Array;
+}
+
+/** A local straight line at every place: a linear map from a column of values to fits and slopes. */
+export interface LocalLines {
+  /** 0 where too few used values lie round a place; fits there are 0. */
+  readonly possible: Uint8Array;
+  readonly fit: (column: Float64Array) => Float64Array;
+  /** Change of the column a beat. */
+  readonly slope: (column: Float64Array) => Float64Array;
+  /** Variance of (value − fit) for independent values of variance 1. */
+  readonly residualVariance: Float64Array;
+}
+
+/** Half the window, in beats. Part of what "local" means in every figure that rests on it. */
+export const halfWindow = 2;
+const fewest = 4;
+const tolerance = 1e-6;
+
+/**
+ * Least-squares lines over a window of four beats round each place, with half weight for values exactly on its ends,
+ * so that a pattern that repeats every beat, every two or every four leaves no ripple in them. Near the ends of a
+ * stretch the nearest full window serves; a stretch shorter than the window is fitted whole. The window is fixed in
+ * beats: fits don't depend on how long the take is.
+ */
+export function localLines({ position, stretch, used }: Course): LocalLines {
+  const n = position.length;
+  const from = new Int32Array(n);
+  const possible = new Uint8Array(n);
+  const rows: Float64Array[] = [];
+  const slopes: Float64Array[] = [];
+  const residualVariance = new Float64Array(n);
+  const firstOf = new Map<number, number>();
+  const lastOf = new Map<number, number>();
+  for (let i = 0; i < n; i++) {
+    if (!firstOf.has(stretch[i]!)) firstOf.set(stretch[i]!, i);
+    lastOf.set(stretch[i]!, i);
+  }
+  let low = 0;
+  for (let i = 0; i < n; i++) {
+    const first = firstOf.get(stretch[i]!)!;
+    const last = lastOf.get(stretch[i]!)!;
+    const begin = position[first]!;
+    const end = position[last]!;
+    const half = Math.min(halfWindow, (end - begin) / 2);
+    const centre = Math.min(Math.max(position[i]!, begin + half), end - half);
+    low = Math.max(low, first);
+    while (position[low]! < centre - half - tolerance) low++;
+    let high = low;
+    while (high < last && position[high + 1]! <= centre + half + tolerance) high++;
+    const weight = new Float64Array(high - low + 1);
+    let count = 0;
+    let s0 = 0;
+    let s1 = 0;
+    let s2 = 0;
+    for (let j = low; j <= high; j++) {
+      if (used[j] === 0) continue;
+      const x = position[j]! - centre;
+      const k = half === halfWindow && Math.abs(x) > half - tolerance ? 0.5 : 1;
+      weight[j - low] = k;
+      count++;
+      s0 += k;
+      s1 += k * x;
+      s2 += k * x * x;
+    }
+    const determinant = s0 * s2 - s1 * s1;
+    const row = new Float64Array(weight.length);
+    const slope = new Float64Array(weight.length);
+    from[i] = low;
+    rows.push(row);
+    slopes.push(slope);
+    if (count < fewest || !(determinant > 0)) continue;
+    possible[i] = 1;
+    const at = position[i]! - centre;
+    let variance = used[i] === 1 ? 0 : 1;
+    for (let j = low; j <= high; j++) {
+      const x = position[j]! - centre;
+      const tilt = (weight[j - low]! * (s0 * x - s1)) / determinant;
+      slope[j - low] = tilt;
+      row[j - low] = (weight[j - low]! * (s2 - s1 * x)) / determinant + at * tilt;
+      variance += ((j === i && used[i] === 1 ? 1 : 0) - row[j - low]!) ** 2;
+    }
+    residualVariance[i] = variance;
+  }
+  const applied = (weights: readonly Float64Array[]) => (column: Float64Array) =>
+    Float64Array.from(weights, (row, i) => {
+      let sum = 0;
+      for (let j = 0; j < row.length; j++) sum += row[j]! * column[from[i]! + j]!;
+      return sum;
+    });
+  return { possible, fit: applied(rows), slope: applied(slopes), residualVariance };
+}

@@ -1,0 +1,38 @@
+import type { MeasureResult, Outcome, Scope } from '../result/take-result.ts';
+import type { Performance } from './performance.ts';
+
+/** Where a measure's value is at its best. */
+export type Better = 'near-zero' | 'low' | 'high' | 'within-band';
+
+/** One thing that is measured about a take. */
+export interface Measure {
+  readonly id: string;
+  /** Name shown to people. */
+  readonly title: string;
+  readonly unit: 'ms' | '%' | 'dB' | 'probability';
+  readonly better: Better;
+  /** What the figure says, in plain words. */
+  readonly describes: string;
+  /** Where the definition, its method and its interval come from. */
+  readonly source: string;
+  /** The whole take first, then its parts. */
+  readonly compute: (performance: Performance) => MeasureResult[];
+}
+
+/** A measure's outcome for one part of the take. */
+export interface Part {
+  readonly scope: Scope;
+  readonly outcome: Outcome;
+}
+
+/** Makes a measure of its description and a function that gives its outcome part by part. */
+export function defineMeasure(
+  description: Omit<Measure, 'compute'>,
+  parts: (performance: Performance) => readonly Part[],
+): Measure {
+  const { id, unit } = description;
+  return {
+    ...description,
+    compute: (performance) => parts(performance).map(({ scope, outcome }) => ({ id, unit, scope, outcome })),
+  };
+}

@@ -1,0 +1,86 @@
+import type { Alignment } from '../alignment/alignment.ts';
+import type { Sheet } from '../exercise/sheet.ts';
+import type { Slot } from '../exercise/slot.ts';
+import { otherHand } from '../exercise/swap-hands.ts';
+import type { Stroke } from '../onsets/stroke.ts';
+import { leastShareTold, slotsWithoutHand } from './hands-told.ts';
+import type { PlayedStroke } from './played-stroke.ts';
+import { strokeContexts } from './stroke-context.ts';
+import { fitTimingModel, type TimingModel } from './timing-model.ts';
+
+/** What every measure reads: the graded strokes of a take with all that the sheet says of them. */
+export interface Performance {
+  readonly sheet: Sheet;
+  readonly slots: readonly Slot[];
+  readonly alignment: Alignment;
+  /** Onsets of all strokes that were aligned, s. */
+  readonly times: readonly number[];
+  /** Strokes on main slots of graded segments, in order of time; grace notes are left out. */
+  readonly strokes: readonly PlayedStroke[];
+  /** `not-told` when a missed or doubled stroke leaves the hands of most strokes open. */
+  readonly hands: 'as-written' | 'not-told';
+  /** Habits, residuals and local tempo, or null when there are too few strokes for them. */
+  readonly timing: TimingModel | null;
+}
+
+/** A rest of more beats than this parts two stretches: half the window of the local tempo. */
+const longestRestBeats = 2;
+
+/** Gathers a take for its measures. Indices of the alignment refer to `slots` and `strokes`. */
+export function performanceOf({
+  sheet,
+  slots,
+  strokes,
+  alignment,
+}: {
+  readonly sheet: Sheet;
+  readonly slots: readonly Slot[];
+  readonly strokes: readonly Stroke[];
+  readonly alignment: Alignment;
+}): Performance {
+  const times = strokes.map((stroke) => stroke.time);
+  const contexts = strokeContexts(slots, sheet);
+  const withoutHand = slotsWithoutHand({ slots, times, alignment });
+  const played: PlayedStroke[] = [];
+  let stretch = -1;
+  let start = 0;
+  let segmentBefore = -1;
+  let slotBefore: Slot | null = null;
+  for (const match of alignment.matches) {
+    const segment = alignment.segments[match.segment]!;
+    const slot = slots[match.slot]!;
+    if (segment.state !== 'graded' || slot.grace) continue;
+    const continues =
+      slotBefore !== null &&
+      match.segment === segmentBefore &&
+      slot.beatTime > slotBefore.beatTime &&
+      slot.beatTime - slotBefore.beatTime <= longestRestBeats &&
+      sheet.lines[slot.line]!.bpm === sheet.lines[slotBefore.line]!.bpm;
+    if (!continues) {
+      stretch += 1;
+      start = slot.beatTime;
+    }
+    segmentBefore = match.segment;
+    slotBefore = slot;
+    const { time, timeSe, levelDb, levelSe } = strokes[match.stroke]!;
+    const { place, handChange } = contexts.get(slot.index)!;
+    const told = !withoutHand.has(slot.index);
+    const hand = segment.leadSwapped ? otherHand(slot.hand) : slot.hand;
+    played.push({
+      stroke: match.stroke,
+      slot,
+      stretch,
+      time,
+      timeSe,
+      levelDb,
+      levelSe,
+      position: slot.beatTime - start,
+      hand: told ? hand : null,
+      place,
+      handChange: told ? handChange : null,
+    });
+  }
+  const told = played.filter((stroke) => stroke.hand !== null).length;
+  const hands = told >= leastShareTold * played.length ? 'as-written' : 'not-told';
+  return { sheet, slots, alignment, times, strokes: played, hands, timing: fitTimingModel(played, hands) };
+}

@@ -1,0 +1,52 @@
+import type { Scope } from '../result/take-result.ts';
+import { quantile } from '../stats/quantile.ts';
+import { separationInterval } from '../stats/separation-interval.ts';
+import { separationProbability } from '../stats/separation-probability.ts';
+import { accentsAndTaps, levelsOf } from './level-classes.ts';
+import { levelsRefusal } from './levels-refusal.ts';
+import { defineMeasure, type Part } from './measure.ts';
+import { measured } from './outcomes.ts';
+import type { PlayedStroke } from './played-stroke.ts';
+import { handScopes } from './scopes.ts';
+import { worstStrokes } from './worst-strokes.ts';
+
+const normal975 = 1.959963984540054;
+
+/** How surely accents and taps are told apart by loudness alone. */
+export const separation = defineMeasure(
+  {
+    id: 'separation',
+    title: 'Separation of accents and taps',
+    unit: 'probability',
+    better: 'high',
+    describes: 'How likely it is that an accent picked at random is louder than a tap picked at random.',
+    source: 'Mann & Whitney 1947; interval by method 5 of Newcombe 2006, which errs on the wide side.',
+  },
+  (performance) => {
+    const partOf = (scope: Scope, belongs: (stroke: PlayedStroke) => boolean): Part => {
+      const own = performance.strokes.filter(belongs);
+      const { accents, taps } = accentsAndTaps(own);
+      const written = performance.slots.filter(
+        (slot) => !slot.grace && (scope.hand === undefined || slot.hand === scope.hand),
+      );
+      const accentsWritten = written.filter((slot) => slot.accent).length;
+      const refusal = levelsRefusal(
+        { accents: accents.length, taps: taps.length },
+        { accents: accentsWritten, taps: written.length - accentsWritten },
+      );
+      if (refusal) return { scope, outcome: refusal };
+      const value = separationProbability(levelsOf(accents), levelsOf(taps));
+      const softest = quantile(levelsOf(accents), 0);
+      const loudest = quantile(levelsOf(taps), 1);
+      const pointsAt = worstStrokes(own, ({ slot, levelDb }) =>
+        slot.accent ? loudest - levelDb : levelDb - softest,
+      );
+      const interval = separationInterval(value, accents.length, taps.length, normal975);
+      return { scope, outcome: measured({ value, ...interval, strokes: own.length, pointsAt }) };
+    };
+    return [
+      partOf({}, () => true),
+      ...handScopes(performance).map((hand) => partOf({ hand }, (s) => s.hand === hand)),
+    ];
+  },
+);

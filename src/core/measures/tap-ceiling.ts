@@ -1,0 +1,61 @@
+import type { Scope } from '../result/take-result.ts';
+import { median } from '../stats/median.ts';
+import { beatOf } from './beat-of.ts';
+import { accentsAndTaps, levelsOf } from './level-classes.ts';
+import { levelsRefusal } from './levels-refusal.ts';
+import { defineMeasure, type Part } from './measure.ts';
+import type { PlayedStroke } from './played-stroke.ts';
+import { lineScopes } from './scopes.ts';
+import { type BeatCount, shareOutcome } from './share-outcome.ts';
+import { worstStrokes } from './worst-strokes.ts';
+
+/** How far below the middle accent a tap should stay where the sheet doesn't say, dB: our judgement. */
+export const usualRatioDb = 8;
+
+/** Share of taps that come too near the accents. */
+export const tapCeiling = defineMeasure(
+  {
+    id: 'tap-ceiling',
+    title: 'Taps too near the accents',
+    unit: '%',
+    better: 'low',
+    describes:
+      'Share of taps louder than the middle accent less the ratio asked for (8 dB unless the sheet sets a band).',
+    source: 'Wilson 1927 with a design effect for clusters of loud taps; 8 dB: our judgement.',
+  },
+  (performance) => {
+    const { accents, taps } = accentsAndTaps(performance.strokes);
+    const accentSlots = performance.slots.filter((slot) => !slot.grace && slot.accent).length;
+    const tapSlots = performance.slots.filter((slot) => !slot.grace && !slot.accent).length;
+    const refusal = levelsRefusal(
+      { accents: accents.length, taps: taps.length },
+      { accents: accentSlots, taps: tapSlots },
+    );
+    if (refusal) return [{ scope: {}, outcome: refusal }];
+    const middle = median(levelsOf(accents));
+    const above = ({ slot, levelDb }: PlayedStroke) =>
+      levelDb - middle + (performance.sheet.lines[slot.line]!.ratioBand?.minDb ?? usualRatioDb);
+    const partOf = (scope: Scope, own: readonly PlayedStroke[]): Part => {
+      const lack = levelsRefusal(
+        { accents: accents.length, taps: own.length },
+        { accents: accentSlots, taps: tapSlots },
+      );
+      if (lack) return { scope, outcome: lack };
+      const beats = new Map<string, BeatCount>();
+      for (const tap of own) {
+        const { hits, of } = beats.get(beatOf(tap)) ?? { hits: 0, of: 0 };
+        beats.set(beatOf(tap), { hits: hits + (above(tap) > 0 ? 1 : 0), of: of + 1 });
+      }
+      return { scope, outcome: shareOutcome([...beats.values()], own.length, worstStrokes(own, above)) };
+    };
+    return [
+      partOf({}, taps),
+      ...lineScopes(performance).map((line) =>
+        partOf(
+          { line },
+          taps.filter((s) => s.slot.line === line),
+        ),
+      ),
+    ];
+  },
+);
