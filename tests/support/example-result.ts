@@ -155,7 +155,7 @@ export function exampleResult(changes: Partial<TakeResult> = {}): TakeResult {
     line('accent-2-hand-to-hand', 'Accent on 2, hand-to-hand', lineB),
   ];
   const handSet = handSetMeasures();
-  const measures = [...handSet, handRatioGap(handSet)];
+  const measures = [...handSet, handRatioGap(handSet, 'as-written')];
   const rubric = steady;
   const scored = scoreTake({ measures, lines, strokes: 71, rubric });
   const scores = scored.state === 'scored' ? scored.scores : null;

@@ -19,7 +19,7 @@ export const cannotTellSentences: SentenceTable = {
   'no-click-no-tempo-asked': () =>
     'Whether you hold a given tempo, or play ahead of a click or behind it: no click was found and no tempo asked for. Write a tempo into the sheet, or record once with the click played from a speaker.',
   'hands-not-told': () =>
-    'Right against left: after a missed or doubled stroke the hands may have changed places. Record the line once more; a take with every stroke in place tells them apart.',
+    'After a missed or doubled stroke the hands may have changed places, so right is not held against left. Record the line once more; a take with every stroke in place tells them apart.',
   'too-wide-to-tell': (f) =>
     `Whether "${measureName(textOf(f, 'measure')).toLowerCase()}" is secure or not yet: ${textOf(f, 'has')} strokes leave it open. About ${dozens(Math.max(numberOf(f, 'strokes'), numberOf(f, 'has') + 1))} strokes in one take would tell.`,
   'never-from-sound': () =>

@@ -1,19 +1,25 @@
 import type { MeasureResult, Reason, TakeResult } from '../result/take-result.ts';
 import { type AskedLine, criterionTargets } from './criterion-targets.ts';
-import { measuredOutcome } from './find-measure.ts';
+import { measuredOutcome, sameScope } from './find-measure.ts';
 import type { Rubric } from './rubric.ts';
 import { nearlyScore, scoreOfValue, secureScore } from './score-curve.ts';
 import type { ScoredTake } from './score-take.ts';
 
-/** Refused measures of the whole take, gathered by the reason they share; the reason's facts travel along. */
-function notMeasured(measures: readonly MeasureResult[]): Reason[] {
+/** Reasons by which an exercise doesn't apply to a measure although another line would tell: worth a recording. */
+const toldByAnotherLine: readonly string[] = ['accent-goes-with-partial', 'hand-goes-with-partial'];
+
+/** Measures of the whole take that gave no figure, gathered by the reason they share; its facts travel along. */
+function notMeasured(measures: readonly MeasureResult[], handsTold: boolean): Reason[] {
   const byReason = new Map<string, { ids: string[]; reason: Reason }>();
-  for (const { id, outcome } of measures) {
-    if (outcome.state !== 'not-measurable') continue;
+  for (const { id, scope, outcome } of measures) {
+    if (outcome.state === 'measured' || !sameScope(scope, {})) continue;
     const { reason } = outcome;
-    const entry = byReason.get(reason.code) ?? { ids: [], reason };
+    if (outcome.state === 'not-applicable' && !toldByAnotherLine.includes(reason.code)) continue;
+    if (!handsTold && reason.code === 'hands-not-told') continue;
+    const key = JSON.stringify(reason);
+    const entry = byReason.get(key) ?? { ids: [], reason };
     if (!entry.ids.includes(id)) entry.ids.push(id);
-    byReason.set(reason.code, entry);
+    byReason.set(key, entry);
   }
   return [...byReason.values()].map(({ ids, reason }) => ({
     code: 'not-measured',
@@ -79,7 +85,7 @@ export function cannotTell({
       ? []
       : [{ code: reference === 'fitted-tempo' ? 'no-click-no-tempo-asked' : 'no-click', facts: {} }]),
     ...(hands === 'not-told' ? [{ code: 'hands-not-told', facts: {} }] : []),
-    ...notMeasured(measures),
+    ...notMeasured(measures, hands !== 'not-told'),
     ...tooWide(measures, lines, rubric),
     { code: 'never-from-sound', facts: {} },
   ];

@@ -1,4 +1,4 @@
-import type { MeasureResult } from '../result/take-result.ts';
+import type { MeasureResult, TakeResult } from '../result/take-result.ts';
 import { findMeasure, measuredOutcome } from './find-measure.ts';
 
 /**
@@ -8,8 +8,10 @@ import { findMeasure, measuredOutcome } from './find-measure.ts';
  *
  * @example right 10.8 (9.7 … 11.9), left 7.6 (6.4 … 8.8) // 3.2 dB (1.57 … 4.83)
  */
-export function handRatioGap(measures: readonly MeasureResult[]): MeasureResult {
+export function handRatioGap(measures: readonly MeasureResult[], hands: TakeResult['hands']): MeasureResult {
   const base = { id: 'hand-ratio-gap', unit: 'dB', scope: {} };
+  if (hands === 'not-told')
+    return { ...base, outcome: { state: 'not-measurable', reason: { code: 'hands-not-told', facts: {} } } };
   const [right, left] = (['R', 'L'] as const).map((hand) =>
     measuredOutcome(measures, 'accent-to-tap-ratio', { hand }),
   );
@@ -27,10 +29,9 @@ export function handRatioGap(measures: readonly MeasureResult[]): MeasureResult 
       },
     };
   }
-  const hands = (['R', 'L'] as const).map(
-    (hand) => findMeasure(measures, 'accent-to-tap-ratio', { hand })?.outcome,
-  );
-  const missing = hands.find((outcome) => outcome?.state === 'not-measurable');
+  const missing = (['R', 'L'] as const)
+    .map((hand) => findMeasure(measures, 'accent-to-tap-ratio', { hand })?.outcome)
+    .find((outcome) => outcome?.state === 'not-measurable');
   if (missing?.state === 'not-measurable') return { ...base, outcome: missing };
   return {
     ...base,

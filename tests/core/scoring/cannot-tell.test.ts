@@ -48,6 +48,38 @@ describe('cannotTell', () => {
     ]);
   });
 
+  it('keeps apart what one reason says with other facts, and passes over parts of the take', () => {
+    const few = (id: string, strokes: number, hand?: 'L'): MeasureResult => ({
+      id,
+      unit: 'ms',
+      scope: hand ? { hand } : {},
+      outcome: { state: 'not-measurable', reason: { code: 'too-few-strokes', facts: { strokes } } },
+    });
+    const measures = [few('placement', 7), few('tap-spread', 9), few('timing-spread', 3, 'L')];
+    const listed = cannotTell({ ...base, measures }).filter((r) => r.code === 'not-measured');
+    expect(listed.map((r) => r.facts.measures)).toEqual(['placement', 'tap-spread']);
+  });
+
+  it('lists what another line would tell, but not what the exercise has no use for', () => {
+    const absent = (id: string, code: string): MeasureResult => ({
+      ...refused(id, code),
+      outcome: { state: 'not-applicable', reason: { code, facts: {} } },
+    });
+    const measures = [absent('accent-bend', 'accent-goes-with-partial'), absent('separation', 'no-accents')];
+    const listed = cannotTell({ ...base, measures }).filter((r) => r.code === 'not-measured');
+    expect(listed.map((r) => r.facts)).toEqual([
+      { measures: 'accent-bend', reason: 'accent-goes-with-partial' },
+    ]);
+  });
+
+  it('says once that hands are not told', () => {
+    const measures = [refused('hand-offset', 'hands-not-told')];
+    expect(codes(cannotTell({ ...base, measures, hands: 'not-told' }))).toEqual([
+      'hands-not-told',
+      'never-from-sound',
+    ]);
+  });
+
   it('counts the strokes that an interval from secure to not yet would need: half as wide, four times as many', () => {
     // the room between 5 and 10 % halved is 2.5: an interval of ±5 has to halve, so 72 strokes become 288
     const measures = [made('timing-spread-share', 7, 5)];

@@ -18,9 +18,11 @@ const measured = (value: number, low: number, high: number, pointsAt: number[]):
 });
 const refused: Outcome = { state: 'not-measurable', reason: { code: 'clipped', facts: { strokes: 9 } } };
 
+const gap = (measures: MeasureResult[]) => handRatioGap(measures, 'as-written');
+
 describe('handRatioGap', () => {
   it('gives the worked example and points at the hand that contrasts less', () => {
-    const { outcome } = handRatioGap([
+    const { outcome } = gap([
       ratio('R', measured(10.8, 9.7, 11.9, [1])),
       ratio('L', measured(7.6, 6.4, 8.8, [2])),
     ]);
@@ -32,11 +34,19 @@ describe('handRatioGap', () => {
   });
 
   it('passes on why a hand could not be measured', () => {
-    expect(handRatioGap([ratio('R', measured(10, 9, 11, [])), ratio('L', refused)]).outcome).toEqual(refused);
+    expect(gap([ratio('R', measured(10, 9, 11, [])), ratio('L', refused)]).outcome).toEqual(refused);
   });
 
   it('does not apply when a hand has no ratio', () => {
-    expect(handRatioGap([ratio('R', measured(10, 9, 11, []))]).outcome.state).toBe('not-applicable');
-    expect(handRatioGap([]).outcome.state).toBe('not-applicable');
+    expect(gap([ratio('R', measured(10, 9, 11, []))]).outcome.state).toBe('not-applicable');
+    expect(gap([]).outcome.state).toBe('not-applicable');
+  });
+
+  it('compares no hands that are not told', () => {
+    const both = [ratio('R', measured(10, 9, 11, [])), ratio('L', measured(9, 8, 10, []))];
+    expect(handRatioGap(both, 'not-told').outcome).toEqual({
+      state: 'not-measurable',
+      reason: { code: 'hands-not-told', facts: {} },
+    });
   });
 });
