@@ -2,12 +2,14 @@ import type { Source } from '../signal/source.ts';
 import { pastSeconds, refineOnset } from './refine-onset.ts';
 import type { RiseCandidate } from './rise-candidates.ts';
 import type { Stroke } from './stroke.ts';
-import { levelPastSeconds, levelPeakSeconds, strokeLevel } from './stroke-level.ts';
+import { levelPastSeconds, levelSeconds, strokeLevel } from './stroke-level.ts';
 
 /** Sound read round the coarse time for the onset, s: the past, and how far the onset may lie either side. */
 const onsetWindow = { back: pastSeconds + 0.006, ahead: 0.006 };
 /** The previous stroke's attack is kept out of the sound from which its tail is predicted, s. */
 const attackSeconds = 0.008;
+/** No level is known better than this, dB: two like strokes differ in spectrum. */
+const leastLevelSe = 0.05;
 
 /** Measures the stroke at a rise: exact time, level with the previous stroke's tail taken off, timbre. */
 export function measureStroke(source: Source, rise: RiseCandidate, coarse: number, previousTime: number): Stroke {
@@ -18,14 +20,14 @@ export function measureStroke(source: Source, rise: RiseCandidate, coarse: numbe
   const time = from / rate + onset.time;
 
   const levelFrom = Math.round((time - levelPastSeconds) * rate);
-  const levelTo = Math.round((time + levelPeakSeconds + 0.004) * rate);
+  const levelTo = Math.round((time + levelSeconds + 0.004) * rate);
   const pastFrom = Math.max(0.0007 * rate, (previousTime + attackSeconds) * rate - levelFrom);
   const level = strokeLevel(source.read(0, levelFrom, levelTo), rate, time * rate - levelFrom, pastFrom);
   return {
     time,
     timeSe: onset.curvatureSe,
     levelDb: level.levelDb,
-    levelSe: 0.1,
+    levelSe: Math.max(level.levelSe, leastLevelSe),
     sound: 'pad',
     evidence: rise.evidence,
     timbre: timbreOf(rise),

@@ -4,87 +4,72 @@ import { applyHighPass, highPass } from '../signal/high-pass.ts';
 
 /** Level of one stroke and what it stands on. */
 export interface StrokeLevel {
-  /** Peak of the band-limited stroke, its predecessor's tail taken off, dBFS (a full-scale sine's peak = 0). */
+  /**
+   * Power of the band-limited stroke over its first milliseconds, its predecessor's tail and the noise taken off, as
+   * the level of a sine of that power: dBFS, full-scale sine = 0.
+   */
   readonly levelDb: number;
-  /** Ratio of the stroke's peak to the sound it stands in that could not be predicted, dB. */
-  readonly clearanceDb: number;
+  /** Standard error from the sound it stands in, dB. */
+  readonly levelSe: number;
 }
 
 /** Below this, rumble and handling noise; our judgement from takes on pads and drums. */
 const lowHz = 150;
-/** Sound before the stroke from which its tail is predicted, and the window in which the peak is looked for, s. */
-export const levelPastSeconds = 0.07;
-export const levelPeakSeconds = 0.015;
+/** The power is taken over this much from the onset on, s. The first milliseconds belong to the stroke, not the room. */
+export const levelSeconds = 0.006;
+/** Sound before the stroke from which its tail is predicted, s. */
+export const levelPastSeconds = 0.08;
 /** The prediction ends this long before the onset, s, so that no part of the attack enters it. */
 const guardSeconds = 0.0006;
-const order = 32;
-const phases = 4;
+const order = 48;
+/** Of a stroke that all but drowns, at least this share of the power is left. */
+const leastShare = 0.35;
 
 /**
  * Level of the stroke whose onset lies `onset` samples into the window `samples` (at `rate` Hz; overwritten). The
- * window begins `levelPastSeconds` before the onset (or later, at the previous stroke) and ends at least
- * `levelPeakSeconds` after it. Worked at 11 to 16 kHz, so the band is 150 Hz to about 6 kHz at every sample rate.
+ * window begins `levelPastSeconds` before the onset and ends at least `levelSeconds` after it; sound before
+ * `pastFrom` (samples) is left alone. Worked at 5.5 to 11 kHz, so the band is 150 Hz to about 3 kHz at every rate.
+ *
+ * The tail of what came before is extrapolated by linear prediction and subtracted; how far the same extrapolation
+ * misses just before the onset says how much power it leaves, and that is taken off too.
  */
 export function strokeLevel(samples: Float32Array, rate: number, onset: number, pastFrom: number): StrokeLevel {
   let count = samples.length & ~7;
   let levelRate = rate;
-  let divisor = 1;
-  while (levelRate >= 22_000) {
+  while (levelRate >= 11_000) {
     splitHalfBand(halfBandState(), samples, count, samples, null);
     count >>= 1;
     levelRate /= 2;
-    divisor *= 2;
   }
   applyHighPass(highPass(lowHz, levelRate), samples, count);
-  const at = Math.floor(onset / divisor - guardSeconds * levelRate);
-  const length = Math.min(count - at, Math.ceil((levelPeakSeconds + guardSeconds) * levelRate));
-  const from = Math.max(0, Math.ceil(pastFrom / divisor));
+  const scale = levelRate / rate;
+  const at = Math.max(0, Math.floor(onset * scale - guardSeconds * levelRate));
+  const length = Math.min(count - at, Math.round((levelSeconds + guardSeconds) * levelRate));
+  const from = Math.max(0, Math.ceil(pastFrom * scale));
   const past = at - from;
+
+  let missed = 0;
   let tail: Float32Array | null = null;
-  let unpredicted = 1e-12;
-  if (past > 3 * order) {
+  if (past > 2 * order + length) {
     const coefficients = burg(samples, from, at, order);
     tail = extrapolate(coefficients, samples, at, length);
-    for (let i = at - 2 * order; i < at; i++) {
-      let x = samples[i]!;
-      for (let k = 0; k < order; k++) x -= coefficients[k]! * samples[i - 1 - k]!;
-      unpredicted += (x * x) / (2 * order);
-    }
+    const rehearsal = extrapolate(coefficients, samples, at - length, length);
+    for (let i = 0; i < length; i++) missed += (samples[at - length + i]! - rehearsal[i]!) ** 2;
+  } else if (past > 0) {
+    for (let i = from; i < at; i++) missed += (samples[i]! ** 2 * length) / past;
   }
-  const stroke = new Float32Array(length);
-  for (let i = 0; i < length; i++) stroke[i] = samples[at + i]! - (tail?.[i] ?? 0);
-  const peak = interpolatedPeak(stroke);
+  let energy = 1e-14;
+  for (let i = 0; i < length; i++) energy += (samples[at + i]! - (tail?.[i] ?? 0)) ** 2;
+  const stroke = Math.max(energy - missed, leastShare * energy);
   return {
-    levelDb: 20 * Math.log10(Math.max(peak, 1e-7)),
-    clearanceDb: 20 * Math.log10(Math.max(peak, 1e-7)) - 10 * Math.log10(unpredicted),
+    levelDb: 10 * Math.log10((2 * stroke) / (levelSeconds * levelRate)),
+    levelSe: levelError(stroke, missed, length),
   };
 }
 
-const reach = 6;
-const kernels = Array.from({ length: phases }, (_, phase) => {
-  const kernel = new Float64Array(2 * reach);
-  for (let k = 0; k < kernel.length; k++) {
-    const x = k - reach + 1 - phase / phases;
-    kernel[k] = x === 0 ? 1 : (Math.sin(Math.PI * x) / (Math.PI * x)) * Math.cos((Math.PI * x) / (2 * reach)) ** 2;
-  }
-  return kernel;
-});
-
-/** Largest magnitude of the curve through the samples, at quarter-sample steps round the largest samples. */
-function interpolatedPeak(samples: Float32Array): number {
-  let peak = 0;
-  for (let i = 0; i < samples.length; i++) peak = Math.max(peak, Math.abs(samples[i]!));
-  const worth = 0.8 * peak;
-  for (let i = reach; i < samples.length - reach; i++) {
-    if (Math.abs(samples[i]!) < worth) continue;
-    for (let base = i - 1; base <= i; base++) {
-      for (let phase = 1; phase < phases; phase++) {
-        const kernel = kernels[phase]!;
-        let sum = 0;
-        for (let k = 0; k < 2 * reach; k++) sum += kernel[k]! * (samples[base - reach + 1 + k] ?? 0);
-        if (Math.abs(sum) > peak) peak = Math.abs(sum);
-      }
-    }
-  }
-  return peak;
+/** The stroke's power stands in the cross term with what was left of the tail, and in the spread of that itself. */
+function levelError(stroke: number, missed: number, length: number): number {
+  const share = missed / stroke;
+  const independent = Math.max(4, length / 3);
+  return (10 / Math.LN10) * Math.sqrt((2 * share) / independent + (2 * share * share) / independent);
 }
