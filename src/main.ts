@@ -3,7 +3,9 @@ import { version } from '../package.json';
 import { type CommandTable, runCommandLine } from './cli/run-command-line.ts';
 
 /** Every command, in the order in which help lists them; each loads when it is called for. */
-const commands: CommandTable = {};
+const commands: CommandTable = {
+  exercises: async () => (await import('./cli/exercises-command.ts')).exercisesCommand(),
+};
 
 // A reader such as `head` that has seen enough closes the pipe: that is no fault.
 for (const stream of [process.stdout, process.stderr]) {
