@@ -1,8 +1,8 @@
+import { scoreWords } from '../core/result/names.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
 import { gradedStrokes } from './graded-strokes.ts';
 import { lanes } from './lanes.ts';
 import { namedScores } from './score-overview.ts';
-import { scoreWord } from './score-word.ts';
 import { spreadOf } from './spread-of.ts';
 import { decibels, deviationWords } from './stroke-words.ts';
 
@@ -11,7 +11,7 @@ export function timingBySlotText(result: TakeResult): string {
   const found = lanes(gradedStrokes(result), { byHand: false });
   const places = found.map(({ label, strokes }) => {
     const { middle } = spreadOf(strokes.map((s) => s.deviationMs))!;
-    return `note ${label} lands ${deviationWords(middle)}`;
+    return `partial ${label} lands ${deviationWords(middle)}`;
   });
   return `Every graded stroke, by how early or late it came. In the middle ${list(places)}.`;
 }
@@ -24,11 +24,11 @@ export function timingHistogramText(result: TakeResult): string {
   });
   const byWidth = [...found].sort((a, b) => a.width - b.width);
   const [narrow, wide] = [byWidth[0]!, byWidth.at(-1)!];
-  const closest = `the middle half of note ${narrow.label} lies within ${narrow.width.toFixed(1)} ms`;
+  const closest = `the middle half of partial ${narrow.label} lies within ${narrow.width.toFixed(1)} ms`;
   if (byWidth.length === 1) return `A hill of strokes by how early or late they came; ${closest}.`;
   return (
-    'One hill for each note of the beat and hand: the narrower, the more alike. ' +
-    `Closest together: ${closest}; widest: note ${wide.label} with ${wide.width.toFixed(1)} ms.`
+    'One hill for each partial and hand: the narrower, the more alike. ' +
+    `Closest together: ${closest}; widest: partial ${wide.label} with ${wide.width.toFixed(1)} ms.`
   );
 }
 
@@ -69,7 +69,7 @@ export function tempoCurveText({ tempo, sheet }: TakeResult): string {
 /** What `scoreOverview` shows: every score with its word. */
 export function scoreOverviewText(result: TakeResult): string {
   const parts = namedScores(result).map(
-    ({ name, score }) => `${name} ${Math.round(score.score)} (${scoreWord(score.word)})`,
+    ({ name, score }) => `${name} ${Math.round(score.score)} (${scoreWords[score.word]})`,
   );
   return `Scores out of 100, with a thin line for how sure each is: ${parts.join(', ')}.`;
 }

@@ -1,10 +1,10 @@
+import { scoreWords } from '../core/result/names.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
 import { clockTime } from './clock-time.ts';
 import { gradedStrokes } from './graded-strokes.ts';
 import { lanes } from './lanes.ts';
 import { marks } from './marks.ts';
 import { namedScores } from './score-overview.ts';
-import { scoreWord } from './score-word.ts';
 import { spreadOf } from './spread-of.ts';
 import { decibels, deviationWords } from './stroke-words.ts';
 
@@ -16,7 +16,14 @@ export interface ChartTable {
 
 /** Strokes, middle, middle half and extremes of each lane of the timing pictures. */
 export function timingTable(result: TakeResult, { byHand }: { readonly byHand: boolean }): ChartTable {
-  const head = [byHand ? 'Note and hand' : 'Note', 'Strokes', 'Middle', 'Middle half', 'Earliest', 'Latest'];
+  const head = [
+    byHand ? 'Partial and hand' : 'Partial',
+    'Strokes',
+    'Middle',
+    'Middle half',
+    'Earliest',
+    'Latest',
+  ];
   const rows = lanes(gradedStrokes(result), { byHand }).map(({ label, strokes }) => {
     const spread = spreadOf(strokes.map((stroke) => stroke.deviationMs))!;
     const half = `${deviationWords(spread.lowerQuarter)} to ${deviationWords(spread.upperQuarter)}`;
@@ -60,7 +67,7 @@ export function scoreTable(result: TakeResult): ChartTable {
     name,
     `${Math.round(score.score)}`,
     `${Math.round(score.low)} to ${Math.round(score.high)}`,
-    scoreWord(score.word),
+    scoreWords[score.word],
   ]);
   return { head: ['What', 'Score', 'Likely between', 'Word'], rows };
 }

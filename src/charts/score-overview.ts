@@ -1,10 +1,9 @@
 import type { ChartConfiguration } from 'chart.js';
+import { dimensionName, scoreWords } from '../core/result/names.ts';
 import type { Score, TakeResult } from '../core/result/take-result.ts';
 import { nearlyScore, secureScore } from '../core/scoring/score-curve.ts';
-import { dimensionTitle } from './dimension-title.ts';
 import { plugins, scale } from './frame.ts';
 import type { Look } from './look.ts';
-import { scoreWord } from './score-word.ts';
 
 export const scoreOverviewQuestion = 'What is secure, and what needs work?';
 
@@ -13,7 +12,7 @@ export function namedScores({ scores }: TakeResult): { readonly name: string; re
   if (scores === null) return [];
   return [
     { name: 'All together', score: scores.overall },
-    ...scores.dimensions.map(({ id, score }) => ({ name: dimensionTitle(id), score })),
+    ...scores.dimensions.map(({ id, score }) => ({ name: dimensionName(id), score })),
   ];
 }
 
@@ -27,7 +26,7 @@ export function scoreOverview(result: TakeResult, look: Look): ChartConfiguratio
   return {
     type: 'bar',
     data: {
-      labels: named.map(({ name, score }) => [name, scoreWord(score.word)]),
+      labels: named.map(({ name, score }) => [name, scoreWords[score.word]]),
       datasets: [
         {
           label: 'interval',
@@ -84,7 +83,7 @@ export function scoreOverview(result: TakeResult, look: Look): ChartConfiguratio
         ...plugins<'bar'>(look, scoreOverviewQuestion, (item) => {
           const { name, score } = named[item.dataIndex]!;
           const [low, high] = [Math.round(score.low), Math.round(score.high)];
-          return `${name}: ${Math.round(score.score)}, ${scoreWord(score.word)} (between ${low} and ${high})`;
+          return `${name}: ${Math.round(score.score)}, ${scoreWords[score.word]} (between ${low} and ${high})`;
         }),
         legend: { display: false },
       },

@@ -10,7 +10,7 @@ import { spreadOf } from './spread-of.ts';
 import { strokeWords } from './stroke-words.ts';
 import { pointsShown, thinOut } from './thin-out.ts';
 
-export const timingBySlotQuestion = 'Which note of the beat comes early or late?';
+export const timingBySlotQuestion = 'Which partial of the beat comes early or late?';
 
 /** Share of a lane's width that the take fills, from its first stroke at the left to its last at the right. */
 const laneFill = 0.8;
@@ -32,7 +32,7 @@ export function timingBySlot(result: TakeResult, look: Look): ChartConfiguration
       ? []
       : [{ label: mark.label, data: [...data], order: 2, ...markStyle(mark, look.palette) }];
   });
-  const plain = scale(look, 'note of the beat; each lane runs from start to end of the take');
+  const plain = scale(look, 'partial; each lane runs from start to end');
   return {
     type: 'scatter',
     data: { datasets: [...kinds, middles(found, look)] },

@@ -8,7 +8,10 @@ import { type Lane, lanes } from './lanes.ts';
 import type { Look } from './look.ts';
 import { spreadOf } from './spread-of.ts';
 
-export const timingHistogramQuestion = 'How closely does each hand repeat itself on each note?';
+export const timingHistogramQuestion = 'How closely does each hand repeat itself on each partial?';
+
+/** Distances from even that can be named on the scale, ms: one early, one late, so that narrow pictures hold them. */
+const namedReaches = [10, 20, 30, 40, 60, 80, 100, 150, 200, 300, 400];
 
 /** Height of the tallest bin, lanes being 1 apart. */
 const tallest = 0.86;
@@ -24,6 +27,7 @@ export function timingHistogram(result: TakeResult, look: Look): ChartConfigurat
   const hills = found.map((lane) => histogramOf(lane, width, reach));
   const most = Math.max(...hills.map((hill) => Math.max(...hill.shares)));
   const edge = (Math.ceil(reach / width) + 0.5) * width;
+  const named = namedReaches.findLast((ms) => ms <= 0.85 * edge) ?? edge;
   const plain = scale(look, 'milliseconds from the even place');
   return {
     type: 'scatter',
@@ -55,13 +59,20 @@ export function timingHistogram(result: TakeResult, look: Look): ChartConfigurat
           type: 'linear',
           min: -edge,
           max: edge,
-          ticks: { ...plain.ticks, maxTicksLimit: 7, callback: deviationTick, includeBounds: false },
+          afterBuildTicks: (axis) => {
+            axis.ticks = [-1, -0.5, 0, 0.5, 1].map((share) => ({ value: share * named }));
+          },
+          ticks: {
+            ...plain.ticks,
+            autoSkip: false,
+            callback: (value) => (Math.abs(Number(value)) === named / 2 ? '' : deviationTick(value)),
+          },
           grid: {
             color: ({ tick }) => (tick?.value === 0 ? look.palette.ink : look.palette.grid),
           },
         },
         y: {
-          ...scale(look, 'note of the beat and hand'),
+          ...scale(look, 'partial and hand'),
           type: 'linear',
           min: -0.06,
           max: found.length,

@@ -6,10 +6,26 @@ import type { Scope } from '../core/result/take-result.ts';
  * @example formatFigure(-3.14, 'ms') // '−3.1 ms'
  */
 export function formatFigure(value: number, unit: string): string {
-  if (unit === 'probability') return `${signed(value * 100, 1)} in 100`;
-  const decimals = unit === 'ms' || unit === '%' || unit === 'dB' || unit === 'BPM' ? 1 : 2;
-  const separator = unit === '' ? '' : '\u00a0';
-  return `${signed(value, decimals)}${separator}${unit}`;
+  return `${digits(value, unit)}${unitAfter(unit)}`;
+}
+
+/**
+ * A range of values with the unit once.
+ *
+ * @example formatRange(-6, 1.84, 'ms') // '−6.0 to 1.8 ms'
+ */
+export function formatRange(low: number, high: number, unit: string): string {
+  return `${digits(low, unit)} to ${digits(high, unit)}${unitAfter(unit)}`;
+}
+
+function digits(value: number, unit: string): string {
+  if (unit === 'probability') return signed(value * 100, 1);
+  return signed(value, unit === 'ms' || unit === '%' || unit === 'dB' || unit === 'BPM' ? 1 : 2);
+}
+
+function unitAfter(unit: string): string {
+  if (unit === 'probability') return '\u00a0in\u00a0100';
+  return unit === '' ? '' : `\u00a0${unit}`;
 }
 
 function signed(value: number, decimals: number): string {
@@ -30,7 +46,7 @@ export function scopeWords({ line, repeat, hand, partial, place }: Scope): strin
     line === undefined ? '' : `line ${line + 1}`,
     repeat === undefined ? '' : `time ${repeat + 1}`,
     hand === undefined ? '' : hands[hand],
-    partial === undefined ? '' : `note ${partial} of the beat`,
+    partial === undefined ? '' : `partial ${partial}`,
     place === undefined ? '' : places[place],
   ].filter((word) => word !== '');
   return words.length === 0 ? 'whole take' : words.join(', ');

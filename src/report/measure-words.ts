@@ -1,3 +1,5 @@
+import { measureName, measureNames } from '../core/result/names.ts';
+
 /** What people read about a measure. */
 export interface MeasureWords {
   readonly title: string;
@@ -7,6 +9,5 @@ export interface MeasureWords {
 
 /** Title, meaning and source of a measure; of an unknown one its id in words. */
 export function measureWords(id: string): MeasureWords {
-  const words = id.replaceAll('-', ' ');
-  return { title: words.charAt(0).toUpperCase() + words.slice(1), describes: '', source: '' };
+  return { title: measureName(id), describes: measureNames[id]?.says ?? '', source: '' };
 }

@@ -9,7 +9,8 @@ import { glossary } from './parts/glossary.ts';
 import { header, type TakeCaption } from './parts/header.ts';
 import { limits } from './parts/limits.ts';
 import { notGradable } from './parts/not-gradable.ts';
-import { pictures, type ReportImages } from './parts/pictures.ts';
+import type { ReportImages } from './parts/picture.ts';
+import { pictures } from './parts/pictures.ts';
 import { scores } from './parts/scores.ts';
 import { strokeTable } from './parts/stroke-table.ts';
 import { type Sha256, securityPolicy } from './security-policy.ts';
@@ -76,15 +77,15 @@ ${data}${script === null ? '' : `<script>${script}</script>\n`}</body>
 
 function gradedBody(result: TakeResult, { images, sound }: ReportParts): string {
   return [
-    scores(result),
+    scores(result, images),
     firstThings(result, sound !== undefined),
     exercise(result),
     pictures(result, images),
     limits(result),
+    care(),
     figures(result),
     strokeTable(result),
     glossary(),
-    care(),
   ].join('\n');
 }
 

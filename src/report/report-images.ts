@@ -2,10 +2,10 @@ import { chartList } from '../charts/chart-list.ts';
 import { plainLook } from '../charts/look.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
 import { imageFontFamily, loadChartImage } from './chart-image.ts';
-import type { ReportImages } from './parts/pictures.ts';
+import type { ReportImages } from './parts/picture.ts';
 
 /** Size of a report's picture, CSS pixels: readable when it fills a phone's width, sharp when it fills a column's. */
-const size = { width: 520, height: 380, density: 2 };
+const size = { width: 440, height: 340, density: 2 };
 
 /** PNG pictures of everything a graded take has to show, as data URIs by chart id. */
 export async function reportImages(result: TakeResult): Promise<ReportImages> {

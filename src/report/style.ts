@@ -67,6 +67,7 @@ button:focus-visible,summary:focus-visible,.scroll:focus-visible{outline:3px sol
 .drawn .sheet canvas{display:block}
 .drawn .sheet img{display:none}
 figcaption{margin-top:.5rem;max-width:64ch}
+
 summary{cursor:pointer;padding:.35rem 0}
 .scroll{overflow-x:auto;max-width:100%}
 .scroll table{font-size:.92rem;overflow-wrap:normal}
@@ -83,10 +84,14 @@ table.figures,.figures tbody,.figures tr,.figures th[scope],.figures td{display:
 .figures thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .figures tr{border-bottom:1px solid var(--rule);padding:.4rem 0}
 .figures .part{padding-left:1rem}
-.figures td[data-name]::before{content:attr(data-name) ": ";color:var(--quiet)}
+table.figures td[data-name]{display:inline-block;padding-right:1rem}
+.figures td[data-name=range]::before{content:"likely between ";color:var(--quiet)}
+.figures td[data-name=strokes]::after{content:" strokes";color:var(--quiet)}
 }
 @media (min-width:62rem){
 main{padding:1.5rem 2rem}
+#scores .picture{display:grid;grid-template-columns:1fr 1fr;column-gap:3rem}
+#scores h3{grid-column:1/-1}
 .pictures{grid-template-columns:repeat(2,minmax(0,1fr));gap:2.5rem 3rem}
 .facts{display:grid;grid-template-columns:1fr 1fr;column-gap:2rem}
 }
@@ -108,14 +113,26 @@ h3{font-size:1rem;margin-bottom:.2rem}
 .pictures{grid-template-columns:repeat(2,minmax(0,1fr));gap:.8rem 1.2rem}
 .picture{break-inside:avoid}
 .sheet,.drawn .sheet{height:auto}
-.with-image .sheet canvas,.drawn.with-image .sheet canvas{display:none}
+.with-image .sheet canvas{display:none!important}
 .sheet img,.drawn .sheet img{display:block;height:auto;width:100%}
 details,audio,#words,.about{display:none}
 table{max-width:none}
 th,td{padding:.1rem .5rem .1rem 0}
 .group th{padding-top:.5rem}
 tr{break-inside:avoid}
-.figures{font-size:.92em}
+#scores .picture{display:grid;grid-template-columns:1fr 1fr;column-gap:1.2rem}
+#scores h3{grid-column:1/-1}
+.lines{display:grid;grid-template-columns:1fr 1fr;gap:0 1.5rem}
+.pictures figcaption{font-size:.88em}
+#figures{break-before:page}
+.figures{display:block;columns:2;column-gap:1.5rem;font-size:.86em}
+.figures thead{display:none}
+.figures tbody,.figures th,.figures td{display:block}
+.figures tr{display:grid;grid-template-columns:1fr auto 9.5rem 1.8rem;border-bottom:1px solid var(--rule)}
+.figures th,.figures td{border:0}
+.figures .group,.figures .parent{break-after:avoid}
+.figures .group{padding-top:.35rem}
+.figures .group th,.figures .parent th,.figures .reason{grid-column:1/-1;padding-top:0}
 .moments button{border:0;padding:0;min-height:0;background:none}
 footer{margin:.8rem 0 0}
 }`;

@@ -1,9 +1,9 @@
-import { dimensionTitle } from '../../charts/dimension-title.ts';
+import { dimensionName } from '../../core/result/names.ts';
+import { sentence } from '../../core/result/sentences.ts';
 import type { MeasureResult, TakeResult } from '../../core/result/take-result.ts';
 import { escapeHtml } from '../escape-html.ts';
-import { formatFigure, scopeWords } from '../format-figure.ts';
+import { formatFigure, formatRange, scopeWords } from '../format-figure.ts';
 import { measureWords } from '../measure-words.ts';
-import { reasonWords } from '../reason-words.ts';
 
 /** Every measure with its interval, strokes, meaning and source, under the dimension it counts for. */
 export function figures(result: TakeResult): string {
@@ -15,7 +15,7 @@ export function figures(result: TakeResult): string {
     return `<tbody>${groups.length > 1 ? heading : ''}${rows.join('')}</tbody>`;
   });
   return `<section id="figures"><h2>All figures</h2>
-<p class="note">“Likely between” is a range made so that it holds the true figure in about 95 of 100 such takes.</p>
+<p class="note">Each row gives the value, the range it likely lies in, and the strokes it rests on. “Likely between” is a range made so that it holds the true figure in about 95 of 100 such takes.</p>
 <table class="figures"><thead><tr><th scope="col">What</th><th scope="col" class="number">Value</th>
 <th scope="col" class="number">Likely between</th><th scope="col" class="number">Strokes</th></tr></thead>${bodies.join('')}</table></section>`;
 }
@@ -27,7 +27,7 @@ function grouped({ measures, scores }: TakeResult): { title: string; ids: string
   const groups = (scores?.dimensions ?? []).map((dimension) => {
     const ids = present.filter((id) => !taken.has(id) && dimension.measures.some((m) => m.id === id));
     for (const id of ids) taken.add(id);
-    return { title: dimensionTitle(dimension.id), ids };
+    return { title: dimensionName(dimension.id), ids };
   });
   const rest = { title: 'Not scored, for reading', ids: present.filter((id) => !taken.has(id)) };
   return [...groups, rest].filter((group) => group.ids.length > 0);
@@ -52,12 +52,12 @@ function measureRows(results: readonly MeasureResult[]): string[] {
 function cells({ outcome, unit }: MeasureResult): string {
   if (outcome.state !== 'measured') {
     const state = outcome.state === 'not-applicable' ? 'Does not apply' : 'Not measurable';
-    return `<td colspan="3" class="reason">${state}: ${escapeHtml(reasonWords(outcome.reason))}</td>`;
+    return `<td colspan="3" class="reason">${state}: ${escapeHtml(sentence(outcome.reason))}</td>`;
   }
   const { value, low, high, strokes } = outcome;
   return (
-    `<td class="number" data-name="Value">${escapeHtml(formatFigure(value, unit))}</td>` +
-    `<td class="number" data-name="Likely between">${escapeHtml(`${formatFigure(low, unit)} and ${formatFigure(high, unit)}`)}</td>` +
-    `<td class="number" data-name="Strokes">${strokes}</td>`
+    `<td class="number" data-name="value">${escapeHtml(formatFigure(value, unit))}</td>` +
+    `<td class="number" data-name="range">${escapeHtml(formatRange(low, high, unit))}</td>` +
+    `<td class="number" data-name="strokes">${strokes}</td>`
   );
 }

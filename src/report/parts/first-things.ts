@@ -1,7 +1,7 @@
 import { clockTime } from '../../charts/clock-time.ts';
+import { sentence } from '../../core/result/sentences.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { escapeHtml } from '../escape-html.ts';
-import { reasonWords } from '../reason-words.ts';
 
 /** Moments named beside one piece of advice. */
 const momentsShown = 6;
@@ -17,8 +17,8 @@ export function firstThings({ advice, strokes }: TakeResult, withSound: boolean)
     const listen =
       moments.length === 0
         ? ''
-        : `<p class="moments">Listen again: ${moments.join(withSound ? ' ' : ', ')}</p>`;
-    return `<li><p>${escapeHtml(reasonWords(item))}</p>${listen}</li>`;
+        : `<p class="moments">${withSound ? 'Listen again' : 'Moments to listen to again'}: ${moments.join(withSound ? ' ' : ', ')}</p>`;
+    return `<li><p>${escapeHtml(sentence(item))}</p>${listen}</li>`;
   });
   return `<section id="first"><h2>What to do next</h2><ol class="advice">${items.join('')}</ol></section>`;
 }

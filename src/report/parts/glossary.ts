@@ -1,6 +1,6 @@
 const words: readonly (readonly [string, string])[] = [
   ['accent, tap', 'a stroke that is to stand out, and one that is to stay low'],
-  ['note of the beat', 'the place in the divided beat: 1, 2, 3 in a triplet'],
+  ['partial', 'the place in the divided beat: 1, 2, 3 in a triplet'],
   [
     'even place',
     'where a stroke would fall if the beat, at its tempo just then, were divided into equal parts',

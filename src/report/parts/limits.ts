@@ -1,16 +1,19 @@
+import { sentence } from '../../core/result/sentences.ts';
 import type { Reason, TakeResult } from '../../core/result/take-result.ts';
 import { escapeHtml } from '../escape-html.ts';
-import { reasonWords } from '../reason-words.ts';
+
+const neverFromSound = 'Sound alone never tells technique, stick height, grip or tension.';
 
 /** What to know about the recording, and what it can't tell. */
 export function limits({ warnings, cannotTell }: TakeResult): string {
   const heard = warnings.length === 0 ? '' : `<h3>About the recording</h3>${list(warnings)}`;
+  const alone = cannotTell.some(({ code }) => code === 'never-from-sound') ? '' : `<p>${neverFromSound}</p>`;
   return `<section id="limits"><h2>What this take can’t tell</h2>${list(cannotTell)}
-<p>Sound alone never tells technique, stick height, grip or tension. A figure is as good as the recording: levels can be
-compared only between takes made with the same phone or microphone in the same place.</p>${heard}</section>`;
+${alone}
+<p>A figure is as good as the recording: levels can be compared only between takes made with the same phone or microphone in the same place.</p>${heard}</section>`;
 }
 
 function list(reasons: readonly Reason[]): string {
   if (reasons.length === 0) return '';
-  return `<ul>${reasons.map((reason) => `<li>${escapeHtml(reasonWords(reason))}</li>`).join('')}</ul>`;
+  return `<ul>${reasons.map((reason) => `<li>${escapeHtml(sentence(reason))}</li>`).join('')}</ul>`;
 }

@@ -1,11 +1,11 @@
+import { sentence } from '../../core/result/sentences.ts';
 import type { Reason } from '../../core/result/take-result.ts';
 import { escapeHtml } from '../escape-html.ts';
-import { reasonWords } from '../reason-words.ts';
 
 /** In place of scores and pictures: why there is no grade, and what helps most often. */
 export function notGradable(reason: Reason): string {
   return `<section id="no-grade"><h2>This take could not be graded</h2>
-<p class="lead">${escapeHtml(reasonWords(reason))}</p>
+<p class="lead">${escapeHtml(sentence(reason))}</p>
 <p>No scores and no figures are shown, because they would be guesses. What helps most often:</p>
 <ul><li>Put the phone or microphone an arm’s length from the pad, on something that doesn’t shake.</li>
 <li>Switch off voice processing or noise reduction in the recording app, and don’t cover the microphone.</li>

@@ -1,24 +1,19 @@
-import { namedScores } from '../../charts/score-overview.ts';
-import { scoreWord } from '../../charts/score-word.ts';
+import { chartList } from '../../charts/chart-list.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
+import { nearlyScore, secureScore } from '../../core/scoring/score-curve.ts';
 import { escapeHtml } from '../escape-html.ts';
+import { picture, type ReportImages } from './picture.ts';
 
-/** The scores with their intervals and words; why there are none where there are none. */
-export function scores(result: TakeResult): string {
-  const named = namedScores(result);
-  if (named.length === 0) {
+/** The scores as a picture with its table, and how to read them; why there are none where there are none. */
+export function scores(result: TakeResult, images: ReportImages): string {
+  const { scores: found } = result;
+  if (found === null) {
     return `<section id="scores"><h2>Scores</h2><p>This take has no scores: too little of it could be measured.
 The figures that could be measured stand below.</p></section>`;
   }
-  const rows = named.map(
-    ({ name, score }) =>
-      `<tr><th scope="row">${escapeHtml(name)}</th><td><strong>${scoreWord(score.word)}</strong></td>` +
-      `<td class="number">${Math.round(score.score)}</td>` +
-      `<td class="number">${Math.round(score.low)} to ${Math.round(score.high)}</td></tr>`,
-  );
+  const chart = chartList.find(({ id }) => id === 'score-overview')!;
   return `<section id="scores"><h2>Scores</h2>
-<table><thead><tr><th scope="col">What</th><th scope="col">Word</th><th scope="col" class="number">Score of 100</th>
-<th scope="col" class="number">Likely between</th></tr></thead><tbody>${rows.join('')}</tbody></table>
-<p class="note">Marked by the rubric “${escapeHtml(result.scores!.rubric)}”. 85 and more is secure, 60 and more is nearly.
-The last column says how sure the score is: a longer take narrows it.</p></section>`;
+${picture(result, images, chart, { unfolded: true })}
+<p class="note">Marked by the rubric “${escapeHtml(found.rubric)}”: from ${secureScore} a score is secure, from
+${nearlyScore} nearly there. The thin line is the range in which the score likely lies; a longer take narrows it.</p></section>`;
 }

@@ -11,7 +11,7 @@ const farthestListed = 100;
 const roles: Record<TakeResult['strokes']['role'][number], string> = {
   matched: '',
   extra: 'one too many',
-  doubled: 'a second hit of the same note',
+  doubled: 'a second hit of the same stroke',
   abandoned: 'in a run that was given up, not graded',
   outside: 'outside the exercise, not graded',
 };

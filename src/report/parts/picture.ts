@@ -1,0 +1,42 @@
+import type { ChartEntry } from '../../charts/chart-list.ts';
+import type { ChartTable } from '../../charts/chart-table.ts';
+import { plainLook } from '../../charts/look.ts';
+import type { TakeResult } from '../../core/result/take-result.ts';
+import { escapeHtml } from '../escape-html.ts';
+
+/** Data URIs of the pictures by chart id; a chart without one is drawn by the script alone. */
+export type ReportImages = Readonly<Record<string, string>>;
+
+/**
+ * One picture under its question: the image that is there without scripts, the canvas that takes its place, the
+ * words for both and the figures behind them, folded away or not. Empty where the take holds nothing to draw.
+ */
+export function picture(
+  result: TakeResult,
+  images: ReportImages,
+  chart: ChartEntry,
+  { unfolded = false } = {},
+): string {
+  const { id, question, draw, text, table } = chart;
+  if (draw(result, plainLook) === null) return '';
+  const words = escapeHtml(text(result));
+  const image = images[id];
+  const still =
+    image === undefined
+      ? '<noscript><p>This picture is drawn by a script, and scripts are off here. Its figures stand below.</p></noscript>'
+      : `<img src="${escapeHtml(image)}" alt="${words}" width="440" height="340">`;
+  return `<figure class="picture${image === undefined ? '' : ' with-image'}" data-chart="${id}">
+<h3>${escapeHtml(question)}</h3>
+<div class="sheet">${still}<canvas role="img" aria-label="${words}"></canvas></div>
+<div class="beside"><figcaption>${words}</figcaption>
+<details${unfolded ? ' open' : ''}><summary>The figures behind this picture</summary>${tableHtml(table(result))}</details></div></figure>`;
+}
+
+function tableHtml({ head, rows }: ChartTable): string {
+  const cells = head.map((name) => `<th scope="col">${escapeHtml(name)}</th>`);
+  const lines = rows.map(([first, ...rest]) => {
+    const others = rest.map((cell) => `<td>${escapeHtml(cell)}</td>`);
+    return `<tr><th scope="row">${escapeHtml(first ?? '')}</th>${others.join('')}</tr>`;
+  });
+  return `<div class="scroll" tabindex="0"><table><thead><tr>${cells.join('')}</tr></thead><tbody>${lines.join('')}</tbody></table></div>`;
+}
