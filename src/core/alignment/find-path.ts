@@ -35,6 +35,8 @@ const reach = 24;
 /** Gains of the beat tracker once it has settled: share of a deviation taken into phase and tempo. */
 const phaseGain = 0.4;
 const tempoGain = 0.08;
+/** Uncertainty of a due time per second waited for it: the tempo may have moved. */
+const tempoUnrest = 0.02;
 const studentFour = Math.log(0.375);
 
 /**
@@ -113,7 +115,9 @@ export const findPath = (question: PathQuestion): PathStep[] => {
     for (let j = from + 1; j < strokes && j <= from + reach && times[j]! <= due + half; j++) {
       if (times[j]! < due - half) continue;
       const deviation = times[j]! - due;
-      const scale = Math.hypot(scatter * main.room[slot]! * period, 0.02 * waited);
+      const strokeScale = scatter * main.space[slot]! * period;
+      const tempoScale = tempoUnrest * waited;
+      const scale = Math.hypot(strokeScale, tempoScale);
       const inserted = Math.min(free, j - from - 1) * -prices.extra;
       const score =
         paths.score[node]! +
@@ -124,9 +128,9 @@ export const findPath = (question: PathQuestion): PathStep[] => {
         level(j, slot);
       const settled = paths.settled[node]!;
       const growing = (settled + 1) * (settled + 2);
-      const phase = Math.max(phaseGain, (2 * (2 * settled + 1)) / growing);
+      const phase = Math.max(phaseGain, (2 * (2 * settled + 1)) / growing, (tempoScale / scale) ** 2);
       const tempo = Math.max(tempoGain, 6 / growing);
-      const bounded = Math.max(-half / 2, Math.min(half / 2, deviation));
+      const bounded = Math.max(-3 * scale, Math.min(3 * scale, deviation));
       const step = Math.max(main.room[slot]!, waited / period);
       paths.offer(j, slot, score, node, kind, {
         due: due + phase * bounded,

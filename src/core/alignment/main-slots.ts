@@ -1,5 +1,6 @@
 import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
+import { median } from './median.ts';
 
 /** One bar of one repeat, by its first and last main slot. */
 export interface Bar {
@@ -28,6 +29,8 @@ export interface MainSlots {
   readonly graces: Uint8Array;
   /** Beats to the nearest neighbour in the same line: the space a stroke has. */
   readonly room: Float64Array;
+  /** Beats that scatter is a share of: a lone stroke's room counts by its root, since players subdivide. */
+  readonly space: Float64Array;
   /** Slots with an equal signature have the same line and rhythm ahead of them. */
   readonly signature: Int32Array;
   readonly bar: Int32Array;
@@ -96,6 +99,7 @@ export const mainSlots = (slots: readonly Slot[], sheet: Sheet): MainSlots => {
     const endBeat = slot.beatTime - slot.position + slot.beat + 1;
     bars[bars.length - 1] = { ...bars[bars.length - 1]!, last: i, endBeat };
   }
+  const usual = median(room);
   return {
     length: n,
     slot: Int32Array.from(mains, (slot) => slot.index),
@@ -105,6 +109,7 @@ export const mainSlots = (slots: readonly Slot[], sheet: Sheet): MainSlots => {
     accent: Uint8Array.from(mains, (slot) => (slot.accent ? 1 : 0)),
     graces,
     room,
+    space: room.map((value) => Math.min(value, Math.sqrt(value * usual))),
     signature,
     bar,
     bars,

@@ -75,7 +75,7 @@ const priceOf = (
   period: number,
 ): number => {
   const { main, times, levels, scatter } = question;
-  const scale = scatter * main.room[slot]! * period;
+  const scale = scatter * main.space[slot]! * period;
   let price = 2.5 * Math.log1p(((times[stroke]! - due) / scale) ** 2 / 4);
   price -= main.accent[slot] === 1 ? levels.asAccent[stroke]! : levels.asTap[stroke]!;
   let graces = main.graces[slot]!;

@@ -174,7 +174,7 @@ export const simulateTake = (spec: TakeSpec): SimulatedTake => {
         time += step * periodOf(previous.line) * curve;
         done += step;
       }
-      const partial = periodOf(slot.line) / slot.divisions;
+      const partial = periodOf(slot.line) / Math.max(3, slot.divisions);
       const wave = wander * partial * Math.sin(phase + (2 * Math.PI * done) / 14);
       const onset = time + jitter * partial * random.normal() + wave;
       if (random.uniform() < missed) continue;
