@@ -117,3 +117,8 @@ const spelledOut = (id: string) => id.charAt(0).toUpperCase() + id.slice(1).repl
 
 export const measureName = (id: string): string => measureNames[id]?.name ?? spelledOut(id);
 export const dimensionName = (id: string): string => dimensionNames[id] ?? spelledOut(id);
+
+/** Names of measures given as ids with commas between them, each name once, as part of a sentence. */
+export function measureList(ids: string): string {
+  return [...new Set(ids.split(',').map((id) => measureName(id).toLowerCase()))].join(', ');
+}

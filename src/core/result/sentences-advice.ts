@@ -20,8 +20,13 @@ const mostlyHand = (facts: Facts) =>
 
 const atBpm = (facts: Facts) => (facts.bpm === undefined ? 'this tempo' : `${plain(facts, 'bpm', 0)} BPM`);
 
-const missedAndExtra = (f: Facts) =>
-  `Of the strokes written ${plain(f, 'missed')} % weren't heard, and ${plain(f, 'extra')} % more were heard than written: together ${plain(f, 'value')} % ${range(f)}.`;
+function missedAndExtra(f: Facts): string {
+  if (numberOf(f, 'extra') === 0)
+    return `${plain(f, 'missed')} % of the strokes written weren't heard ${range(f)}.`;
+  if (numberOf(f, 'missed') === 0)
+    return `${plain(f, 'extra')} % more strokes were heard than written ${range(f)}.`;
+  return `Of the strokes written ${plain(f, 'missed')} % weren't heard, and ${plain(f, 'extra')} % more were heard than written: together ${plain(f, 'value')} % ${range(f)}.`;
+}
 
 /** What the bend looks like to the ear, by place and direction. */
 const bends: Readonly<Record<string, string>> = {

@@ -1,18 +1,24 @@
-import { measureName } from './names.ts';
+import { measureList } from './names.ts';
 import { type Facts, type SentenceTable, textOf } from './sentence-table.ts';
 import { adviceSentences } from './sentences-advice.ts';
 import { alignmentSentences } from './sentences-alignment.ts';
+
 import { cannotTellSentences } from './sentences-cannot-tell.ts';
+import { takeSentences } from './sentences-take.ts';
 
 /** All sentences by code; tables of other parts are added here. */
-const tables: readonly SentenceTable[] = [adviceSentences, cannotTellSentences, alignmentSentences];
+const tables: readonly SentenceTable[] = [
+  adviceSentences,
+  cannotTellSentences,
+  alignmentSentences,
+  takeSentences,
+];
 
 const upperFirst = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The refused measures' names, then the sentence of the reason they share. */
 function notMeasured(facts: Facts): string {
-  const names = [...new Set(textOf(facts, 'measures').split(',').map(measureName))];
-  const shown = upperFirst(names.map((name) => name.toLowerCase()).join(', '));
+  const shown = upperFirst(measureList(textOf(facts, 'measures')));
   return `${shown}: ${sentence({ code: textOf(facts, 'reason'), facts })}`;
 }
 

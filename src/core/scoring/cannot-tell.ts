@@ -28,29 +28,30 @@ function notMeasured(measures: readonly MeasureResult[], handsTold: boolean): Re
 }
 
 /**
- * Scored measures whose interval reaches from secure to below nearly, with the strokes it would take to halve the room
- * between the two points: the interval shrinks with the square root of the number of strokes.
+ * Scored measures whose interval reaches from secure to below nearly, in one entry, with the strokes it would take to
+ * bring the widest to half the room between the two points: an interval shrinks with the square root of the strokes.
+ * A figure without any fault in it (nothing missed, no tap above an accent) is passed over.
  */
 function tooWide(measures: readonly MeasureResult[], lines: readonly AskedLine[], rubric: Rubric): Reason[] {
-  return rubric.dimensions.flatMap(({ criteria }) =>
+  const open = rubric.dimensions.flatMap(({ criteria }) =>
     criteria.flatMap((criterion) =>
-      criterionTargets(criterion, lines).flatMap(({ scope, perfect }): Reason[] => {
+      criterionTargets(criterion, lines).flatMap(({ scope, perfect }) => {
         const outcome = measuredOutcome(measures, criterion.measure, scope);
-        if (!outcome) return [];
+        if (!outcome || outcome.value === perfect) return [];
         const score = scoreOfValue(outcome, { ...criterion, perfect });
         if (score.low >= nearlyScore || score.high < secureScore) return [];
         const wanted = (criterion.nearly - criterion.secure) / 2;
         const half = (outcome.high - outcome.low) / 2;
-        const strokes = outcome.strokes * Math.max(1, half / wanted) ** 2;
-        return [
-          {
-            code: 'too-wide-to-tell',
-            facts: { measure: criterion.measure, has: outcome.strokes, strokes: Math.ceil(strokes) },
-          },
-        ];
+        const strokes = Math.ceil(outcome.strokes * Math.max(1, half / wanted) ** 2);
+        return [{ measure: criterion.measure, has: outcome.strokes, strokes }];
       }),
     ),
   );
+  if (open.length === 0) return [];
+  const ids = [...new Set(open.map(({ measure }) => measure))];
+  const has = Math.max(...open.map((o) => o.has));
+  const strokes = Math.max(...open.map((o) => o.strokes));
+  return [{ code: 'too-wide-to-tell', facts: { measures: ids.join(','), has, strokes } }];
 }
 
 /**

@@ -49,6 +49,7 @@ const anyFacts = {
   scored: 2,
   of: 6,
   measure: 'tap-spread',
+  measures: 'tap-spread,placement',
   has: 72,
   slots: 72,
   matched: 30,
@@ -111,6 +112,22 @@ describe('sentence', () => {
     );
     expect(new Set(texts).size).toBe(6);
     for (const text of texts) expect(text).not.toContain('The rhythm bends');
+  });
+
+  it('sends nobody into a take of more than 288 strokes', () => {
+    const open = (strokes: number) =>
+      sentence({ code: 'too-wide-to-tell', facts: { measures: 'tap-spread', has: 72, strokes } });
+    expect(open(205)).toContain('A take of about 216 strokes would tell.');
+    expect(open(300)).toContain('Takes on several days');
+    expect(open(300)).not.toMatch(/300|312/);
+  });
+
+  it('leaves out the half of missed and extra that did not happen', () => {
+    const missed = sentence({ code: 'strokes-missed', facts: { ...anyFacts, extra: 0 } });
+    expect(missed).toMatch(/^2\.0 % of the strokes written weren't heard \(3\.0 to 5\.5\)\. Listen/);
+    expect(sentence({ code: 'strokes-extra', facts: { ...anyFacts, missed: 0 } })).toMatch(
+      /^1\.0 % more strokes were heard/,
+    );
   });
 
   it('shows refused measures with the reason they share', () => {

@@ -85,7 +85,7 @@ describe('cannotTell', () => {
     const measures = [made('timing-spread-share', 7, 5)];
     expect(cannotTell({ ...base, measures })[0]).toEqual({
       code: 'too-wide-to-tell',
-      facts: { measure: 'timing-spread-share', has: 72, strokes: 288 },
+      facts: { measures: 'timing-spread-share', has: 72, strokes: 288 },
     });
     expect(codes(cannotTell({ ...base, measures: [made('timing-spread-share', 7, 1)] }))).toEqual([
       'never-from-sound',
