@@ -26,7 +26,12 @@ export function hearStrokes(recording: Source): Hearing {
   for (const rise of rises) {
     if (rise.evidence < enoughEvidence) continue;
     const previous = sounds.at(-1);
-    const stroke = measureStroke(source, rise, rise.frame / frameRate, previous?.time ?? Number.NEGATIVE_INFINITY);
+    const stroke = measureStroke(
+      source,
+      rise,
+      rise.frame / frameRate,
+      previous?.time ?? Number.NEGATIVE_INFINITY,
+    );
     const since = stroke.time - (previous?.time ?? Number.NEGATIVE_INFINITY);
     if (since < deadSeconds) continue;
     if (previous && since < echoSeconds) {

@@ -12,7 +12,12 @@ const attackSeconds = 0.008;
 const leastLevelSe = 0.05;
 
 /** Measures the stroke at a rise: exact time, level with the previous stroke's tail taken off, timbre. */
-export function measureStroke(source: Source, rise: RiseCandidate, coarse: number, previousTime: number): Stroke {
+export function measureStroke(
+  source: Source,
+  rise: RiseCandidate,
+  coarse: number,
+  previousTime: number,
+): Stroke {
   const rate = source.sampleRate;
   const from = Math.round((coarse - onsetWindow.back) * rate);
   const to = Math.round((coarse + onsetWindow.ahead) * rate);

@@ -36,7 +36,13 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
   const start = Math.max(0, Math.round(coarse) - reach - quiet);
   const end = Math.min(samples.length, Math.round(coarse) + reach + attack);
   const past = Math.max(order * 4, start);
-  const prediction = linearPrediction(samples, Math.max(0, past - Math.round(pastSeconds * rate)), past, order, 1e-4);
+  const prediction = linearPrediction(
+    samples,
+    Math.max(0, past - Math.round(pastSeconds * rate)),
+    past,
+    order,
+    1e-4,
+  );
   const residual = predictionResidual(prediction, samples, start, end);
   const power = new Float64Array(residual.length);
   let peak = 0;

@@ -85,7 +85,9 @@ function* withTail(blocks: ReturnType<typeof bandFrames>, bands: number): Genera
 }
 
 function quietTenth(power: readonly Float32Array[]): number {
-  const total = Float32Array.from(power[0]!, (_, frame) => power.reduce((sum, band) => sum + band[frame]!, 0));
+  const total = Float32Array.from(power[0]!, (_, frame) =>
+    power.reduce((sum, band) => sum + band[frame]!, 0),
+  );
   total.sort();
   return total[Math.floor(total.length / 10)] ?? 0;
 }
@@ -149,7 +151,13 @@ function meanBetween(sums: Float64Array, from: number, to: number): number {
   return Math.max(0, sums[to]! - sums[from]!) / (to - from) + silencePower;
 }
 
-function addEvidence(sums: Float64Array, perFrame: number, from: number, to: number, evidence: Float32Array): void {
+function addEvidence(
+  sums: Float64Array,
+  perFrame: number,
+  from: number,
+  to: number,
+  evidence: Float32Array,
+): void {
   for (let frame = from; frame < to; frame++) evidence[frame]! += riseEvidence(sums, perFrame, frame);
 }
 

@@ -33,7 +33,12 @@ const leastShare = 0.35;
  * The tail of what came before is extrapolated by linear prediction and subtracted; how far the same extrapolation
  * misses just before the onset says how much power it leaves, and that is taken off too.
  */
-export function strokeLevel(samples: Float32Array, rate: number, onset: number, pastFrom: number): StrokeLevel {
+export function strokeLevel(
+  samples: Float32Array,
+  rate: number,
+  onset: number,
+  pastFrom: number,
+): StrokeLevel {
   let count = samples.length & ~7;
   let levelRate = rate;
   while (levelRate >= 11_000) {

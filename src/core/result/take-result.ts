@@ -74,6 +74,7 @@ const strokes = Type.Object({
       Type.Literal('extra'),
       Type.Literal('doubled'),
       Type.Literal('abandoned'),
+      Type.Literal('surplus'),
       Type.Literal('outside'),
     ]),
   ),
@@ -108,7 +109,8 @@ const slots = Type.Object({
 const segment = Type.Object({
   firstSlot: Type.Integer({ minimum: 0 }),
   lastSlot: Type.Integer({ minimum: 0 }),
-  state: Type.Union([Type.Literal('graded'), Type.Literal('abandoned')]),
+  /** `abandoned`: given up and played again; `surplus`: played on top of the repeats asked for. */
+  state: Type.Union([Type.Literal('graded'), Type.Literal('abandoned'), Type.Literal('surplus')]),
   leadSwapped: Type.Boolean(),
   from: Type.Number(),
   to: Type.Number(),
@@ -155,7 +157,11 @@ export const takeResultSchema = Type.Object(
       segment: Type.Array(Type.Integer({ minimum: 0 })),
     }),
     /** `as-written`: from the sheet; `not-told`: hands can't be trusted in this take. */
-    hands: Type.Union([Type.Literal('as-written'), Type.Literal('confirmed-by-sound'), Type.Literal('not-told')]),
+    hands: Type.Union([
+      Type.Literal('as-written'),
+      Type.Literal('confirmed-by-sound'),
+      Type.Literal('not-told'),
+    ]),
     measures: Type.Array(measured),
     scores: nullable(
       Type.Object({

@@ -1,7 +1,7 @@
 import { bandLayout } from './band-layout.ts';
 import { halfBandState, splitHalfBand } from './half-band.ts';
-import { innovationPower, innovationState } from './innovation.ts';
 import { applyHighPass, highPass } from './high-pass.ts';
+import { innovationPower, innovationState } from './innovation.ts';
 import type { Source } from './source.ts';
 
 /** Mean power of each band in each frame, raw and with its ringing predicted away. */

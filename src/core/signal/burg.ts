@@ -37,7 +37,12 @@ export function burg(samples: Float32Array, from: number, to: number, order: num
 }
 
 /** The `count` samples that the prediction expects after the end of `past`. */
-export function extrapolate(coefficients: Float64Array, past: Float32Array, end: number, count: number): Float32Array {
+export function extrapolate(
+  coefficients: Float64Array,
+  past: Float32Array,
+  end: number,
+  count: number,
+): Float32Array {
   const order = coefficients.length;
   const out = new Float32Array(count);
   for (let n = 0; n < count; n++) {

@@ -10,7 +10,12 @@ export interface HighPass {
 export function highPass(cutoff: number, rate: number): HighPass {
   const k = Math.tan((Math.PI * cutoff) / rate);
   const norm = 1 / (1 + Math.SQRT2 * k + k * k);
-  return { b0: norm, a1: 2 * (k * k - 1) * norm, a2: (1 - Math.SQRT2 * k + k * k) * norm, memory: new Float64Array(2) };
+  return {
+    b0: norm,
+    a1: 2 * (k * k - 1) * norm,
+    a2: (1 - Math.SQRT2 * k + k * k) * norm,
+    memory: new Float64Array(2),
+  };
 }
 
 /** Filters the first `count` samples in place. */

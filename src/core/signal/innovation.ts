@@ -74,8 +74,7 @@ function covariancePrediction(x: Float64Array, from: number, to: number, order: 
   // Each further row follows from the one above by dropping the newest product and adding an older one.
   for (let i = 1; i < size; i++) {
     for (let j = i; j < size; j++) {
-      c[i * size + j] =
-        c[(i - 1) * size + j - 1]! + x[from - i]! * x[from - j]! - x[to - i]! * x[to - j]!;
+      c[i * size + j] = c[(i - 1) * size + j - 1]! + x[from - i]! * x[from - j]! - x[to - i]! * x[to - j]!;
     }
   }
   const ridge = 1e-5 * c[0]! + 1e-14;

@@ -1,0 +1,26 @@
+import { takeTime } from './figures.ts';
+import { numberOf, type SentenceTable } from './sentence-table.ts';
+
+const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+
+/** Why there is no grade, and what to know about a graded take as a whole. */
+export const takeSentences: SentenceTable = {
+  'silent-take': (f) =>
+    f.peakDb === undefined
+      ? 'The recording is silent: every sample is zero. Check that the microphone was switched on and allowed, and record again.'
+      : `The recording is all but silent: its loudest moment is ${numberOf(f, 'peakDb').toFixed(0)} dBFS. Check the microphone and move it nearer to the pad.`,
+  'no-strokes-heard': (f) =>
+    `No strokes were found, though the exercise asks for ${numberOf(f, 'wanted')}. Check that this is the right recording and that the microphone was near the pad.`,
+  'too-few-strokes-heard': (f) =>
+    `Only ${count(numberOf(f, 'strokes'), 'stroke was', 'strokes were')} found, though the exercise asks for ${numberOf(f, 'wanted')}. Record the whole line, nearer to the pad if it was played.`,
+  'too-few-on-exercise': (f) =>
+    `Of ${count(numberOf(f, 'strokes'), 'stroke', 'strokes')} found only ${numberOf(f, 'graded')} could be laid on the exercise. Check that the sheet and the tempo belong to this recording.`,
+  'part-not-played': (f) =>
+    `The take ends before the exercise does or leaves part of it out: ${numberOf(f, 'notReached')} of ${numberOf(f, 'wanted')} strokes were never reached. They are not counted as missed.`,
+  'runs-given-up': (f) =>
+    `${numberOf(f, 'runs') === 1 ? 'One run was' : `${numberOf(f, 'runs')} runs were`} given up and played again (from ${takeTime(numberOf(f, 'from'))}): shown, not graded.`,
+  'surplus-played': (f) =>
+    `${numberOf(f, 'runs') === 1 ? 'One run' : `${numberOf(f, 'runs')} runs`} came on top of what the sheet asks for (from ${takeTime(numberOf(f, 'from'))}): shown, not graded.`,
+  'tempo-far-off': (f) =>
+    `Asked for was ${numberOf(f, 'asked').toFixed(0)} BPM, played were ${numberOf(f, 'played').toFixed(0)}. If the sheet has the wrong tempo, mend it and grade again; all but the tempo is graded at the tempo played.`,
+};
