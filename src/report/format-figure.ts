@@ -44,7 +44,7 @@ const places = { before: 'before an accent', on: 'on an accent', after: 'after a
 export function scopeWords({ line, repeat, hand, partial, place }: Scope): string {
   const words = [
     line === undefined ? '' : `line ${line + 1}`,
-    repeat === undefined ? '' : `time ${repeat + 1}`,
+    repeat === undefined ? '' : `repeat ${repeat + 1}`,
     hand === undefined ? '' : hands[hand],
     partial === undefined ? '' : `partial ${partial}`,
     place === undefined ? '' : places[place],

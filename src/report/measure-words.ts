@@ -1,3 +1,4 @@
+import { measures } from '../core/measures/index.ts';
 import { measureName, measureNames } from '../core/result/names.ts';
 
 /** What people read about a measure. */
@@ -7,7 +8,12 @@ export interface MeasureWords {
   readonly source: string;
 }
 
-/** Title, meaning and source of a measure; of an unknown one its id in words. */
+/**
+ * Title, meaning and source of a measure; of one that isn't in the list (as from a newer version), what its id tells.
+ *
+ * @example measureWords('missed').title // 'Missed strokes'
+ */
 export function measureWords(id: string): MeasureWords {
-  return { title: measureName(id), describes: measureNames[id]?.says ?? '', source: '' };
+  const known = measures.find((measure) => measure.id === id);
+  return known ?? { title: measureName(id), describes: measureNames[id]?.says ?? '', source: '' };
 }

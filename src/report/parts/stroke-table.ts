@@ -13,6 +13,7 @@ const roles: Record<TakeResult['strokes']['role'][number], string> = {
   extra: 'one too many',
   doubled: 'a second hit of the same stroke',
   abandoned: 'in a run that was given up, not graded',
+  surplus: 'in a time through the line more than asked for, not graded',
   outside: 'outside the exercise, not graded',
 };
 
