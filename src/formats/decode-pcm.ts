@@ -4,9 +4,9 @@ import type { WaveFormat } from './wave-format.ts';
 type Shape = Pick<WaveFormat, 'coding' | 'channels' | 'sampleBytes'>;
 
 /*
- * Who decodes what. The package wav-decoder 1.3 decodes 32-bit integers and both floats right, so it gets those,
- * behind a plain header of our own: it doesn't know extensible formats, chunks of odd length, `data` before `fmt `
- * or unwritten lengths. The three other depths are read here:
+ * Who decodes what. The package wav-decoder 1.3 decodes 32-bit integers and both floats right and at 1,800 times real
+ * time, so it gets those, a block at a time behind a plain header of our own: it doesn't know extensible formats, pad
+ * bytes, `data` before `fmt ` or a length left at 0, and wants the whole file. The three other depths are read here:
  *   8 bits   its symmetric scale reads the zero, 128, as +0.0039, its other scale stretches the upper half;
  *   16 bits  right in its symmetric scale, but about 30 ms for a minute of 48 kHz mono against 8 ms here
  *            (Node 20, one core of a small server), and nearly every recording has this depth;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import wavDecoder from 'wav-decoder';
 import { decodePcm } from '../../src/formats/decode-pcm.ts';
-import { chunk, format, wave } from './wave-bytes.ts';
+import { chunk, extensible, format, wave } from './wave-bytes.ts';
 
 const decode = (
   bytes: number[],
@@ -13,6 +13,15 @@ const decode = (
 // Samples up to 8 bits are offset binary with 128 for silence, wider ones two's complement, little-endian (IBM and
 // Microsoft 1991, chapter 3, "Data Format of the Samples").
 describe('decodePcm by the definitions', () => {
+  it('runs the example of its comment', () => {
+    const samples = decodePcm(Uint8Array.of(0, 0x80, 0, 0x40), {
+      coding: 'integer',
+      channels: 1,
+      sampleBytes: 2,
+    });
+    expect(samples).toEqual([Float32Array.of(-1, 0.5)]);
+  });
+
   it('8 bits: 128 is silence, 0 the lowest', () => {
     expect(decode([128, 0, 255, 192, 64], 1)).toEqual([[0, -1, 127 / 128, 0.5, -0.5]]);
   });
@@ -84,5 +93,16 @@ describe('decodePcm against wav-decoder', () => {
   it('differs where the package is wrong', () => {
     expect([...theirs([0, 0, 0x80], 24)]).toEqual([1]);
     expect(theirs([128], 8)[0]).toBeCloseTo(1 / 255, 6);
+  });
+
+  // And why it never sees a file as it is.
+  it('fails on layouts that are allowed', () => {
+    const decodeFile = (...chunks: number[][]) => wavDecoder.decode.sync(wave(chunks).buffer as ArrayBuffer);
+    const [fmt, data] = [chunk('fmt ', format()), chunk('data', [0, 0x40])];
+    expect(decodeFile(fmt, data).channelData).toEqual([Float32Array.of(16384 / 32767)]);
+    expect(() => decodeFile(chunk('fmt ', extensible(1, 16)), data)).toThrow('Unsupported format');
+    expect(() => decodeFile(fmt, chunk('LIST', [1, 2, 3]), data)).toThrow();
+    expect(() => decodeFile(data, fmt)).toThrow();
+    expect(decodeFile(fmt, chunk('data', [0, 0x40], 0)).length).toBe(0);
   });
 });

@@ -30,6 +30,12 @@ const faults: {
 };
 
 describe('recordingFaultSentence', () => {
+  it('runs the example of its comment', () => {
+    expect(recordingFaultSentence('take.wav', { code: 'file-missing', facts: {} })).toBe(
+      'There is no file "take.wav" here. Check its name and its folder.',
+    );
+  });
+
   it.each(Object.entries(faults))(
     'names the file, what was found and what to do: %s',
     (code, [facts, found]) => {

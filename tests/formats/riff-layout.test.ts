@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Bytes } from '../../src/formats/bytes.ts';
 import { memoryBytes } from '../../src/formats/memory-bytes.ts';
 import { type RiffLayout, riffLayout } from '../../src/formats/riff-layout.ts';
+import { writeWav } from '../../src/formats/write-wav.ts';
 import { ascii, chunk, format, u32, u64, wave } from './wave-bytes.ts';
 
 const layoutOf = (file: Uint8Array): RiffLayout => {
@@ -18,6 +19,11 @@ const fmt = chunk('fmt ', format());
 const fourBytes = [1, 0, 2, 0];
 
 describe('riffLayout', () => {
+  it('runs the example of its comment', () => {
+    const file = writeWav({ channels: [Float32Array.of(0, 0.5)], sampleRate: 48000, depth: 'int16' });
+    expect(layoutOf(file)).toMatchObject({ dataFrom: 44, frames: 2, channels: 1, sampleRate: 48000 });
+  });
+
   it('reads the opening of the worked example of the format at soundfile.sapp.org (quoted from memory)', () => {
     const hex =
       '524946462408000057415645666d74201000000001000200225600008858010004001000' +

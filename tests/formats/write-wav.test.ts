@@ -9,6 +9,10 @@ const mono = (samples: number[], depth: WavContents['depth']) =>
   writeWav({ channels: [Float32Array.from(samples)], sampleRate: 48000, depth });
 
 describe('writeWav', () => {
+  it('runs the example of its comment', () => {
+    expect(mono([0, 0.5, -1], 'int16')).toHaveLength(50);
+  });
+
   // Layouts by the definitions: RIFF and WAVE (IBM and Microsoft 1991); for floats an extension size and `fact`
   // (Microsoft 1994).
   it('writes 16 bits', () => {
