@@ -19,6 +19,7 @@ const coreLevels = [
   ['alignment'],
   ['recording-check', 'measures'],
   ['scoring'],
+  ['grading'],
   ['grade-take.ts'],
 ];
 
