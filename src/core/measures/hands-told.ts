@@ -20,6 +20,7 @@ function handToHandLines(slots: readonly Slot[]): ReadonlySet<number> {
  * Slots whose hand can't be told. In a hand-to-hand line a stroke that is missed may have been left out by the hands
  * too, and one that sounds twice may have taken both hands: from there on the hands may have changed places, up to the
  * next line or the next segment. In other stickings the doubles give the swap away, so hands stay as written.
+ * The value numbers the doubts: strokes with the same number have swapped hands together or not at all.
  */
 export function slotsWithoutHand({
   slots,
@@ -30,10 +31,11 @@ export function slotsWithoutHand({
   /** Onsets of the strokes that were aligned, s. */
   readonly times: readonly number[];
   readonly alignment: Alignment;
-}): ReadonlySet<number> {
+}): ReadonlyMap<number, number> {
   const main = slots.filter((slot) => !slot.grace);
   const handToHand = handToHandLines(main);
-  const open = new Set<number>();
+  const open = new Map<number, number>();
+  let doubts = 0;
   const missed = new Set(alignment.missed);
   const surplus = [...alignment.doubled, ...alignment.extra]
     .map((stroke) => times[stroke]!)
@@ -50,6 +52,7 @@ export function slotsWithoutHand({
     let line = -1;
     let lineFrom = from;
     let told = true;
+    let surplusSeen = 0;
     for (const slot of main) {
       if (slot.index < segment.firstSlot || slot.index > segment.lastSlot) continue;
       const time = timeOf.get(slot.index);
@@ -57,10 +60,16 @@ export function slotsWithoutHand({
         line = slot.line;
         told = true;
         lineFrom = time ?? lineFrom;
+        surplusSeen = 0;
       }
-      const surplusBefore = time !== undefined && inside.some((at) => at > lineFrom && at < time);
-      if (handToHand.has(line) && (missed.has(slot.index) || surplusBefore)) told = false;
-      if (!told) open.add(slot.index);
+      const surplusNow =
+        time === undefined ? surplusSeen : inside.filter((at) => at > lineFrom && at < time).length;
+      if (handToHand.has(line) && (missed.has(slot.index) || surplusNow > surplusSeen)) {
+        told = false;
+        doubts++;
+      }
+      surplusSeen = surplusNow;
+      if (!told) open.set(slot.index, doubts);
     }
   });
   return open;

@@ -64,7 +64,7 @@ export function performanceOf({
     slotBefore = slot;
     const { time, timeSe, levelDb, levelSe } = strokes[match.stroke]!;
     const { place, handChange } = contexts.get(slot.index)!;
-    const told = !withoutHand.has(slot.index);
+    const doubt = withoutHand.get(slot.index) ?? null;
     const hand = segment.leadSwapped ? otherHand(slot.hand) : slot.hand;
     played.push({
       stroke: match.stroke,
@@ -75,12 +75,13 @@ export function performanceOf({
       levelDb,
       levelSe,
       position: slot.beatTime - start,
-      hand: told ? hand : null,
+      hand: doubt === null ? hand : null,
+      doubt,
       place,
-      handChange: told ? handChange : null,
+      handChange,
     });
   }
   const told = played.filter((stroke) => stroke.hand !== null).length;
   const hands = told >= leastShareTold * played.length ? 'as-written' : 'not-told';
-  return { sheet, slots, alignment, times, strokes: played, hands, timing: fitTimingModel(played, hands) };
+  return { sheet, slots, alignment, times, strokes: played, hands, timing: fitTimingModel(played) };
 }

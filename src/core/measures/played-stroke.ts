@@ -21,7 +21,9 @@ export interface PlayedStroke {
   readonly position: number;
   /** Hand as played, or null where a missed or doubled stroke has left it open. */
   readonly hand: Hand | null;
+  /** Where the hand is open: number of the doubt; strokes that share it have swapped hands together or not at all. */
+  readonly doubt: number | null;
   readonly place: AccentPlace;
-  /** Whether the other hand played the stroke written before it; null where the hands aren't known. */
+  /** Whether the other hand played the stroke written before it; null when nothing stands right before it. */
   readonly handChange: boolean | null;
 }

@@ -14,7 +14,8 @@ export interface TempoCourse {
 
 /**
  * Onsets without habits, less the time they are asked for, over the judged strokes. `fallbackPeriod` (s a beat) stands
- * in for lines whose tempo was left open. With a click, deviations are corrected; without one they may or may not be.
+ * in for lines whose tempo was left open. With a click, deviations are corrected. Without one in the recording nobody
+ * knows, and the wider belief, that they add up, is the safe one.
  */
 export function tempoCourse(
   { strokes, sheet, alignment }: Performance,
@@ -49,10 +50,6 @@ export function tempoCourse(
     played: asked.map((time) => (time - asked[0]!) / half - 1),
     half,
     series: { y, stretch, place },
-    models: click
-      ? correctingModels
-      : alignment.reference === 'fitted-tempo'
-        ? freeModels
-        : [...correctingModels, ...freeModels],
+    models: click ? correctingModels : freeModels,
   };
 }

@@ -116,15 +116,12 @@ function findStrays({ scaled, judged }: Pass): number[] {
  * Takes onsets apart: onset = local tempo + place of the partial + hand + place by an accent + change of hands +
  * residual, all fitted together. Null with fewer than 24 strokes that have a local tempo.
  */
-export function fitTimingModel(
-  strokes: readonly PlayedStroke[],
-  hands: 'as-written' | 'not-told',
-): TimingModel | null {
+export function fitTimingModel(strokes: readonly PlayedStroke[]): TimingModel | null {
   if (strokes.length < fewestTimed) return null;
   const time = Float64Array.from(strokes, (s) => s.time);
   const position = Float64Array.from(strokes, (s) => s.position);
   const stretch = Int32Array.from(strokes, (s) => s.stretch);
-  const design = designColumns(strokes, hands === 'as-written');
+  const design = designColumns(strokes);
   const raw = design.map((column) => column.values);
   const used = new Uint8Array(strokes.length).fill(1);
   let pass = fitOnce({ position, stretch, used }, time, raw);
