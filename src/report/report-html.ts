@@ -1,4 +1,5 @@
 import type { TakeResult } from '../core/result/take-result.ts';
+import { drawnPart } from './drawn-part.ts';
 import { embedJson } from './embed-json.ts';
 import { escapeHtml } from './escape-html.ts';
 import { care } from './parts/care.ts';
@@ -17,7 +18,7 @@ import { type Sha256, securityPolicy } from './security-policy.ts';
 import { reportStyle } from './style.ts';
 
 /** Strokes up to which the pictures can be drawn anew by the script; a longer take keeps its images. */
-export const strokesEmbedded = 2500;
+export const strokesEmbedded = 1500;
 
 /** What a report is made of besides the result. */
 export interface ReportParts {
@@ -51,7 +52,7 @@ export function reportHtml(result: TakeResult, parts: ReportParts): string {
   const body = graded ? gradedBody(result, parts) : ungradedBody(result);
   const data =
     script !== null && scripted
-      ? `<script type="application/json" id="take-result">${embedJson(result)}</script>\n`
+      ? `<script type="application/json" id="drawn-part">${embedJson(drawnPart(result))}</script>\n`
       : '';
   return `<!doctype html>
 <html lang="en">

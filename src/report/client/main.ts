@@ -15,7 +15,7 @@ import {
 import { chartList } from '../../charts/chart-list.ts';
 import { plainLook } from '../../charts/look.ts';
 import { darkPalette, lightPalette } from '../../charts/palette.ts';
-import type { TakeResult } from '../../core/result/take-result.ts';
+import type { DrawnPart } from '../drawn-part.ts';
 import { playMoments } from './play-moments.ts';
 
 Chart.register(
@@ -36,7 +36,7 @@ const narrow = matchMedia('(max-width: 40rem)');
 const dark = matchMedia('(prefers-color-scheme: dark)');
 
 /** Draws every picture over its image, in the colours of the screen. A picture that fails keeps its image. */
-function drawAll(result: TakeResult): void {
+function drawAll(result: DrawnPart): void {
   const palette = dark.matches ? darkPalette : lightPalette;
   const look = { ...plainLook, palette, fontSize: narrow.matches ? 12 : 14 };
   for (const { id, draw } of chartList) {
@@ -50,9 +50,9 @@ function drawAll(result: TakeResult): void {
   }
 }
 
-const data = document.getElementById('take-result')?.textContent;
+const data = document.getElementById('drawn-part')?.textContent;
 if (data) {
-  const result = JSON.parse(data) as TakeResult;
+  const result = JSON.parse(data) as DrawnPart;
   const redraw = () => drawAll(result);
   // The canvas takes the type as it finds it; it has to be there first.
   const type = ['400', '700'].map((weight) => document.fonts.load(`${weight} 14px "Atkinson Hyperlegible"`));

@@ -41,6 +41,9 @@ function beatsOf({ slots }: TakeResult, line: number): Beat[] {
   return beats;
 }
 
+/** Beats of a line that are drawn; a longer line is counted on. */
+const beatsShown = 32;
+
 const step = 22;
 const edge = 16;
 const line = 62;
@@ -60,8 +63,11 @@ function beamCount(divisions: number): number {
 export function notation(result: TakeResult, lineIndex: number): string | null {
   const beats = beatsOf(result, lineIndex);
   if (beats.length === 0) return null;
-  const pictures = beats.map((beat, i) => beatPicture(beat, i > 0 && beat.bar !== beats[i - 1]!.bar));
-  return `<div class="notation" role="img" aria-label="${spoken(beats)}">${pictures.join('')}</div>`;
+  const left = beats.length - beatsShown;
+  const more = left > 0 ? `<p class="note">And ${left} more beats.</p>` : '';
+  const shown = beats.slice(0, beatsShown);
+  const pictures = shown.map((beat, i) => beatPicture(beat, i > 0 && beat.bar !== beats[i - 1]!.bar));
+  return `<div class="notation" role="img" aria-label="${spoken(shown)}">${pictures.join('')}</div>${more}`;
 }
 
 function beatPicture({ divisions, notes }: Beat, barBefore: boolean): string {

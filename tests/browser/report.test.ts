@@ -1,0 +1,157 @@
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { writeReport } from '../../src/report/write-report.ts';
+import { smallTake } from '../charts/small-take.ts';
+import { clientBundle } from '../report/client-bundle.ts';
+import { exampleResult } from '../support/example-result.ts';
+
+const executablePath = process.env['EVENHAND_CHROMIUM'] || '/usr/bin/chromium';
+const there = existsSync(executablePath);
+const required = process.env['EVENHAND_REQUIRE_CHROMIUM'] === '1';
+const args = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+if (!there) {
+  const reason = `NOT CHECKED, no Chromium at ${executablePath}: the report in a browser`;
+  if (!required) console.warn(reason);
+  it.skipIf(!required)(reason, () => {
+    throw new Error(reason);
+  });
+}
+
+describe.skipIf(!there)('the report in a browser', () => {
+  let browser: Browser;
+  let folder: string;
+  let file: string;
+
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'evenhand-report-'));
+    file = join(folder, 'report.html');
+    const { scores } = smallTake(1);
+    writeFileSync(file, await writeReport(exampleResult({ scores }), { clientScript: await clientBundle() }));
+    browser = await chromium.launch({ executablePath, args });
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    if (folder) rmSync(folder, { recursive: true });
+  });
+
+  /** Opens the report and gives it with everything the browser complained about or asked for. */
+  async function opened(
+    options: BrowserContextOptions,
+    use: (page: Page, faults: string[]) => Promise<void>,
+  ) {
+    const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
+    try {
+      const page = await context.newPage();
+      const faults: string[] = [];
+      page.on('console', (message) => faults.push(`${message.type()}: ${message.text()}`));
+      page.on('pageerror', (error) => faults.push(error.message));
+      page.on('request', (request) => {
+        if (!/^(file|data):/.test(request.url())) faults.push(`asked for ${request.url()}`);
+      });
+      await page.goto(pathToFileURL(file).href);
+      await use(page, faults);
+    } finally {
+      await context.close();
+    }
+  }
+
+  const drawn = (page: Page) => page.waitForFunction(() => document.querySelectorAll('.drawn').length === 5);
+
+  it.each([1440, 360])(
+    'draws every picture at %i px, without complaint, violation or sideways scrolling',
+    async (width) => {
+      await opened({ viewport: { width, height: 800 } }, async (page, faults) => {
+        await drawn(page);
+        const inked = await page.$$eval('figure canvas', (all) =>
+          all.map((element) => {
+            const canvas = element as HTMLCanvasElement;
+            const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+            return data.filter((value, i) => i % 4 === 3 && value > 0).length;
+          }),
+        );
+        expect(inked).toHaveLength(5);
+        for (const pixels of inked) expect(pixels).toBeGreaterThan(1000);
+        const { scrollWidth, clientWidth } = await page.evaluate(() => {
+          const { scrollWidth, clientWidth } = document.documentElement;
+          return { scrollWidth, clientWidth };
+        });
+        expect(scrollWidth).toBeLessThanOrEqual(clientWidth);
+        expect(faults).toEqual([]);
+      });
+    },
+  );
+
+  it('uses the type inside the file', async () => {
+    await opened({}, async (page) => {
+      await drawn(page);
+      const faces = await page.evaluate(() =>
+        [...document.fonts].map((face) => `${face.weight} ${face.status}`),
+      );
+      expect(faces.sort()).toEqual(['400 loaded', '700 loaded']);
+    });
+  });
+
+  it('tells of a stroke when one points at it', async () => {
+    await opened({}, async (page, faults) => {
+      await drawn(page);
+      const canvas = page.locator('figure[data-chart="levels"] canvas');
+      await canvas.scrollIntoViewIfNeeded();
+      const before = await canvas.screenshot();
+      const box = (await canvas.boundingBox())!;
+      let changed = false;
+      for (let x = 0.2; x < 0.95 && !changed; x += 0.01) {
+        await page.mouse.move(box.x + box.width * x, box.y + box.height * 0.12);
+        changed = !before.equals(await canvas.screenshot());
+      }
+      expect(changed).toBe(true);
+      expect(faults).toEqual([]);
+    });
+  });
+
+  it.each([1440, 360])('shows the images at %i px when scripts are off', async (width) => {
+    await opened({ javaScriptEnabled: false, viewport: { width, height: 800 } }, async (page, faults) => {
+      expect(await page.locator('figure img:visible').count()).toBe(5);
+      expect(await page.locator('figure canvas:visible').count()).toBe(0);
+      const boxes = await Promise.all(
+        (await page.locator('figure img').all()).map((image) => image.boundingBox()),
+      );
+      for (const box of boxes) expect(box!.width).toBeGreaterThan(250);
+      for (const box of boxes) expect(box!.x + box!.width).toBeLessThanOrEqual(width);
+      expect(faults).toEqual([]);
+    });
+  });
+
+  it('prints the images instead of the drawings', async () => {
+    await opened({}, async (page) => {
+      await drawn(page);
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.locator('figure img:visible').count()).toBe(5);
+      expect(await page.locator('figure canvas:visible').count()).toBe(0);
+    });
+  });
+
+  it('follows the colours of the screen', async () => {
+    await opened({ colorScheme: 'dark' }, async (page) => {
+      await drawn(page);
+      const background = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+      expect(await background()).toBe('rgb(27, 31, 35)');
+      await page.emulateMedia({ colorScheme: 'light' });
+      expect(await background()).toBe('rgb(255, 253, 248)');
+    });
+  });
+});

@@ -1,0 +1,164 @@
+import { createHash } from 'node:crypto';
+import { describe, expect, it } from 'vitest';
+import { chartList } from '../../src/charts/chart-list.ts';
+import type { TakeResult } from '../../src/core/result/take-result.ts';
+import { type ReportParts, reportHtml, strokesEmbedded } from '../../src/report/report-html.ts';
+import { smallTake } from '../charts/small-take.ts';
+import { exampleResult } from '../support/example-result.ts';
+
+const sha256 = (text: string) => createHash('sha256').update(text, 'utf8').digest('base64');
+const images = Object.fromEntries(chartList.map(({ id }) => [id, 'data:image/png;base64,AAAA']));
+const parts: ReportParts = { images, clientScript: 'console.log(1)', fontFaces: '', sha256 };
+
+/** A take in which every text from outside is an attack. */
+function hostile(text: string): TakeResult {
+  const result = exampleResult();
+  const lines = result.sheet.lines.map((line) => ({ ...line, id: text, label: text, notation: text }));
+  const facts = { measure: text, dimension: text, hand: text, value: text };
+  return {
+    ...result,
+    recording: { ...result.recording, name: text },
+    sheet: { title: text, lines },
+    advice: [{ code: text, facts, strokes: [1] }],
+    warnings: [{ code: text, facts }],
+    cannotTell: [{ code: 'dimension-not-scored', facts }],
+    measures: [
+      ...result.measures,
+      {
+        id: text,
+        unit: text,
+        scope: {},
+        outcome: { state: 'measured', value: 1, low: 0, high: 2, strokes: 3, pointsAt: [] },
+      },
+      {
+        id: 'missed',
+        unit: '%',
+        scope: { line: 7 },
+        outcome: { state: 'not-measurable', reason: { code: text, facts } },
+      },
+    ],
+    scores: {
+      rubric: text,
+      overall: { score: 50, low: 40, high: 60, word: 'not-yet' },
+      dimensions: [{ id: text, score: { score: 50, low: 40, high: 60, word: 'not-yet' }, measures: [] }],
+    },
+  };
+}
+
+const attacks = {
+  'a closing script': '</script><script>alert(1)</script>',
+  'an event attribute': '"><img src=x onerror=alert(1)>',
+  'a single quote': "' onmouseover='alert(1)",
+  'a comment': '<!--<script>',
+  'an entity': '&lt;script&gt;&#x3c;svg/onload=alert(1)>',
+  'a turned direction': 'take\u202Egpj.exe\u2066',
+  emoji: '🥁👩🏽‍🎤'.repeat(30),
+  'half an emoji': 'x\ud83e',
+  'ten thousand characters': 'W'.repeat(10_000),
+};
+
+describe('reportHtml with hostile text', () => {
+  const plain = reportHtml(hostile('x'), { ...parts, caption: { player: 'x', recordedOn: 'x' } });
+  const tags = (html: string) =>
+    (html.match(/<[a-z/!][^>]*/gi) ?? []).map((tag) => tag.split(/[\s>]/)[0]!).join(' ');
+
+  it.each(Object.entries(attacks))('has the same elements as with a harmless one: %s', (_, text) => {
+    const html = reportHtml(hostile(text), { ...parts, caption: { player: text, recordedOn: text } });
+    expect(tags(html)).toBe(tags(plain));
+    expect(html.match(/[\u202a-\u202e\u2066-\u2069]/g)).toBeNull();
+    const json = html.match(/<script type="application\/json" id="drawn-part">(.*?)<\/script>/s)![1]!;
+    expect(JSON.parse(json).sheet.title).toBe(text);
+  });
+
+  it('shows long texts short', () => {
+    const html = reportHtml(hostile(attacks['ten thousand characters']), { ...parts, clientScript: null });
+    expect(html).not.toMatch(/<(h1|dd|p|strong)[^>]*><bdi>W{201}/);
+  });
+});
+
+describe('reportHtml', () => {
+  const html = reportHtml(exampleResult(), parts);
+
+  it('names the digests of the style and the script that are in it', () => {
+    const policy = html
+      .match(/http-equiv="Content-Security-Policy" content="([^"]*)"/)![1]!
+      .replaceAll('&#39;', "'");
+    const style = html.match(/<style>(.*?)<\/style>/s)![1]!;
+    const script = html.match(/<script>(.*?)<\/script>/s)![1]!;
+    expect(policy).toContain(`style-src 'sha256-${sha256(style)}'`);
+    expect(policy).toContain(`script-src 'sha256-${sha256(script)}'`);
+    expect(html.match(/<script(?! type="application\/json")/g)).toHaveLength(1);
+    expect(html).not.toMatch(/ style=| on[a-z]+=/);
+  });
+
+  it('points to nothing outside', () => {
+    expect(html.match(/(src|href|action|url\()[=(]?"?(?!data:)[a-z]+:/gi)).toBeNull();
+    expect(html).not.toContain('<link');
+  });
+
+  it.each(chartList)('has question, image, words and figures for $id', ({ id, question, text, table }) => {
+    const result = smallTake(4);
+    const page = reportHtml(result, parts);
+    const figure = page.match(new RegExp(`<figure[^>]*data-chart="${id}">.*?</figure>`, 's'))![0];
+    expect(figure).toContain(question);
+    expect(figure).toMatch(/<img src="data:image\/png;base64,[^"]+" alt="[^"]{30,}"/);
+    expect(figure).toMatch(/<canvas role="img" aria-label="[^"]{30,}"/);
+    expect(figure).toContain(text(result).slice(0, 30));
+    expect(figure.match(/<tr>/g)).toHaveLength(table(result).rows.length + 1);
+  });
+
+  it('shows every measure, measured or not', () => {
+    const result = exampleResult();
+    const rows = html.match(/<table class="figures">.*<\/table>/s)![0].match(/data-name="value"/g);
+    expect(rows).toHaveLength(result.measures.filter((m) => m.outcome.state === 'measured').length);
+  });
+
+  it('says with the figures what it cannot tell, and the cautions', () => {
+    expect(html).toContain('What this take can’t tell');
+    expect(html).toContain('no medical advice');
+    expect(html).toContain('physician or physiotherapist');
+    expect(html).not.toMatch(/hit harder|grip tighter|press/i);
+  });
+
+  it('embeds no data of a very long take and keeps its images', () => {
+    const beats = Math.ceil(strokesEmbedded / 3) + 1;
+    const page = reportHtml(smallTake(beats), parts);
+    expect(page).not.toContain('id="drawn-part"');
+    expect(page.match(/<script/g)).toBeNull();
+    expect(page.match(/<img /g)).toHaveLength(chartList.length);
+    expect(page.length).toBeLessThan(120_000);
+  });
+
+  it('offers the moments as buttons only with the sound inside', () => {
+    const advice = [{ code: 'taps-uneven', facts: { value: 2, low: 1, high: 3 }, strokes: [3, 4] }];
+    const silent = reportHtml(exampleResult({ advice }), parts);
+    expect(silent).not.toContain('<button');
+    const sounding = reportHtml(exampleResult({ advice }), {
+      ...parts,
+      sound: 'data:audio/wav;base64,UklGRg==',
+    });
+    expect(sounding.match(/<button type="button" data-moment="[\d.]+">/g)).toHaveLength(2);
+    expect(sounding).toContain('<audio id="sound" controls');
+  });
+});
+
+describe('reportHtml of a take without a grade', () => {
+  const html = reportHtml(
+    exampleResult({
+      grading: {
+        state: 'not-gradable',
+        reason: { code: 'too-few-strokes-to-score', facts: { strokes: 9, needed: 24 } },
+      },
+      scores: null,
+    }),
+    parts,
+  );
+
+  it('gives the reason and what to do, no score, no figure, no picture', () => {
+    expect(html).toContain('could not be graded');
+    expect(html).toContain('9 strokes were graded and 24 are needed');
+    expect(html).toContain('What helps most often');
+    expect(html).not.toMatch(/<figure|<table|<script|All together/);
+    expect(html).toContain('no medical advice');
+  });
+});
