@@ -87,6 +87,15 @@ describe('cannotTell', () => {
       code: 'too-wide-to-tell',
       facts: { measures: 'timing-spread-share', has: 72, strokes: 288 },
     });
+    const two = [...measures, made('placement-share', 5, 8)];
+    expect(cannotTell({ ...base, measures: two })[0]?.facts).toEqual({
+      measures: 'timing-spread-share,placement-share',
+      has: 72,
+      strokes: 72 * 4 ** 2,
+    });
+    expect(codes(cannotTell({ ...base, measures: [made('missed-and-extra', 0, 7)] }))).toEqual([
+      'never-from-sound',
+    ]);
     expect(codes(cannotTell({ ...base, measures: [made('timing-spread-share', 7, 1)] }))).toEqual([
       'never-from-sound',
     ]);
