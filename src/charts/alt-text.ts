@@ -5,6 +5,7 @@ import { lanes } from './lanes.ts';
 import { namedScores } from './score-overview.ts';
 import { spreadOf } from './spread-of.ts';
 import { decibels, deviationWords } from './stroke-words.ts';
+import { shownOf } from './thin-out.ts';
 
 /** What `timingBySlot` shows, with the middle of each lane. */
 export function timingBySlotText(result: TakeResult): string {
@@ -13,7 +14,8 @@ export function timingBySlotText(result: TakeResult): string {
     const { middle } = spreadOf(strokes.map((s) => s.deviationMs))!;
     return `partial ${label} lands ${deviationWords(middle)}`;
   });
-  return `Every graded stroke, by how early or late it came. In the middle ${list(places)}.`;
+  const count = found.reduce((sum, lane) => sum + lane.strokes.length, 0);
+  return `${whichStrokes(count)}, by how early or late each came. In the middle ${list(places)}.`;
 }
 
 /** What `timingHistogram` shows, with the width of each hill. */
@@ -37,7 +39,7 @@ export function levelsText(result: TakeResult): string {
   const strokes = gradedStrokes(result);
   const accents = spreadOf(strokes.filter((s) => s.accent).map((s) => s.levelDb));
   const taps = spreadOf(strokes.filter((s) => !s.accent).map((s) => s.levelDb));
-  const start = 'The level of every graded stroke over the take.';
+  const start = `${whichStrokes(strokes.length)}, by level over the take.`;
   if (accents === null || taps === null) {
     const only = (accents ?? taps)!;
     return `${start} The ${only.count} ${accents ? 'accents' : 'taps'} lie about ${decibels(only.middle)}.`;
@@ -72,6 +74,13 @@ export function scoreOverviewText(result: TakeResult): string {
     ({ name, score }) => `${name} ${Math.round(score.score)} (${scoreWords[score.word]})`,
   );
   return `Scores out of 100, with a thin line for how sure each is: ${parts.join(', ')}.`;
+}
+
+/** What a picture of so many strokes shows of them. */
+function whichStrokes(count: number): string {
+  const shown = shownOf(count);
+  if (shown === count) return 'Every graded stroke';
+  return `${shown} of the ${count} graded strokes, the ones farthest off among them`;
 }
 
 function list(parts: readonly string[]): string {

@@ -26,6 +26,9 @@ export function scale(look: Look, title: string) {
   };
 }
 
+/** Distances between labels of time, s. */
+const timeSteps = [1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800];
+
 /** A scale of seconds of the recording from one time to another, labelled in minutes and seconds. */
 export function timeScale(look: Look, from: number, to: number) {
   const plain = scale(look, 'time in the recording');
@@ -37,9 +40,8 @@ export function timeScale(look: Look, from: number, to: number) {
     max: to + margin,
     ticks: {
       ...plain.ticks,
-      maxTicksLimit: 7,
+      stepSize: timeSteps.find((step) => step >= (to - from) / 6) ?? 3600,
       includeBounds: false,
-      precision: 0,
       callback: (value: string | number) => clockTime(Number(value)),
     },
   };

@@ -6,7 +6,7 @@ import type { Look } from './look.ts';
 import { markStyle, marks } from './marks.ts';
 import { spreadOf } from './spread-of.ts';
 import { strokeWords } from './stroke-words.ts';
-import { thinOut } from './thin-out.ts';
+import { shownOf, thinOut } from './thin-out.ts';
 
 export const levelsQuestion = 'Do the accents stand clear of the taps?';
 
@@ -17,13 +17,20 @@ export const levelsQuestion = 'Do the accents stand clear of the taps?';
 export function levels(result: TakeResult, look: Look): ChartConfiguration<'scatter'> | null {
   const strokes = gradedStrokes(result);
   if (strokes.length === 0) return null;
+  const shown = shownOf(strokes.length);
   const kinds = marks.flatMap((mark) => {
     const data = strokes
       .filter((stroke) => stroke.accent === mark.accent && stroke.hand === mark.hand)
       .map(({ time, levelDb, stroke }) => ({ x: time, y: levelDb, stroke }));
     return data.length === 0
       ? []
-      : [{ label: mark.label, data: [...thinOut(data)], ...markStyle(mark, look.palette) }];
+      : [
+          {
+            label: mark.label,
+            data: [...thinOut(data, Math.ceil((data.length * shown) / strokes.length))],
+            ...markStyle(mark, look.palette, shown),
+          },
+        ];
   });
   const span: [number, number] = [strokes[0]!.time, strokes.at(-1)!.time];
   const loudness = scale(look, 'level in dB, louder above');

@@ -18,16 +18,17 @@ export const marks: readonly Mark[] = [
   { label: 'tap', accent: false, hand: null },
 ];
 
-/** The drawing of a mark. */
-export function markStyle(mark: Mark, palette: Palette) {
+/** The drawing of a mark in a picture of so many strokes: the more, the smaller. */
+export function markStyle(mark: Mark, palette: Palette, strokesShown: number) {
+  const size = strokesShown > 250 ? 0.6 : strokesShown > 120 ? 0.8 : 1;
   const colour = mark.accent ? palette.first : palette.second;
   const pointStyle: 'triangle' | 'circle' = mark.accent ? 'triangle' : 'circle';
   return {
     pointStyle,
-    pointRadius: mark.accent ? 5 : 3.5,
+    pointRadius: size * (mark.accent ? 5 : 3.5),
     pointHoverRadius: mark.accent ? 7 : 5.5,
     borderColor: colour,
     backgroundColor: mark.hand === 'L' ? palette.paper : colour,
-    borderWidth: 1.5,
+    borderWidth: size < 1 ? 1 : 1.5,
   };
 }

@@ -4,7 +4,7 @@ import { clockTime } from './clock-time.ts';
 import { plugins, scale, timeScale } from './frame.ts';
 import type { Look } from './look.ts';
 import { spreadOf } from './spread-of.ts';
-import { thinOut } from './thin-out.ts';
+import { pointsShown, thinOut } from './thin-out.ts';
 
 export const tempoCurveQuestion = 'Does the tempo hold from start to end?';
 
@@ -96,7 +96,7 @@ function runs({ tempo }: TakeResult): Point[] {
     bySegment.set(segment, points);
   });
   return [...bySegment.values()].flatMap((points) => {
-    const shown = thinOut(points);
+    const shown = thinOut(points, pointsShown);
     return [...shown, { x: shown.at(-1)!.x, y: Number.NaN }];
   });
 }

@@ -1,32 +1,28 @@
-/** Points one series may hold before it is thinned; about what can be told apart on a wide screen. Our judgement. */
-export const pointsShown = 900;
+import { spreadOf } from './spread-of.ts';
+
+/** Strokes that one picture shows at most; more would run into one another. Our judgement. */
+export const pointsShown = 450;
+
+/** Of so many strokes, how many a picture shows. */
+export const shownOf = (count: number): number => Math.min(count, pointsShown);
+
+/** Share of the shown points that goes to those farthest from the middle, so that no stray stroke gets lost. */
+const farthestShare = 0.2;
 
 /**
- * Keeps at most `limit` of many points: `x` is cut into equal columns and each keeps its lowest, its middle and its
- * highest point, so that neither stray strokes nor the run of the rest get lost. Points stay in order; few points
- * come back as they are.
+ * Keeps at most `limit` of many points: the ones farthest from the middle height, and of the others one in so many.
+ * Points stay in order; few points come back as they are.
  */
-export function thinOut<P extends { readonly x: number; readonly y: number }>(
-  points: readonly P[],
-  limit: number = pointsShown,
-): readonly P[] {
+export function thinOut<P extends { readonly y: number }>(points: readonly P[], limit: number): readonly P[] {
   if (points.length <= limit) return points;
-  const columns = Math.max(1, Math.floor(limit / 3));
-  const xs = points.map((point) => point.x);
-  const first = xs.reduce((a, b) => Math.min(a, b));
-  const width = (xs.reduce((a, b) => Math.max(a, b)) - first) / columns || 1;
-  const inColumn = Array.from({ length: columns }, (): number[] => []);
-  points.forEach((point, i) => {
-    inColumn[Math.min(columns - 1, Math.floor((point.x - first) / width))]!.push(i);
-  });
-  const kept = new Set<number>();
-  for (const members of inColumn) {
-    if (members.length === 0) continue;
-    const byHeight = [...members].sort((a, b) => points[a]!.y - points[b]!.y);
-    kept
-      .add(byHeight[0]!)
-      .add(byHeight[byHeight.length >> 1]!)
-      .add(byHeight.at(-1)!);
-  }
-  return points.filter((_, i) => kept.has(i));
+  const { middle } = spreadOf(points.map((point) => point.y))!;
+  const farthest = Math.max(1, Math.floor(limit * farthestShare));
+  const byDistance = points
+    .map((point, at) => ({ at, distance: Math.abs(point.y - middle) }))
+    .sort((a, b) => b.distance - a.distance || a.at - b.at);
+  const kept = new Set(byDistance.slice(0, farthest).map(({ at }) => at));
+  const others = points.flatMap((_, at) => (kept.has(at) ? [] : [at]));
+  const places = Math.max(0, limit - farthest);
+  for (let i = 0; i < places; i++) kept.add(others[Math.floor((i * others.length) / places)]!);
+  return points.filter((_, at) => kept.has(at));
 }

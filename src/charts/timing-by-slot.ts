@@ -8,7 +8,7 @@ import type { Look } from './look.ts';
 import { markStyle, marks } from './marks.ts';
 import { spreadOf } from './spread-of.ts';
 import { strokeWords } from './stroke-words.ts';
-import { pointsShown, thinOut } from './thin-out.ts';
+import { shownOf, thinOut } from './thin-out.ts';
 
 export const timingBySlotQuestion = 'Which partial of the beat comes early or late?';
 
@@ -23,14 +23,15 @@ export function timingBySlot(result: TakeResult, look: Look): ChartConfiguration
   const found = lanes(gradedStrokes(result), { byHand: false });
   if (found.length === 0) return null;
   const points = placed(found);
-  const shown = Math.floor(pointsShown / found.length) * 2;
+  const count = found.reduce((sum, lane) => sum + lane.strokes.length, 0);
+  const shown = shownOf(count);
   const kinds = marks.flatMap((mark) => {
     const data = points
       .map((lane) => lane.filter((p) => p.accent === mark.accent && p.hand === mark.hand))
-      .flatMap((lane) => thinOut(lane, shown));
+      .flatMap((lane) => thinOut(lane, Math.ceil((lane.length * shown) / count)));
     return data.length === 0
       ? []
-      : [{ label: mark.label, data: [...data], order: 2, ...markStyle(mark, look.palette) }];
+      : [{ label: mark.label, data: [...data], order: 2, ...markStyle(mark, look.palette, shown) }];
   });
   const plain = scale(look, 'partial; each lane runs from start to end');
   return {

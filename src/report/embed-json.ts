@@ -1,5 +1,5 @@
-/** Decimals that embedded numbers keep: a hundredth of a millisecond where the unit is a second. */
-const decimals = 5;
+/** Decimals that embedded numbers keep: a tenth of a millisecond where the unit is a second. */
+const decimals = 4;
 
 /**
  * A value as JSON that can stand in a script element: `<` never occurs in it, so no text can close the element or

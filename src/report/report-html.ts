@@ -18,7 +18,7 @@ import { type Sha256, securityPolicy } from './security-policy.ts';
 import { reportStyle } from './style.ts';
 
 /** Strokes up to which the pictures can be drawn anew by the script; a longer take keeps its images. */
-export const strokesEmbedded = 1500;
+export const strokesEmbedded = 900;
 
 /** What a report is made of besides the result. */
 export interface ReportParts {

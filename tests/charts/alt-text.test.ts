@@ -13,7 +13,7 @@ describe('the words of the pictures, of a take whose middles are known by constr
 
   it('tells the middle of each partial', () => {
     expect(timingBySlotText(result)).toBe(
-      'Every graded stroke, by how early or late it came. ' +
+      'Every graded stroke, by how early or late each came. ' +
         'In the middle partial 1 lands even, partial 2 lands 6.0 ms early and partial 3 lands 4.0 ms late.',
     );
   });
@@ -30,6 +30,11 @@ describe('the words of the pictures, of a take whose middles are known by constr
     expect(tempoCurveText(result)).toContain('99.0 at the start, 102.0 at the end');
     expect(tempoCurveText(result)).toContain('Asked for: 100.');
     expect(scoreOverviewText(result)).toContain('All together 70 (nearly there)');
+  });
+
+  it('says how many strokes it shows when there are too many for one picture', () => {
+    expect(levelsText(smallTake(1000))).toContain('450 of the 3000 graded strokes');
+    expect(timingBySlotText(smallTake(1000))).toContain('450 of the 3000 graded strokes');
   });
 
   it('tells the narrowest and the widest hill', () => {

@@ -17,7 +17,7 @@ describe('embedJson', () => {
     );
   });
 
-  it('rounds numbers to five decimals', () => {
-    expect(embedJson([1.23456789, -0.1, 3])).toBe('[1.23457,-0.1,3]');
+  it('rounds numbers to four decimals', () => {
+    expect(embedJson([1.23456789, -0.1, 3])).toBe('[1.2346,-0.1,3]');
   });
 });
