@@ -54,7 +54,7 @@ export const accentBend = defineMeasure(
     });
     const outcomes = parts.map((part) => part.outcome);
     const whole =
-      largestOf(outcomes, timing.count) ??
+      largestOf(outcomes, timing) ??
       outcomes.find((outcome) => outcome.state === 'not-measurable') ??
       notApplicable('accent-goes-with-partial');
     return [{ scope: {}, outcome: whole }, ...parts];

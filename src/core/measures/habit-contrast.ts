@@ -23,6 +23,9 @@ export function canTell({ fit, columnIds }: TimingModel, contrast: Contrast): bo
   });
 }
 
+/** Degrees of freedom of a habit's standard error; from simulations of players. */
+export const habitDegrees = ({ count, memory }: TimingModel): number => Math.max(2, count / memory - 1);
+
 /**
  * A contrast's value and 95 % interval. Neighbouring residuals are alike, since players correct and local lines are
  * shared: the standard error is a sandwich with Bartlett weights (Newey & West 1987) over half a window, times
@@ -39,7 +42,7 @@ export function habitContrast(timing: TimingModel, contrast: Contrast): HabitEst
   const value = fit.kept.reduce((sum, at, k) => sum + weights[k]! * fit.coefficients[at]!, 0);
   const spare = count / Math.max(1, count - fit.kept.length);
   const standardError = Math.sqrt(bartlettVariance(influence, memory, stretch) * spare);
-  const degrees = Math.max(2, count / memory - 1);
+  const degrees = habitDegrees(timing);
   const half = studentTQuantile(0.975, degrees) * standardError;
   return { value, standardError, degrees, low: value - half, high: value + half };
 }

@@ -57,6 +57,7 @@ export const ioiEvenness = defineMeasure(
       errorVariance: mean(errors) / centre ** 2,
       degrees: Math.max(3, (n - 1) / (1 + 2 * memory)),
       perUnit: 100,
+      unit: '%',
       strokes: n + 1,
       pointsAt: worstStrokes(strokes, (_, i) => (deviation.get(i) ?? 0) - 1.5 * spread),
     });

@@ -63,6 +63,7 @@ export function levelSpread(strokes: readonly PlayedStroke[]): Outcome {
     errorVariance: errors / kept,
     degrees: degreesKept * free,
     perUnit: 1,
+    unit: 'dB',
     strokes: kept,
     pointsAt: worstStrokes(strokes, (stroke) => (distance.get(stroke) ?? 0) - 1.5 * Math.sqrt(variance)),
   });

@@ -61,7 +61,7 @@ export const placement = defineMeasure(
       };
     });
     const outcomes = parts.map((part) => part.outcome);
-    const whole = largestOf(outcomes, timing.count) ?? outcomes[0]!;
+    const whole = largestOf(outcomes, timing) ?? outcomes[0]!;
     return [{ scope: {}, outcome: whole }, ...parts];
   },
 );

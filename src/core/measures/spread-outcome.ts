@@ -15,12 +15,13 @@ export function spreadOutcome(figure: {
   readonly errorVariance: number;
   readonly degrees: number;
   readonly perUnit: number;
+  readonly unit: string;
   readonly strokes: number;
   readonly pointsAt: readonly number[];
 }): Outcome {
-  const { variance, errorVariance, degrees, perUnit, strokes, pointsAt } = figure;
+  const { variance, errorVariance, degrees, perUnit, unit, strokes, pointsAt } = figure;
   if (errorVariance > largestErrorShare * variance) {
-    const facts = { spread: Math.sqrt(variance) * perUnit, error: Math.sqrt(errorVariance) * perUnit };
+    const facts = { spread: Math.sqrt(variance) * perUnit, error: Math.sqrt(errorVariance) * perUnit, unit };
     return notMeasurable('found-too-coarsely', facts);
   }
   const own = (v: number) => Math.sqrt(Math.max(0, v - errorVariance)) * perUnit;

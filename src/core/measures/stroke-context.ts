@@ -18,7 +18,7 @@ function areAdjacent(earlier: Slot, later: Slot, gapBeats: number): boolean {
 
 /**
  * Context of every main slot, by slot index. At the two ends of a line's repeats the line is read as going round, as
- * it does on every repeat: a first stroke without context would look like a habit of its own.
+ * it does on every repeat: a single stroke with a context of its own would pass for a habit.
  */
 export function strokeContexts(slots: readonly Slot[], sheet: Sheet): ReadonlyMap<number, StrokeContext> {
   const main = slots.filter((slot) => !slot.grace);
@@ -35,7 +35,7 @@ export function strokeContexts(slots: readonly Slot[], sheet: Sheet): ReadonlyMa
   main.forEach((slot, i) => {
     const neighbour = (step: -1 | 1): Slot | null => {
       const next = main[i + step];
-      if (next?.line === slot.line || (next && Math.abs(next.beatTime - slot.beatTime) <= 1)) {
+      if (next?.line === slot.line) {
         const gap = Math.abs(next.beatTime - slot.beatTime);
         return areAdjacent(slot, next, gap) ? next : null;
       }

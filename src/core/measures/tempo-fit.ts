@@ -116,7 +116,7 @@ export function fitTempo(
   bounds.push(n);
   const free = n - (bounds.length - 1) - columns.length;
   if (free < 3) return null;
-  const parts = models.map((model) => {
+  const parts = models.flatMap((model) => {
     const total = squareOf(all.length - 1);
     let logDeterminant = 0;
     for (let s = 0; s + 1 < bounds.length; s++) {
@@ -125,15 +125,20 @@ export function fitTempo(
     for (let c = 0; c + 1 < columns.length; c++) logDeterminant += Math.log(sweep(total, c));
     const last = columns.length - 1;
     const own = total[last]![last]!;
+    // Nothing to tell a tempo by, as when every stretch holds a single stroke.
+    if (!(own > 0) || !Number.isFinite(logDeterminant)) return [];
     const value = total[last]![last + 1]! / own;
     logDeterminant += Math.log(sweep(total, last));
     const squares = Math.max(total[last + 1]![last + 1]!, Number.MIN_VALUE);
-    return {
-      value,
-      standardError: Math.sqrt(squares / free / own),
-      logLikelihood: -0.5 * (logDeterminant + free * Math.log(squares)),
-    };
+    return [
+      {
+        value,
+        standardError: Math.sqrt(squares / free / own),
+        logLikelihood: -0.5 * (logDeterminant + free * Math.log(squares)),
+      },
+    ];
   });
+  if (parts.length === 0) return null;
   const best = Math.max(...parts.map((part) => part.logLikelihood));
   const weights = parts.map((part) => Math.exp(1.5 * (part.logLikelihood - best)));
   const sum = weights.reduce((a, b) => a + b, 0);

@@ -46,6 +46,7 @@ export const timingSpread = defineMeasure(
         errorVariance: part.reduce((sum, { stroke }) => sum + stroke.timeSe ** 2, 0) / part.length,
         degrees: Math.max(3, (whole.degrees * part.length) / all.length),
         perUnit: 1000,
+        unit: 'ms',
         strokes: part.length,
         pointsAt: worstStrokes(performance.strokes, (stroke, i) =>
           belongs(stroke) ? Math.abs(timing.scaledResidual[i]!) - 2 * Math.sqrt(variance) : 0,

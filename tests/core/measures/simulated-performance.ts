@@ -22,6 +22,9 @@ export const players: Readonly<Record<string, Player>> = {
   'no click': { clock: 0.004, motor: 0.004, correction: 0, selfPaced: true },
 };
 
+/** Plays what is asked without any scatter. */
+export const machine: Player = { clock: 0, motor: 0, correction: 1, selfPaced: false };
+
 export interface Take {
   readonly sheet: string;
   readonly seed: number;
@@ -42,6 +45,8 @@ export interface Take {
   readonly timeSe?: number;
   readonly levelSe?: number;
   readonly reference?: ReferenceKind;
+  /** Last word on the alignment. */
+  readonly change?: (alignment: Alignment) => Alignment;
 }
 
 /** Numbers evenly spread over 0 … 1 from a seed (a 32-bit mixing generator in the public domain). */
@@ -145,5 +150,5 @@ export function simulatedPerformance(take: Take): Performance {
     outside: [],
     doubt: null,
   };
-  return performanceOf({ sheet, slots, strokes, alignment });
+  return performanceOf({ sheet, slots, strokes, alignment: take.change?.(alignment) ?? alignment });
 }
