@@ -15,12 +15,17 @@ const references: Readonly<Record<TakeResult['reference']['kind'], string>> = {
 
 const count = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
 
+/** Runs whose tempos differ by less are shown with one tempo, BPM. */
+const alikeBpm = 0.5;
+
 /** What was found in the recording. */
 function heard({ strokes, slots, segments, reference, hands }: TakeResult): string[] {
   const role = (name: string) => strokes.role.filter((r) => r === name).length;
   const state = (name: string) => slots.state.filter((s) => s === name).length;
   const bpms = segments.filter((s) => s.state === 'graded').map((s) => s.bpm);
-  const tempos = [...new Set([Math.min(...bpms), Math.max(...bpms)].map((bpm) => rounded(bpm)))];
+  const [slowest, fastest] = [Math.min(...bpms), Math.max(...bpms)];
+  const alike = fastest - slowest < alikeBpm;
+  const tempos = alike ? rounded((slowest + fastest) / 2) : `${rounded(slowest)} to ${rounded(fastest)}`;
   const facts = [
     `${count(strokes.time.length, 'stroke')} heard for ${slots.line.length} written`,
     ...(state('missed') ? [`${state('missed')} missed`] : []),
@@ -31,7 +36,7 @@ function heard({ strokes, slots, segments, reference, hands }: TakeResult): stri
     ...(role('outside') ? [`${role('outside')} outside the lines`] : []),
   ];
   if (bpms.length === 0) return [`${facts.join(', ')}.`];
-  const basis = `At ${tempos.join(' to ')} BPM, held against ${references[reference.kind]}.`;
+  const basis = `At ${tempos} BPM, held against ${references[reference.kind]}.`;
   const handNote = hands === 'not-told' ? ['Right and left could not be told apart.'] : [];
   return [`${facts.join(', ')}.`, basis, ...handNote];
 }
@@ -53,19 +58,21 @@ function scoreRows(scores: NonNullable<TakeResult['scores']>, width: number, sty
   return [row('Overall', scores.overall), ...scores.dimensions.map((d) => row(dimensionName(d.id), d.score))];
 }
 
+/** What to work on, numbered when there is more than one thing, with the places to listen to. */
 function workOn({ advice, strokes }: TakeResult, width: number): string[] {
-  return advice
-    .filter((item) => !isTempoAdvice(item.code))
-    .flatMap((item, i) => {
-      const times = [
-        ...new Set(item.strokes.map((index) => strokes.time[index]).filter((t) => t !== undefined)),
-      ];
-      const listen = times.toSorted((a, b) => a - b).map(takeTime);
-      return [
-        ...hanging(`  ${i + 1}. `, sentence(item), width),
-        ...(listen.length > 0 ? hanging('     ', `Listen at ${listen.join(', ')}`, width) : []),
-      ];
-    });
+  const items = advice.filter((item) => !isTempoAdvice(item.code));
+  const mark = (i: number) => (items.length === 1 ? '  ' : `  ${i + 1}. `);
+  return items.flatMap((item, i) => {
+    const times = [
+      ...new Set(item.strokes.map((index) => strokes.time[index]).filter((t) => t !== undefined)),
+    ];
+    const listen = times.toSorted((a, b) => a - b).map(takeTime);
+    const indent = ' '.repeat(mark(i).length);
+    return [
+      ...hanging(mark(i), sentence(item), width),
+      ...(listen.length > 0 ? hanging(indent, `Listen at ${listen.join(', ')}`, width) : []),
+    ];
+  });
 }
 
 /**

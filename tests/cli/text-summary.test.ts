@@ -44,6 +44,18 @@ describe('textSummary', () => {
     expect(text).toContain('Stay at 100 BPM');
   });
 
+  it('gives a single thing without a number', () => {
+    const advice = [{ code: 'nothing-to-mend', facts: {}, strokes: [] }];
+    expect(plain(exampleResult({ advice }))).toContain('\n  Everything that could be measured is secure.');
+  });
+
+  it('shows one tempo for runs that are alike and a range for others', () => {
+    const result = exampleResult();
+    const runs = (bpm: number) => [result.segments[0]!, { ...result.segments[0]!, bpm }];
+    expect(plain({ ...result, segments: runs(100.8) })).toContain('At 100.7 BPM,');
+    expect(plain({ ...result, segments: runs(80) })).toContain('At 80.0 to 100.6 BPM,');
+  });
+
   it('says what the take cannot tell, and where the cautions stand', () => {
     const text = plain(exampleResult());
     expect(text).toContain("This take can't tell");

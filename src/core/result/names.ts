@@ -90,6 +90,11 @@ export const measureNames: Readonly<Record<string, MeasureName>> = {
     'how much accents differ in loudness',
     'how much accents differ',
   ),
+  'stray-strokes': named(
+    'Strokes far off',
+    'strokes so far off that timing figures leave them out',
+    'left out of the timing',
+  ),
   missed: named('Missed strokes', 'strokes written, but not heard', 'written, but not heard'),
   extra: named('Extra strokes', 'strokes heard, but not written', 'heard, but not written'),
   doubled: named('Doubled strokes', 'two strokes heard where one is written', 'two heard for one written'),

@@ -1,16 +1,18 @@
 import { describe, expect, it } from 'vitest';
+import { measures } from '../../../src/core/measures/index.ts';
 import { dimensionName, dimensionNames, measureName, measureNames } from '../../../src/core/result/names.ts';
 import { rubrics } from '../../../src/core/scoring/rubrics/index.ts';
 import { exampleResult } from '../../support/example-result.ts';
 
 describe('names', () => {
-  it('exist for every measure that a rubric scores and every dimension', () => {
+  it('exist for every measure and every dimension of a rubric', () => {
     const dimensions = rubrics.flatMap((r) => r.dimensions);
     for (const { id, criteria } of dimensions) {
       expect(dimensionNames).toHaveProperty(id);
       for (const { measure } of criteria) expect(measureNames).toHaveProperty([measure]);
     }
-    for (const { id } of exampleResult().measures) expect(measureNames).toHaveProperty([id]);
+    for (const { id } of [...measures, ...exampleResult().measures])
+      expect(measureNames).toHaveProperty([id]);
   });
 
   it('stay short enough for tables', () => {
