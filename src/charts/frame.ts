@@ -9,6 +9,13 @@ export interface StrokePoint {
   readonly stroke: number;
 }
 
+/** No movement, the height of its place on the page, and room for labels that stand over an edge. */
+export const still = {
+  animation: false as const,
+  maintainAspectRatio: false,
+  layout: { padding: { top: 8, right: 16, left: 4 } },
+};
+
 const font = (look: Look, weight: 'normal' | 'bold' = 'normal') => ({
   family: look.fontFamily,
   size: look.fontSize,

@@ -1,6 +1,6 @@
 import type { ChartConfiguration } from 'chart.js';
 import type { TakeResult } from '../core/result/take-result.ts';
-import { plugins, type StrokePoint, scale, timeScale } from './frame.ts';
+import { plugins, type StrokePoint, scale, still, timeScale } from './frame.ts';
 import { type GradedStroke, gradedStrokes } from './graded-strokes.ts';
 import type { Look } from './look.ts';
 import { markStyle, marks } from './marks.ts';
@@ -56,8 +56,7 @@ export function levels(result: TakeResult, look: Look): ChartConfiguration<'scat
       ],
     },
     options: {
-      animation: false,
-      maintainAspectRatio: false,
+      ...still,
       scales: {
         x: timeScale(look, ...span),
         y: {

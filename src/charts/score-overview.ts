@@ -2,7 +2,7 @@ import type { ChartConfiguration } from 'chart.js';
 import { dimensionName, scoreWords } from '../core/result/names.ts';
 import type { Score, TakeResult } from '../core/result/take-result.ts';
 import { nearlyScore, secureScore } from '../core/scoring/score-curve.ts';
-import { plugins, scale } from './frame.ts';
+import { plugins, scale, still } from './frame.ts';
 import type { Look } from './look.ts';
 
 export const scoreOverviewQuestion = 'What is secure, and what needs work?';
@@ -51,8 +51,7 @@ export function scoreOverview(result: TakeResult, look: Look): ChartConfiguratio
       ],
     },
     options: {
-      animation: false,
-      maintainAspectRatio: false,
+      ...still,
       indexAxis: 'y',
       scales: {
         x: {

@@ -1,7 +1,7 @@
 import type { ChartConfiguration } from 'chart.js';
 import type { TakeResult } from '../core/result/take-result.ts';
 import { clockTime } from './clock-time.ts';
-import { plugins, scale, timeScale } from './frame.ts';
+import { plugins, scale, still, timeScale } from './frame.ts';
 import type { Look } from './look.ts';
 import { spreadOf } from './spread-of.ts';
 import { pointsShown, thinOut } from './thin-out.ts';
@@ -53,8 +53,7 @@ export function tempoCurve(result: TakeResult, look: Look): ChartConfiguration<'
       ],
     },
     options: {
-      animation: false,
-      maintainAspectRatio: false,
+      ...still,
       scales: {
         x: timeScale(look, Math.min(...ends), Math.max(...ends)),
         y: {

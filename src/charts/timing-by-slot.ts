@@ -1,7 +1,7 @@
 import type { ChartConfiguration } from 'chart.js';
 import type { TakeResult } from '../core/result/take-result.ts';
 import { deviationScale } from './deviation-scale.ts';
-import { plugins, type StrokePoint, scale } from './frame.ts';
+import { plugins, type StrokePoint, scale, still } from './frame.ts';
 import { gradedStrokes } from './graded-strokes.ts';
 import { type Lane, lanes } from './lanes.ts';
 import type { Look } from './look.ts';
@@ -38,8 +38,7 @@ export function timingBySlot(result: TakeResult, look: Look): ChartConfiguration
     type: 'scatter',
     data: { datasets: [...kinds, middles(found, look)] },
     options: {
-      animation: false,
-      maintainAspectRatio: false,
+      ...still,
       scales: {
         x: {
           ...plain,

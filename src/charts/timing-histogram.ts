@@ -1,7 +1,7 @@
 import type { ChartConfiguration } from 'chart.js';
 import type { TakeResult } from '../core/result/take-result.ts';
 import { deviationTick } from './deviation-scale.ts';
-import { plugins, scale } from './frame.ts';
+import { plugins, scale, still } from './frame.ts';
 import { gradedStrokes } from './graded-strokes.ts';
 import { binWidth, histogram } from './histogram.ts';
 import { type Lane, lanes } from './lanes.ts';
@@ -51,8 +51,7 @@ export function timingHistogram(result: TakeResult, look: Look): ChartConfigurat
       }),
     },
     options: {
-      animation: false,
-      maintainAspectRatio: false,
+      ...still,
       scales: {
         x: {
           ...plain,

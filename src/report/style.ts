@@ -72,6 +72,7 @@ summary{cursor:pointer;padding:.35rem 0}
 .scroll{overflow-x:auto;max-width:100%}
 .scroll table{font-size:.92rem;overflow-wrap:normal}
 .scroll td,.scroll th{white-space:nowrap}
+#scores .scroll :is(td,th){white-space:normal}
 footer{margin:2.5rem 0 1rem;padding-top:.8rem;border-top:1px solid var(--rule);color:var(--quiet);font-size:.92rem}
 @media (max-width:40rem){
 html{font-size:.97rem}

@@ -19,18 +19,20 @@ export interface ReportOptions {
   readonly caption?: TakeCaption;
   /** The take's sound as a data URI. */
   readonly sound?: string;
+  /** False for a report whose pictures need scripts, where the drawing library is missing. */
+  readonly withImages?: boolean;
   /** Text of the client script; read from the built file when left out. */
   readonly clientScript?: string;
 }
 
 /**
  * The whole report on a take as the text of one HTML file, with images, type and script inside. Writes no file.
- * Throws `PicturesUnavailable` where the drawing library is missing, `ReportScriptMissing` before a build.
+ * Throws `PicturesUnavailable` where images are wanted and the drawing library is missing, `ReportScriptMissing` before a build.
  */
 export async function writeReport(result: TakeResult, options: ReportOptions = {}): Promise<string> {
-  const { caption, sound } = options;
+  const { caption, sound, withImages = true } = options;
   const [images, fontFaces, clientScript] = await Promise.all([
-    reportImages(result),
+    withImages ? reportImages(result) : {},
     reportFonts(),
     options.clientScript ?? readClientScript(),
   ]);

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { levels } from '../../src/charts/levels.ts';
 import { plainLook } from '../../src/charts/look.ts';
-import { imageFontFamily, loadChartImage, PicturesUnavailable } from '../../src/report/chart-image.ts';
+import { imageFontFamily, loadChartImage } from '../../src/report/chart-image.ts';
 import { smallTake } from '../charts/small-take.ts';
 import { woffAdvance } from './woff-advance.ts';
 
@@ -46,10 +46,17 @@ describe('loadChartImage', () => {
     }
   });
 
-  it('says what is missing and what to do when the library does not load', () => {
-    const fault = new PicturesUnavailable(new Error("Cannot find module 'canvas'\nRequire stack"));
-    expect(fault.code).toBe('pictures-unavailable');
-    expect(fault.message).toContain("(Cannot find module 'canvas')");
-    expect(fault.message).toContain('npm install');
+  it('says what is missing and what to do when the library does not load', async () => {
+    vi.resetModules();
+    vi.doMock('chartjs-node-canvas', () => {
+      throw new Error('no such module\nand much more');
+    });
+    const fresh = await import('../../src/report/chart-image.ts');
+    const fault = await fresh.loadChartImage().catch((error: unknown) => error);
+    expect(fault).toBeInstanceOf(fresh.PicturesUnavailable);
+    expect(fault).toMatchObject({ code: 'pictures-unavailable' });
+    expect(String(fault)).toContain('npm install');
+    expect(String(fault)).not.toContain('and much more');
+    vi.doUnmock('chartjs-node-canvas');
   });
 });

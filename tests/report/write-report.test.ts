@@ -34,6 +34,12 @@ describe('writeReport', () => {
     expect(Buffer.byteLength(html)).toBeLessThan(600_000);
   });
 
+  it('leaves the images out when asked to, and says so where scripts are off', async () => {
+    const html = await writeReport(smallTake(4), { clientScript: await clientBundle(), withImages: false });
+    expect(html.match(/<img /g)).toBeNull();
+    expect(html.match(/<noscript>/g)).toHaveLength(5);
+  });
+
   it('stays under 600 kB with the most strokes it embeds, and beyond them', async () => {
     const clientScript = await clientBundle();
     for (const beats of [strokesEmbedded / 3, 5000]) {

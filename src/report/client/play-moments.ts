@@ -7,7 +7,7 @@ export function playMoments(): void {
   if (sound === null) return;
   for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-moment]')) {
     button.addEventListener('click', () => {
-      sound.currentTime = Math.max(0, Number(button.dataset['moment']) - before);
+      sound.currentTime = Math.max(0, Number(button.dataset.moment) - before);
       void sound.play();
     });
   }

@@ -5,7 +5,7 @@ import { escapeHtml } from '../escape-html.ts';
 import { formatFigure, formatRange, scopeWords } from '../format-figure.ts';
 import { measureWords } from '../measure-words.ts';
 
-/** Every measure with its interval, strokes, meaning and source, under the dimension it counts for. */
+/** Every measure with its interval, strokes and meaning, under the dimension it counts for. */
 export function figures(result: TakeResult): string {
   if (result.measures.length === 0) return '';
   const groups = grouped(result);
@@ -17,7 +17,18 @@ export function figures(result: TakeResult): string {
   return `<section id="figures"><h2>All figures</h2>
 <p class="note">Each row gives the value, the range it likely lies in, and the strokes it rests on. “Likely between” is a range made so that it holds the true figure in about 95 of 100 such takes.</p>
 <table class="figures"><thead><tr><th scope="col">What</th><th scope="col" class="number">Value</th>
-<th scope="col" class="number">Likely between</th><th scope="col" class="number">Strokes</th></tr></thead>${bodies.join('')}</table></section>`;
+<th scope="col" class="number">Likely between</th><th scope="col" class="number">Strokes</th></tr></thead>${bodies.join('')}</table>
+${sources(result)}</section>`;
+}
+
+/** Where each figure's definition and range come from, folded away. */
+function sources({ measures }: TakeResult): string {
+  const items = [...new Set(measures.map((measure) => measure.id))].flatMap((id) => {
+    const { title, source } = measureWords(id);
+    return source === '' ? [] : [`<div><dt>${escapeHtml(title)}</dt><dd>${escapeHtml(source)}</dd></div>`];
+  });
+  if (items.length === 0) return '';
+  return `<details><summary>Where these figures come from</summary><dl class="words">${items.join('')}</dl></details>`;
 }
 
 /** Ids of measures by the dimension that scores them; what no dimension scores comes last. */
@@ -34,10 +45,9 @@ function grouped({ measures, scores }: TakeResult): { title: string; ids: string
 }
 
 function measureRows(results: readonly MeasureResult[]): string[] {
-  const { title, describes, source } = measureWords(results[0]!.id);
-  const meaning = [describes, source === '' ? '' : `Source: ${source}`].filter((text) => text !== '');
+  const { title, describes } = measureWords(results[0]!.id);
   const whole = results.length === 1 && scopeWords(results[0]!.scope) === 'whole take';
-  const about = meaning.map((text) => `<span class="about">${escapeHtml(text)}</span>`).join('');
+  const about = describes === '' ? '' : `<span class="about">${escapeHtml(describes)}</span>`;
   const name = `<span class="name">${escapeHtml(title)}</span>${about}`;
   if (whole) return [`<tr><th scope="row">${name}</th>${cells(results[0]!)}</tr>`];
   return [
