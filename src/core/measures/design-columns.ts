@@ -31,33 +31,58 @@ function longestDoubts(strokes: readonly PlayedStroke[]): number[] {
 
 const side = (hand: Hand) => (hand === 'L' ? 0.5 : -0.5);
 
+/** A column less its mean over each line: lines may differ in how much of a habit they show, not in when they start. */
+function centredByLine(strokes: readonly PlayedStroke[], values: Float64Array): Float64Array {
+  const sums = new Map<number, { sum: number; n: number }>();
+  strokes.forEach(({ slot }, i) => {
+    const { sum, n } = sums.get(slot.line) ?? { sum: 0, n: 0 };
+    sums.set(slot.line, { sum: sum + values[i]!, n: n + 1 });
+  });
+  return values.map((value, i) => {
+    const { sum, n } = sums.get(strokes[i]!.slot.line)!;
+    return value - sum / n;
+  });
+}
+
+/** Partials played in each division of the beat. */
+function partialsByDivision(strokes: readonly PlayedStroke[]): Map<number, number[]> {
+  const found = new Map<number, Set<number>>();
+  for (const { slot } of strokes) {
+    const partials = found.get(slot.divisions) ?? new Set();
+    found.set(slot.divisions, partials.add(slot.partial));
+  }
+  const ascending = (a: number, b: number) => a - b;
+  return new Map([...found].map(([divisions, partials]) => [divisions, [...partials].sort(ascending)]));
+}
+
 /**
  * Columns of the additive model, the most telling first: where terms can't be told apart, the earlier one speaks for
- * both. Left is +½ and right −½, so that the hand's coefficient is left minus right. Strokes whose hand is open get
- * the written hand in a term of their own, of either sign, so that the hands' habit doesn't pass for scatter.
+ * both. Partials count against the mean of their division. Left is +½ and right −½, so that the hand's coefficient is
+ * left minus right. Strokes whose hand is open get the written hand in a term of their own, of either sign, so that the
+ * hands' habit doesn't pass for scatter.
  */
 export function designColumns(strokes: readonly PlayedStroke[]): DesignColumn[] {
   const columns: DesignColumn[] = [];
-  const add = (id: string, value: (stroke: PlayedStroke) => number) =>
-    columns.push({ id, values: Float64Array.from(strokes, value) });
-  const classes = new Map<string, (stroke: PlayedStroke) => number>();
-  const sorted = [...strokes].sort(
-    (a, b) => a.slot.divisions - b.slot.divisions || a.slot.partial - b.slot.partial,
-  );
-  for (const { slot } of sorted) {
-    const { divisions, partial } = slot;
-    classes.set(partialColumn(divisions, partial), (s) =>
-      s.slot.divisions === divisions && s.slot.partial === partial ? 1 : 0,
-    );
+  const column = (value: (stroke: PlayedStroke) => number) => Float64Array.from(strokes, value);
+  for (const [divisions, partials] of partialsByDivision(strokes)) {
+    for (const partial of partials) {
+      const own = (s: PlayedStroke) => (s.slot.partial === partial ? 1 : 0) - 1 / partials.length;
+      const values = column((s) => (s.slot.divisions === divisions ? own(s) : 0));
+      columns.push({ id: partialColumn(divisions, partial), values });
+    }
   }
-  for (const [id, value] of classes) add(id, value);
-  add(handColumn, (s) => (s.hand === null ? 0 : side(s.hand)));
+  columns.push({ id: handColumn, values: column((s) => (s.hand === null ? 0 : side(s.hand))) });
   for (const doubt of longestDoubts(strokes)) {
-    add(`${handColumn}, doubt ${doubt}`, (s) => (s.doubt === doubt ? side(s.slot.hand) : 0));
+    const values = column((s) => (s.doubt === doubt ? side(s.slot.hand) : 0));
+    columns.push({ id: `${handColumn}, doubt ${doubt}`, values });
   }
-  for (const place of places) add(placeColumn(place), (s) => (s.place === place ? 1 : 0));
+  for (const place of places) {
+    const values = column((s) => (s.place === place ? 1 : 0));
+    columns.push({ id: placeColumn(place), values: centredByLine(strokes, values) });
+  }
   const known = strokes.filter((s) => s.handChange !== null);
   const share = known.filter((s) => s.handChange).length / Math.max(1, known.length);
-  add(changeColumn, (s) => (s.handChange === null ? share : s.handChange ? 1 : 0));
+  const changes = column((s) => (s.handChange === null ? share : s.handChange ? 1 : 0));
+  columns.push({ id: changeColumn, values: centredByLine(strokes, changes) });
   return columns;
 }

@@ -14,12 +14,15 @@ export interface HabitEstimate {
 /** Weights by column id; those not named weigh nothing. */
 export type Contrast = ReadonlyMap<string, number>;
 
+/** Share of a term that may stay unexplained where strokes are missing (our judgement). */
+const looseness = 0.05;
+
 /** Whether the take can tell a contrast: the terms left out of the fit weigh as their expression by those kept does. */
 export function canTell({ fit, columnIds }: TimingModel, contrast: Contrast): boolean {
   const weight = (at: number) => contrast.get(columnIds[at]!) ?? 0;
   return columnIds.every((_, at) => {
     const implied = fit.kept.reduce((sum, kept, k) => sum + weight(kept) * fit.expressed[at]![k]!, 0);
-    return Math.abs(weight(at) - implied) < 1e-6;
+    return Math.abs(weight(at) - implied) < looseness;
   });
 }
 

@@ -28,7 +28,9 @@ export function levelSpread(strokes: readonly PlayedStroke[]): Outcome {
   for (const stroke of strokes) {
     const { divisions, partial } = stroke.slot;
     const kind = `${divisions} ${partial} ${stroke.hand ?? '?'}`;
-    kinds.set(kind, [...(kinds.get(kind) ?? []), stroke]);
+    const group = kinds.get(kind);
+    if (group) group.push(stroke);
+    else kinds.set(kind, [stroke]);
   }
   const groups = [...kinds.values()].filter((group) => group.length > 1);
   const compared = groups.flat();

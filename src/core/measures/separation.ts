@@ -1,5 +1,4 @@
 import type { Scope } from '../result/take-result.ts';
-import { quantile } from '../stats/quantile.ts';
 import { separationInterval } from '../stats/separation-interval.ts';
 import { separationProbability } from '../stats/separation-probability.ts';
 import { accentsAndTaps, levelsOf } from './level-classes.ts';
@@ -11,6 +10,18 @@ import { handScopes } from './scopes.ts';
 import { worstStrokes } from './worst-strokes.ts';
 
 const normal975 = 1.959963984540054;
+
+/** How many of ascending values lie below a level. */
+function countBelow(ascending: Float64Array, level: number): number {
+  let low = 0;
+  let high = ascending.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (ascending[middle]! < level) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
 
 /** How surely accents and taps are told apart by loudness alone. */
 export const separation = defineMeasure(
@@ -36,10 +47,12 @@ export const separation = defineMeasure(
       );
       if (refusal) return { scope, outcome: refusal };
       const value = separationProbability(levelsOf(accents), levelsOf(taps));
-      const softest = quantile(levelsOf(accents), 0);
-      const loudest = quantile(levelsOf(taps), 1);
+      const loudness = levelsOf(accents).sort();
+      const softness = levelsOf(taps).sort();
       const pointsAt = worstStrokes(own, ({ slot, levelDb }) =>
-        slot.accent ? loudest - levelDb : levelDb - softest,
+        slot.accent
+          ? (taps.length - countBelow(softness, levelDb)) / taps.length
+          : countBelow(loudness, levelDb) / accents.length,
       );
       const interval = separationInterval(value, accents.length, taps.length, normal975);
       return { scope, outcome: measured({ value, ...interval, strokes: own.length, pointsAt }) };

@@ -24,7 +24,11 @@ export function strokeContexts(slots: readonly Slot[], sheet: Sheet): ReadonlyMa
   const main = slots.filter((slot) => !slot.grace);
   const contexts = new Map<number, StrokeContext>();
   const lines = new Map<number, Slot[]>();
-  for (const slot of main) lines.set(slot.line, [...(lines.get(slot.line) ?? []), slot]);
+  for (const slot of main) {
+    const own = lines.get(slot.line);
+    if (own) own.push(slot);
+    else lines.set(slot.line, [slot]);
+  }
   const ends = new Map<number, { readonly first: Slot; readonly last: Slot; readonly gap: number }>();
   for (const [line, own] of lines) {
     const first = own[0]!;

@@ -1,0 +1,27 @@
+import { numberOf, type SentenceTable, textOf } from '../result/sentence-table.ts';
+
+const oneDecimal = (value: number) => (Math.round(value * 10) / 10).toString();
+
+/** Why a measure has no figure, by code, and what would give one. */
+export const reasonSentences: SentenceTable = {
+  'too-few-strokes': (f) =>
+    `${textOf(f, 'strokes')} strokes are too few; ${textOf(f, 'needed')} are needed. Record more repeats in one take.`,
+  'too-few-accents-or-taps': (f) =>
+    `${textOf(f, 'accents')} accents and ${textOf(f, 'taps')} taps are too few; ${textOf(f, 'needed')} of each are needed. Record more repeats in one take.`,
+  'too-broken-up': () =>
+    'The take is broken into pieces too short to find a tempo in. Record at least four beats in a row.',
+  'found-too-coarsely': (f) =>
+    `The strokes could only be found to within ${oneDecimal(numberOf(f, 'error'))} ${textOf(f, 'unit')}, too near the figure itself, ${oneDecimal(numberOf(f, 'spread'))} ${textOf(f, 'unit')}. Record closer to the pad, in a quieter room.`,
+  'hands-not-told': () =>
+    'After a missed or doubled stroke the hands may have changed places. Record the line once more with every stroke in place.',
+  'one-hand-only': () => 'The exercise is for one hand, so there are no hands to compare.',
+  'one-partial-only': () => 'The beat is not divided, so there are no partials to compare.',
+  'no-accents': () => 'The exercise has no accents.',
+  'no-taps': () => 'Every stroke of the exercise is an accent.',
+  'no-such-place': () => 'No stroke of the exercise stands there.',
+  'accent-goes-with-partial': () =>
+    'The accent always falls on the same partial, so its pull and the place of the partial are one. Add a line whose accent falls elsewhere.',
+  'hand-goes-with-partial': () =>
+    'Each partial is always played by the same hand, so hands and partials are one. Add a line with another sticking.',
+  'no-tempo-asked': () => 'The sheet asks for no tempo, so there is none to compare with.',
+};
