@@ -24,6 +24,8 @@ export interface AlignQuestion {
   readonly click: HeardClick | null;
 }
 
+/** Paths followed at once: few while levels and tempo are looked for, then more, and more with more bars. */
+const breadth = { first: 32, second: 32, mostBars: 128 };
 /** Scatter first assumed and the bounds of what is believed afterwards, as shares of a slot's space. */
 const scatter = { first: 0.07, least: 0.025, most: 0.13 };
 
@@ -120,6 +122,7 @@ export const alignTake = ({ slots, sheet, strokes, click }: AlignQuestion): Alig
   const question = { times, thin, main, phasePrice };
   const first = findPath({
     ...question,
+    breadth: breadth.second + Math.min(breadth.mostBars, main.bars.length),
     levels: evidence,
     scatter: scatter.first,
     found: main.asked.map(() => null),
@@ -130,6 +133,7 @@ export const alignTake = ({ slots, sheet, strokes, click }: AlignQuestion): Alig
   const width = scatterOnPath(first, main, times);
   const path = findPath({
     ...question,
+    breadth: breadth.second + Math.min(breadth.mostBars, main.bars.length),
     levels: evidence,
     scatter: width,
     found: temposOnPath(first, main, times),

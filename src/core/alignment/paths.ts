@@ -3,29 +3,33 @@ export type StepKind = 'begin' | 'next' | 'slip' | 'pause' | 'jump' | 'surplus';
 
 const kinds: readonly StepKind[] = ['begin', 'next', 'slip', 'pause', 'jump', 'surplus'];
 
-/** Where a path stands in time: the beat's due time (s), seconds per beat, and strokes it has followed. */
-export interface PathTempo {
-  readonly due: number;
-  readonly period: number;
-  readonly settled: number;
-}
-
-/** Grows column by column: one entry a node, a node being one stroke on one slot with its best path so far. */
+/** The paths of a search, in columns: one entry a node, a node being a stroke on a slot with its best path. */
 export interface Paths {
   readonly stroke: number[];
   readonly slot: number[];
   readonly score: number[];
+  /** The node before, or −1. */
   readonly before: number[];
+  /** Where the path stands in time: the beat's due time (s), seconds per beat, and strokes followed so far. */
   readonly due: number[];
   readonly period: number[];
   readonly settled: number[];
   kind(node: number): StepKind;
   /** Keeps a path to (stroke, slot) if it is the best one there. */
-  offer(stroke: number, slot: number, score: number, before: number, kind: StepKind, tempo: PathTempo): void;
+  offer(
+    stroke: number,
+    slot: number,
+    score: number,
+    before: number,
+    kind: StepKind,
+    due: number,
+    period: number,
+    settled: number,
+  ): void;
   /** Best score offered so far at a stroke. */
   bestAt(stroke: number): number;
-  /** Ends offers to a stroke: its nodes not below `floor` nor more than `beam` below the best. */
-  close(stroke: number, floor: number, beam: number): readonly number[];
+  /** Ends offers to a stroke: at most so many nodes not below `floor`, the best first. */
+  close(stroke: number, floor: number, most: number): readonly number[];
 }
 
 /** An empty store for a number of strokes and slots; offers may reach `ahead` strokes beyond the last closed one. */
@@ -52,31 +56,34 @@ export const openPaths = (strokes: number, slots: number, ahead: number): Paths 
     settled,
     kind: (node) => kinds[kind[node]!]!,
     bestAt: (j) => best[j]!,
-    offer: (j, s, value, from, how, tempo) => {
+    offer: (j, s, value, from, how, nextDue, nextPeriod, followed) => {
+      const row = j % rows;
+      const cell = row * slots + s;
+      const known = nodeAt[cell]!;
+      if (known >= 0 && score[known]! >= value) return;
       if (value > best[j]!) best[j] = value;
-      const cell = (j % rows) * slots + s;
-      let node = nodeAt[cell]!;
-      if (node >= 0 && score[node]! >= value) return;
-      if (node < 0) {
-        node = score.length;
+      const node = known >= 0 ? known : score.length;
+      if (known < 0) {
         nodeAt[cell] = node;
-        openAt[j % rows]!.push(node);
-        stroke[node] = j;
-        slot[node] = s;
+        openAt[row]!.push(node);
       }
+      stroke[node] = j;
+      slot[node] = s;
       score[node] = value;
       before[node] = from;
+      due[node] = nextDue;
+      period[node] = nextPeriod;
+      settled[node] = followed;
       kind[node] = kinds.indexOf(how);
-      due[node] = tempo.due;
-      period[node] = tempo.period;
-      settled[node] = tempo.settled;
     },
-    close: (j, floor, beam) => {
+    close: (j, floor, most) => {
       const open = openAt[j % rows]!;
       openAt[j % rows] = [];
       for (const node of open) nodeAt[(j % rows) * slots + slot[node]!] = -1;
-      const least = Math.max(floor, best[j]! - beam);
-      return open.filter((node) => score[node]! >= least);
+      return open
+        .filter((node) => score[node]! >= floor)
+        .sort((a, b) => score[b]! - score[a]!)
+        .slice(0, most);
     },
   };
 };

@@ -28,11 +28,11 @@ export const prices = {
   anotherRepeat: Math.log(0.01),
   lineLeftOut: Math.log(0.01),
   countLost: Math.log(0.002),
-  /** Where a run may begin when none came before. */
+  /** Where a run may begin when none came before; lines share theirs, and so do bars. */
   beginAtSheet: Math.log(0.75),
-  beginAtLine: Math.log(0.02),
-  beginAtBar: Math.log(0.002),
-  /** Where a run may begin after another was left. */
+  beginAtLine: Math.log(0.1),
+  beginAtBar: Math.log(0.05),
+  /** Where a run may begin after another was left; the last two are shared as above. */
   resumeNextBar: Math.log(0.2),
   againFromBar: Math.log(0.05),
   /** Shared by all earlier bars of the line. */
@@ -41,8 +41,8 @@ export const prices = {
   againFromLine: Math.log(0.1),
   againFromSheet: Math.log(0.1),
   resumeNextLine: Math.log(0.1),
-  anyLine: Math.log(0.03),
-  anyBar: Math.log(0.001),
+  anyLine: Math.log(0.1),
+  anyBar: Math.log(0.03),
   /** Where a run may end. */
   endOfSheet: 0,
   endOfLine: Math.log(0.1),

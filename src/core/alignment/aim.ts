@@ -1,0 +1,103 @@
+import type { StepKind } from './paths.ts';
+import { bounceWithin, graceAtLeast, graceWithin, prices } from './prices.ts';
+import { beam, reach, type Search } from './search.ts';
+
+/** Gains of the beat tracker once it has settled: share of a deviation taken into phase and tempo. */
+const phaseGain = 0.4;
+const tempoGain = 0.08;
+const settledAfter = 40;
+/** Uncertainty of a due time per second waited for it: the tempo may have moved. */
+const tempoUnrest = 0.02;
+/** The most that a level and the strokes between can add to a path's score, nats. */
+const mostLevel = 2.5;
+/** Logarithm of the height of Student's t distribution with four degrees of freedom. */
+const heightOfT4 = Math.log(0.375);
+
+/** Price of the strokes between two matched ones: bounces of the first, grace notes of the second, extras. */
+const between = (
+  search: Search,
+  from: number,
+  to: number,
+  fromSlot: number,
+  slot: number,
+  period: number,
+): number => {
+  const { times, main, spacing } = search;
+  let price = 0;
+  let last = to - 1;
+  let graces = main.graces[slot]!;
+  for (; last > from && graces > 0; last--, graces--) {
+    const ahead = times[to]! - times[last]!;
+    if (ahead < graceAtLeast || ahead > graceWithin) break;
+    price += prices.gracePlayed;
+  }
+  price += graces * prices.graceMissed;
+  if (last === from) return price;
+  const bounceReach = Math.min(bounceWithin, 0.6 * main.room[fromSlot]! * period);
+  const bounce = prices.bounce + Math.log(spacing / bounceReach);
+  for (let i = from + 1; i <= last; i++) {
+    price += times[i]! - times[from]! < bounceReach ? bounce : prices.extra;
+  }
+  return price;
+};
+
+/** A step to a slot at a due time. */
+export interface Aim {
+  readonly slot: number;
+  /** When the slot is due, and how long it was waited for, s. */
+  readonly due: number;
+  readonly waited: number;
+  readonly period: number;
+  readonly price: number;
+  readonly kind: StepKind;
+  /** Strokes between that the step itself explains. */
+  readonly putIn?: number;
+}
+
+/**
+ * Offers a path's next step to every stroke within half a slot of the due time. Its timing counts by Student's t
+ * distribution; the path's phase and tempo follow by an alpha-beta tracker whose gains start as those of a
+ * least-squares line and end at a floor (Kalata 1984 for the family).
+ */
+export const aim = (
+  search: Search,
+  node: number,
+  { slot, due, waited, period, price, kind, putIn = 0 }: Aim,
+): void => {
+  const { paths, times, main, scatter, spacing, strokes } = search;
+  const from = paths.stroke[node]!;
+  const half = 0.5 * main.room[slot]! * period;
+  const strokeScale = scatter * main.space[slot]! * period;
+  const tempoScale = tempoUnrest * waited;
+  const scale = Math.sqrt(strokeScale * strokeScale + tempoScale * tempoScale);
+  const height = heightOfT4 + Math.log(spacing / scale);
+  const score = paths.score[node]! + price + height;
+  const settled = paths.settled[node]!;
+  const growing = (settled + 1) * (settled + 2);
+  for (let j = from + 1; j < strokes && j <= from + reach && times[j]! <= due + half; j++) {
+    if (times[j]! < due - half || score + mostLevel < paths.bestAt(j) - beam) continue;
+    const deviation = times[j]! - due;
+    const total =
+      score -
+      2.5 * Math.log1p((deviation / scale) ** 2 / 4) +
+      between(search, from, j, paths.slot[node]!, slot, period) -
+      Math.min(putIn, j - from - 1) * prices.extra +
+      search.level(j, slot);
+    if (total < paths.bestAt(j) - beam) continue;
+    const phase = Math.max(phaseGain, (2 * (2 * settled + 1)) / growing, (tempoScale / scale) ** 2);
+    const tempo = Math.max(tempoGain, 6 / growing);
+    const bounded = Math.max(-3 * scale, Math.min(3 * scale, deviation));
+    const beats = Math.max(main.room[slot]!, waited / period);
+    const followed = Math.min(settled + 1, settledAfter);
+    paths.offer(
+      j,
+      slot,
+      total,
+      node,
+      kind,
+      due + phase * bounded,
+      period + (tempo * bounded) / beats,
+      followed,
+    );
+  }
+};

@@ -1,0 +1,135 @@
+import type { StepKind } from './paths.ts';
+import { prices } from './prices.ts';
+import { beam, type Search } from './search.ts';
+
+/** Paths that lie outside every run, the best one for each bar left; the last entry left none. */
+export interface Outside {
+  readonly score: Float64Array;
+  /** The node from which the run was left, or −1. */
+  readonly node: Int32Array;
+}
+
+/** Price of a tempo: against the one of the path so far, and against the one found or asked. */
+const tempoPrice = (
+  { main, paths, found, periodIn }: Search,
+  period: number,
+  slot: number,
+  node: number,
+): number => {
+  const line = main.line[slot]!;
+  let price = 0;
+  if (node >= 0) {
+    const carried = periodIn(line, main.line[paths.slot[node]!]!, paths.period[node]!);
+    price -= Math.min(4, 0.5 * (Math.log(period / carried) / 0.06) ** 2);
+  }
+  const likely = found[line] ?? main.asked[line];
+  if (likely) price -= Math.min(3, 0.5 * (Math.log(period / likely) / 0.15) ** 2);
+  return price;
+};
+
+/** Begins a run on a slot at a tempo of its own, where the strokes ahead fit. */
+export const begin = (
+  search: Search,
+  stroke: number,
+  slot: number,
+  score: number,
+  node: number,
+  kind: StepKind,
+): void => {
+  if (score < search.paths.bestAt(stroke) - beam) return;
+  const period = search.tempoFrom(stroke, slot);
+  if (period === null || period <= 0) return;
+  const phase = search.phasePrice?.(stroke, slot, period) ?? 0;
+  const total = score + tempoPrice(search, period, slot, node) + phase + search.level(stroke, slot);
+  search.paths.offer(stroke, slot, total, node, kind, search.times[stroke]!, period, 3);
+};
+
+/** Begins a run at a bar, up to `late` of its first slots missed. */
+const beginAtBar = (
+  search: Search,
+  stroke: number,
+  bar: number,
+  score: number,
+  node: number,
+  late: number,
+): void => {
+  const { first, line } = search.main.bars[bar]!;
+  const abrupt = prices.outside + (search.pauseBefore(stroke) ? 0 : prices.noPause);
+  for (let k = 0; k <= late && search.main.line[first + k] === line; k++) {
+    const missed = k === 0 ? 0 : prices.missed + (k - 1) * prices.missedAgain;
+    begin(search, stroke, first + k, score + missed + abrupt, node, 'begin');
+  }
+};
+
+/** Begins runs again after one was left in a bar: where a player would, by price. */
+const beginAgain = (search: Search, stroke: number, bar: number, score: number, node: number): void => {
+  const { main } = search;
+  const { line } = main.bars[bar]!;
+  const lineBar = main.lineBar[line]!;
+  const at = (target: number, price: number, late: number): void =>
+    beginAtBar(search, stroke, target, score + price, node, late);
+  if (bar + 1 < main.bars.length) at(bar + 1, prices.resumeNextBar, 1);
+  at(bar, prices.againFromBar, 0);
+  at(lineBar, prices.againFromLine, 1);
+  at(0, prices.againFromSheet, 1);
+  const next = main.lineBar[line + 1];
+  if (next !== undefined) at(next, prices.resumeNextLine, 1);
+  let repeat = bar;
+  while (!main.bars[repeat]!.startsRepeat) repeat--;
+  if (repeat !== bar) at(repeat, prices.againFromRepeat, 0);
+  if (search.pauseBefore(stroke)) {
+    const price = prices.againFromEarlierBar - Math.log(Math.max(1, bar - lineBar));
+    for (let earlier = lineBar; earlier < bar; earlier++) at(earlier, price, 0);
+  }
+};
+
+/** Begins runs at a stroke from every place outside. */
+export const beginRuns = (search: Search, outside: Outside, stroke: number): void => {
+  const { bars, asked } = search.main;
+  const perBar = Math.log(bars.length);
+  const perLine = Math.log(asked.length);
+  const best = outside.score.indexOf(Math.max(...outside.score));
+  const floor = Math.max(outside.score[best]!, search.paths.bestAt(stroke)) - beam;
+  const nothing = outside.score[bars.length]!;
+  if (nothing > floor) {
+    bars.forEach(({ startsLine }, bar) => {
+      const price = startsLine ? prices.beginAtLine - perLine : prices.beginAtBar - perBar;
+      beginAtBar(
+        search,
+        stroke,
+        bar,
+        nothing + (bar === 0 ? prices.beginAtSheet : price),
+        -1,
+        bar === 0 ? 2 : 0,
+      );
+    });
+  }
+  for (let bar = 0; bar < bars.length; bar++) {
+    if (outside.score[bar]! >= floor)
+      beginAgain(search, stroke, bar, outside.score[bar]!, outside.node[bar]!);
+  }
+  if (best < bars.length && search.pauseBefore(stroke)) {
+    bars.forEach(({ startsLine }, bar) => {
+      const price = startsLine ? prices.anyLine - perLine : prices.anyBar - perBar;
+      beginAtBar(search, stroke, bar, outside.score[best]! + price, outside.node[best]!, 0);
+    });
+  }
+};
+
+/** Leaves the run at a node: the cheaper, the more of the sheet ends there. */
+export const leaveRun = (search: Search, outside: Outside, node: number): void => {
+  const { main, paths, strokes } = search;
+  const slot = paths.slot[node]!;
+  const bar = main.bar[slot]!;
+  const next = paths.stroke[node]! + 1;
+  const endsSheet = slot === main.length - 1;
+  const endsLine = main.line[slot + 1] !== main.line[slot];
+  const endsBar = main.bar[slot + 1] !== bar;
+  const ending = endsLine ? prices.endOfLine : endsBar ? prices.endOfBar : prices.endAnywhere;
+  const abrupt = endsSheet || next === strokes || search.pauseBefore(next) ? 0 : prices.noPause;
+  const score = paths.score[node]! + (endsSheet ? prices.endOfSheet : ending) + abrupt;
+  if (score > outside.score[bar]!) {
+    outside.score[bar] = score;
+    outside.node[bar] = node;
+  }
+};

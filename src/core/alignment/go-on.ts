@@ -1,0 +1,103 @@
+import { aim } from './aim.ts';
+import { begin } from './begin-runs.ts';
+import type { StepKind } from './paths.ts';
+import { pauseSpread, prices } from './prices.ts';
+import type { Search } from './search.ts';
+
+/** Slots that may be missed in a row, and strokes that may lie in a pause. */
+const mostMissed = 5;
+const mostInPause = 3;
+
+/** The next slot in time, or one after it with those between missed. */
+const inTurn = (search: Search, node: number): void => {
+  const { main, paths } = search;
+  const slot = paths.slot[node]!;
+  const period = paths.period[node]!;
+  for (let k = 0; k <= mostMissed && slot + 1 + k < main.length; k++) {
+    const to = slot + 1 + k;
+    const waited = search.span(slot, to, period);
+    aim(search, node, {
+      slot: to,
+      due: paths.due[node]! + waited,
+      waited,
+      period: search.periodIn(main.line[to]!, main.line[slot]!, period),
+      price: k === 0 ? 0 : prices.missed + (k - 1) * prices.missedAgain,
+      kind: 'next',
+    });
+  }
+};
+
+/** One or two partials left out and the gap closed, or put in, while the pulse goes on. */
+const slip = (search: Search, node: number): void => {
+  const { main, paths } = search;
+  const slot = paths.slot[node]!;
+  const period = paths.period[node]!;
+  const due = paths.due[node]!;
+  const next = slot + 1;
+  for (let count = 1; count <= 2; count++) {
+    const price = count === 1 ? prices.slip : prices.slipTwo;
+    const to = next + count;
+    if (to < main.length && main.line[to] === main.line[slot]) {
+      const waited = (main.beat[to]! - main.beat[to - 1]!) * period;
+      aim(search, node, { slot: to, due: due + waited, waited, period, price, kind: 'slip' });
+    }
+    if (next < main.length && main.line[next] === main.line[slot]) {
+      const waited = (main.beat[next]! - main.beat[slot]!) * (1 + count) * period;
+      aim(search, node, { slot: next, due: due + waited, waited, period, price, kind: 'slip', putIn: count });
+    }
+  }
+};
+
+/** The next slot after a stop of any length: within a line a hesitation, between lines a rest not kept. */
+const pause = (search: Search, node: number): void => {
+  const { main, paths, times, strokes, spacing } = search;
+  const slot = paths.slot[node]!;
+  const stroke = paths.stroke[node]!;
+  const next = slot + 1;
+  if (next >= main.length) return;
+  const stop = main.line[next] === main.line[slot] ? prices.hesitation : prices.restNotKept;
+  const score = paths.score[node]! + stop + Math.log(spacing / pauseSpread);
+  for (let j = stroke + 1; j <= stroke + mostInPause && j < strokes; j++) {
+    if (times[j]! - times[stroke]! < 0.5 * main.room[slot]! * paths.period[node]!) continue;
+    begin(search, j, next, score + (j - stroke - 1) * prices.outside, node, 'pause');
+  }
+};
+
+/** At the end of a bar, on in time with another bar than the written one. */
+const jump = (search: Search, node: number): void => {
+  const { main, paths } = search;
+  const slot = paths.slot[node]!;
+  const bar = main.bar[slot]!;
+  const here = main.bars[bar]!;
+  if (slot !== here.last) return;
+  const { line } = here;
+  const to = (target: number | undefined, price: number, kind: StepKind, rest = 0): void => {
+    const there = target === undefined ? undefined : main.bars[target];
+    if (!there) return;
+    const period = search.periodIn(there.line, line, paths.period[node]!);
+    const waited =
+      (here.endBeat + rest - main.beat[slot]!) * paths.period[node]! +
+      (main.beat[there.first]! - there.beginBeat) * period;
+    aim(search, node, { slot: there.first, due: paths.due[node]! + waited, waited, period, price, kind });
+  };
+  if (main.bars[bar + 1]?.line === line) {
+    to(main.lineBar[line + 1], prices.countLost, 'jump');
+    if (main.bars[bar + 2]?.line === line) to(bar + 2, prices.countLost, 'jump');
+  } else {
+    const after = main.lineBar[line + 1];
+    const rest = after === undefined ? 0 : main.bars[after]!.beginBeat - here.endBeat;
+    for (const beats of rest > 0 ? [0, rest] : [0]) {
+      to(main.lastRepeatBar[line], prices.anotherRepeat, 'surplus', beats);
+      to(main.lineBar[line + 2], prices.lineLeftOut, 'jump', beats);
+    }
+  }
+  to(bar, prices.countLost, 'surplus');
+};
+
+/** Every way on from a node but leaving the run. Slips are tried only where levels can show them. */
+export const goOn = (search: Search, node: number, slipsTell: boolean): void => {
+  inTurn(search, node);
+  if (slipsTell) slip(search, node);
+  pause(search, node);
+  jump(search, node);
+};
