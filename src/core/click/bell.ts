@@ -1,0 +1,73 @@
+import { type Attack, soundLead } from './click-seed.ts';
+
+/** The metronome's second sound and the clicks that have it. */
+export interface Bell {
+  readonly sound: Float32Array;
+  /** Number of the first bell found. */
+  readonly first: number;
+  /** Clicks at which it was surely heard. */
+  readonly votes: number;
+  has(k: number): boolean;
+}
+
+/** A bell comes on every second to eighth click. */
+const cycles = [2, 3, 4, 5, 6, 7, 8] as const;
+/** An attack this near to a click's time is taken for the bell itself, s. */
+const onTheGrid = 0.0004;
+/** Share of the bell's power that may be left over where it is taken for heard. */
+const heardLeft = 0.12;
+const mostModels = 8;
+
+const mod = (a: number, b: number) => ((a % b) + b) % b;
+
+/**
+ * Looks among the clicks that don't sound like the others for one sound that comes on every n-th. Strokes cover most
+ * of them, so the cycle is a vote: places where the sound lies exactly, against places where the common click does.
+ * A sound exactly one click ahead of a count-in is a bell even when no other is heard.
+ */
+export function findBell({
+  timeOf,
+  heard,
+  attacks,
+  learn,
+  isThere,
+}: {
+  /** Start of click k's sound, s. */
+  readonly timeOf: (k: number) => number;
+  readonly heard: readonly { readonly k: number }[];
+  readonly attacks: readonly Attack[];
+  /** The sound that these clicks have in common. */
+  readonly learn: (places: readonly number[]) => Float32Array;
+  readonly isThere: (k: number, sound: Float32Array, limit: number) => boolean;
+}): Bell | null {
+  const sure = new Set(heard.map(({ k }) => k));
+  const [first, last] = [heard[0]!.k, heard.at(-1)!.k];
+  const open: number[] = [];
+  for (let k = first - 1; k <= last + 1; k++) if (!sure.has(k)) open.push(k);
+  const models = open.filter((k) => {
+    const due = timeOf(k) + soundLead;
+    return attacks.some(({ time }) => Math.abs(time - due) < onTheGrid);
+  });
+  let best: { readonly cycle: number; readonly votes: readonly number[] } | null = null;
+  for (const model of models.slice(0, mostModels)) {
+    const sound = learn([model]);
+    const like = open.filter((k) => k === model || isThere(k, sound, heardLeft));
+    for (const cycle of cycles) {
+      const onCycle = (k: number) => mod(k - model, cycle) === 0;
+      if (heard.some(({ k }) => onCycle(k)) || !open.some((k) => k !== model && onCycle(k))) continue;
+      const votes = like.filter(onCycle);
+      const stray = like.length - votes.length;
+      if (votes.length - stray > (best?.votes.length ?? 1)) best = { cycle, votes };
+    }
+  }
+  if (best !== null) {
+    const { cycle, votes } = best;
+    const residue = mod(votes[0]!, cycle);
+    const sound = learn(votes);
+    return { sound, first: votes[0]!, votes: votes.length, has: (k) => mod(k, cycle) === residue };
+  }
+  const ahead = models.includes(first - 1);
+  if (!ahead) return null;
+  const sound = learn([first - 1]);
+  return { sound, first: first - 1, votes: 1, has: (k) => k === first - 1 };
+}

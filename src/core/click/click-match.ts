@@ -1,0 +1,76 @@
+import { readAt } from '../signal/fractional-read.ts';
+import type { Source } from '../signal/source.ts';
+
+/** How well the start of a click's sound lies in a recording near an expected time. */
+export interface ClickMatch {
+  /** Time at which it lies best, s. */
+  readonly time: number;
+  /** Normalised correlation there, −1 … 1. */
+  readonly correlation: number;
+  /** Its size there against the sound itself. */
+  readonly gain: number;
+}
+
+/** Only this much of a click is held against the recording, s: the stroke it goes with often follows at once. */
+export const matchSeconds = 0.0075;
+
+/**
+ * Best place of `sound` (at the recording's rate, at least `matchSeconds` long) within `reach` seconds of `time`, to a
+ * small part of a sample: the correlation at whole samples, then a parabola through the three best.
+ */
+export function matchClick(source: Source, sound: Float32Array, time: number, reach: number): ClickMatch {
+  const rate = source.sampleRate;
+  const count = Math.round(matchSeconds * rate);
+  const steps = Math.max(1, Math.ceil(reach * rate));
+  const start = time - steps / rate;
+  const heard = readAt(source, start, count + 2 * steps);
+  let energy = 0;
+  for (let i = 0; i < count; i++) energy += sound[i]! * sound[i]!;
+  const products = new Float64Array(2 * steps + 1);
+  const energies = new Float64Array(2 * steps + 1);
+  let best = 0;
+  for (let shift = 0; shift <= 2 * steps; shift++) {
+    let product = 0;
+    let heardEnergy = 1e-20;
+    for (let i = 0; i < count; i++) {
+      product += sound[i]! * heard[i + shift]!;
+      heardEnergy += heard[i + shift]! * heard[i + shift]!;
+    }
+    products[shift] = product;
+    energies[shift] = heardEnergy;
+    if (product > products[best]!) best = shift;
+  }
+  const [a, b, c] = [products[best - 1] ?? 0, products[best]!, products[best + 1] ?? 0];
+  const bend = a - 2 * b + c;
+  const inside = best > 0 && best < 2 * steps && bend < 0;
+  const part = inside ? (0.5 * (a - c)) / bend : 0;
+  const peak = b - 0.25 * (a - c) * part;
+  return {
+    time: start + (best + part) / rate,
+    correlation: peak / Math.sqrt((energy + 1e-20) * energies[best]!),
+    gain: peak / (energy + 1e-20),
+  };
+}
+
+/** Windows in which a click may be seen before a stroke covers it, s. */
+const clearWindows = [matchSeconds, 0.0035, 0.002] as const;
+
+/**
+ * Least share of a click's power that is left when it is taken off at exactly `time`, over the longest and shorter
+ * starts of it: near 0 where this very click lies at this very time, about 1 where nothing does.
+ */
+export function leftOver(source: Source, sound: Float32Array, time: number): number {
+  const heard = readAt(source, time, Math.round(matchSeconds * source.sampleRate));
+  let least = Number.POSITIVE_INFINITY;
+  for (const seconds of clearWindows) {
+    const count = Math.round(seconds * source.sampleRate);
+    let own = 1e-20;
+    let left = 0;
+    for (let i = 0; i < count; i++) {
+      own += sound[i]! * sound[i]!;
+      left += (heard[i]! - sound[i]!) ** 2;
+    }
+    least = Math.min(least, left / own);
+  }
+  return least;
+}

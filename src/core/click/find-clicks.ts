@@ -1,0 +1,160 @@
+import type { Source } from '../signal/source.ts';
+import { findBell } from './bell.ts';
+import { type ClickGrid, fitGrid } from './click-grid.ts';
+import { type ClickMatch, leftOver, matchClick } from './click-match.ts';
+import { type Attack, type ClickSeed, clickSeeds, soundLead } from './click-seed.ts';
+import { learnClickSound, type Occurrence } from './click-sound-learned.ts';
+
+/** One of a metronome's sounds and the clicks that have it. */
+export interface ClickVoice {
+  /** From `soundLead` before the click's onset on, at the recording's rate. */
+  readonly sound: Float32Array;
+  /** Onsets, s. */
+  readonly times: readonly number[];
+  /** Clicks from which the sound was learned. */
+  readonly learnedFrom: number;
+}
+
+/** A metronome found in a recording. */
+export interface FoundClicks {
+  readonly grid: ClickGrid;
+  /** All onsets in order of time, s. */
+  readonly times: readonly number[];
+  /** The common sound, then the bell's if there is one. */
+  readonly voices: readonly ClickVoice[];
+}
+
+/** How well a click must lie to count as surely heard, and the gain it may have. */
+const strict = { correlation: 0.93, gain: [0.8, 1.25] as const };
+/** Surely heard clicks that make a metronome, and the share of the places between the first and the last. */
+const enough = { clicks: 4, alone: 3, share: 0.12 };
+/** Room for the player's device and the recorder to run apart from one click to the next, s. */
+const wobble = 0.0005;
+/** Longest sound learned, s, and as a share of the period. */
+const longestSound = { seconds: 0.6, share: 0.92 };
+const mostSeeds = 40;
+const longestGap = 12;
+/** Share of a click's power that may be left over where it is taken for heard, or for half covered by a stroke. */
+const halfCovered = 0.5;
+/** Strokes may cover this many clicks in a row at either end. */
+const coveredReach = 16;
+/** What else may sound where a click is learned: before it and with it nothing (s), after it nothing but its room (dB). */
+const clearance = { before: 0.1, together: 0.012, ahead: 0.0015, underDb: 20 };
+
+export interface HeardAt extends ClickMatch {
+  readonly k: number;
+}
+
+const isStrict = ({ correlation, gain }: ClickMatch) =>
+  correlation > strict.correlation && gain > strict.gain[0] && gain < strict.gain[1];
+
+/**
+ * Finds the clicks of a metronome by what no player does: the same sound again and again at times that agree within
+ * half a millisecond. Null when there is none.
+ */
+export function findClicks(source: Source, attacks: readonly Attack[]): FoundClicks | null {
+  const duration = source.length / source.sampleRate;
+  let best: HeardAt[] | null = null;
+  for (const candidate of clickSeeds(source, attacks, mostSeeds)) {
+    const heard = follow(source, candidate, duration);
+    if (heard.length >= enough.alone && heard.length > (best?.length ?? 0)) {
+      best = heard;
+    }
+    if ((best?.length ?? 0) >= 12) break;
+  }
+  if (best === null) return null;
+  return settle(source, best, duration, attacks);
+}
+
+/**
+ * How long a click at `onset` is heard alone, s: nothing struck shortly before it or together with it, up to the next
+ * attack that isn't so soft that it may be the room's own answer to the click.
+ */
+function clearSeconds(onset: number, attacks: readonly Attack[], duration: number): number {
+  const own = attacks.find(({ time }) => Math.abs(time - onset) < wobble);
+  if (own === undefined) return 0;
+  const others = attacks.filter(
+    (attack) =>
+      attack !== own &&
+      attack.time > onset - clearance.before &&
+      attack.levelDb > own.levelDb - clearance.underDb,
+  );
+  const next = others[0]?.time ?? duration;
+  return next < onset + clearance.together ? 0 : next - onset - clearance.ahead;
+}
+
+/** Follows a seed to both ends of the recording; the surely heard clicks with their numbers. */
+function follow(source: Source, seed: ClickSeed, duration: number): HeardAt[] {
+  const heard: HeardAt[] = [];
+  for (const direction of [1, -1]) {
+    let gap = 0;
+    let grid: ClickGrid = { origin: seed.time - soundLead, period: seed.period };
+    for (let k = direction > 0 ? 0 : -1; gap < longestGap; k += direction) {
+      const due = grid.origin + k * grid.period;
+      if (due < 0 || due > duration - 0.01) break;
+      const match = matchClick(source, seed.sound, due, wobble + gap * 0.00005);
+      if (!isStrict(match)) {
+        gap++;
+        continue;
+      }
+      gap = 0;
+      heard.push({ ...match, k });
+      if (heard.length >= 3)
+        grid = fitGrid(heard.slice(-16).map((h) => ({ k: h.k, time: h.time, weight: 1 })));
+    }
+  }
+  return heard.sort((a, b) => a.k - b.k);
+}
+
+function settle(
+  source: Source,
+  heard: readonly HeardAt[],
+  duration: number,
+  attacks: readonly Attack[],
+): FoundClicks | null {
+  const first = heard[0]!.k;
+  const last = heard.at(-1)!.k;
+  if (heard.length < enough.share * (last - first + 1)) return null;
+  const grid = fitGrid(
+    heard.map(({ k, time, correlation }) => ({ k, time, weight: 1 / (1.0005 - correlation) })),
+  );
+  const length = Math.round(
+    Math.min(longestSound.seconds, longestSound.share * grid.period) * source.sampleRate,
+  );
+  const timeOf = (k: number) => grid.origin + k * grid.period;
+  const occurrence = (k: number): Occurrence => {
+    const start = timeOf(k);
+    return { start, clear: clearSeconds(start + soundLead, attacks, duration) };
+  };
+  const learn = (places: readonly number[]) => learnClickSound(source, places.map(occurrence), length);
+  const sound = learn(heard.map(({ k }) => k));
+
+  const isThere = (k: number, model: Float32Array, limit: number) =>
+    timeOf(k) > 0 && timeOf(k) < duration - 0.02 && leftOver(source, model, timeOf(k)) < limit;
+  const bell = findBell({ timeOf, heard, attacks, learn, isThere });
+  if (heard.length < enough.clicks && bell === null) return null;
+  const voiceOf = (k: number) => (bell?.has(k) ? bell.sound : sound);
+  let from = Math.min(first, bell?.first ?? first);
+  let to = last;
+  // A click at either end may be half under a stroke: it belongs if most of it is there.
+  const next = (k: number, step: 1 | -1) =>
+    Array.from({ length: coveredReach }, (_, n) => k + (n + 1) * step).find((place) =>
+      isThere(place, voiceOf(place), halfCovered),
+    );
+  for (let k = next(from, -1); k !== undefined; k = next(from, -1)) from = k;
+  for (let k = next(to, 1); k !== undefined; k = next(to, 1)) to = k;
+  const all = Array.from({ length: to - from + 1 }, (_, i) => from + i);
+  const onsets = (wanted: (k: number) => boolean) => all.filter(wanted).map((k) => timeOf(k) + soundLead);
+  const voices = [{ sound, times: onsets((k) => voiceOf(k) === sound), learnedFrom: heard.length }];
+  if (bell !== null)
+    voices.push({
+      sound: bell.sound,
+      times: onsets((k) => voiceOf(k) === bell.sound),
+      learnedFrom: bell.votes,
+    });
+  return {
+    grid: { origin: timeOf(from) + soundLead, period: grid.period },
+    times: onsets(() => true),
+    voices,
+  };
+}

@@ -1,0 +1,48 @@
+import { delayed } from '../signal/fractional-read.ts';
+import type { Source } from '../signal/source.ts';
+import { soundLead } from './click-seed.ts';
+import type { FoundClicks } from './find-clicks.ts';
+
+interface Placed {
+  readonly from: number;
+  readonly samples: Float32Array;
+}
+
+/** The same one-channel recording with the clicks' sounds taken off wherever it is read. */
+export function withoutClicks(source: Source, { voices }: FoundClicks): Source {
+  const rate = source.sampleRate;
+  const clicks = voices
+    .flatMap(({ sound, times }) => times.map((time) => ({ start: (time - soundLead) * rate, sound })))
+    .sort((a, b) => a.start - b.start);
+  const longest = Math.max(0, ...voices.map(({ sound }) => sound.length)) + 1;
+  let kept: { readonly index: number; readonly placed: Placed } | null = null;
+
+  function place(index: number): Placed {
+    if (kept?.index === index) return kept.placed;
+    const { start, sound } = clicks[index]!;
+    const from = Math.floor(start);
+    const placed = { from, samples: delayed(sound, start - from) };
+    kept = { index, placed };
+    return placed;
+  }
+
+  return {
+    ...source,
+    read(channel, from, to) {
+      const samples = source.read(channel, from, to);
+      let low = 0;
+      let high = clicks.length;
+      while (low < high) {
+        const middle = (low + high) >> 1;
+        if (clicks[middle]!.start + longest < from) low = middle + 1;
+        else high = middle;
+      }
+      for (let index = low; index < clicks.length && clicks[index]!.start < to; index++) {
+        const { from: start, samples: sound } = place(index);
+        const end = Math.min(to, start + sound.length);
+        for (let n = Math.max(from, start); n < end; n++) samples[n - from]! -= sound[n - start]!;
+      }
+      return samples;
+    },
+  };
+}
