@@ -6,7 +6,7 @@ export interface Bell {
   /** Number of the first bell found. */
   readonly first: number;
   /** Clicks at which it was surely heard. */
-  readonly votes: number;
+  readonly votes: readonly number[];
   has(k: number): boolean;
 }
 
@@ -64,10 +64,10 @@ export function findBell({
     const { cycle, votes } = best;
     const residue = mod(votes[0]!, cycle);
     const sound = learn(votes);
-    return { sound, first: votes[0]!, votes: votes.length, has: (k) => mod(k, cycle) === residue };
+    return { sound, first: votes[0]!, votes, has: (k) => mod(k, cycle) === residue };
   }
   const ahead = models.includes(first - 1);
   if (!ahead) return null;
   const sound = learn([first - 1]);
-  return { sound, first: first - 1, votes: 1, has: (k) => k === first - 1 };
+  return { sound, first: first - 1, votes: [first - 1], has: (k) => k === first - 1 };
 }

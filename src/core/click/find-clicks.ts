@@ -1,7 +1,7 @@
 import type { Source } from '../signal/source.ts';
 import { findBell } from './bell.ts';
 import { type ClickGrid, fitGrid } from './click-grid.ts';
-import { type ClickMatch, leftOver, matchClick } from './click-match.ts';
+import { type ClickMatch, leftOver, matchClick, matchSeconds } from './click-match.ts';
 import { type Attack, type ClickSeed, clickSeeds, soundLead } from './click-seed.ts';
 import { learnClickSound, type Occurrence } from './click-sound-learned.ts';
 
@@ -11,8 +11,9 @@ export interface ClickVoice {
   readonly sound: Float32Array;
   /** Onsets, s. */
   readonly times: readonly number[];
-  /** Clicks from which the sound was learned. */
+  /** Clicks from which the sound was learned, and whether any of them was heard alone to its end. */
   readonly learnedFrom: number;
+  readonly heardAlone: boolean;
 }
 
 /** A metronome found in a recording. */
@@ -63,7 +64,24 @@ export function findClicks(source: Source, attacks: readonly Attack[]): FoundCli
     if ((best?.length ?? 0) >= 12) break;
   }
   if (best === null) return null;
-  return settle(source, best, duration, attacks);
+  // A seed may have something of a stroke in it: what the clicks found have in common finds the others.
+  const more = followAgain(source, best, duration, attacks);
+  return settle(source, more.length > best.length ? more : best, duration, attacks);
+}
+
+function followAgain(
+  source: Source,
+  heard: readonly HeardAt[],
+  duration: number,
+  attacks: readonly Attack[],
+): HeardAt[] {
+  const grid = fitGrid(heard.map(({ k, time }) => ({ k, time, weight: 1 })));
+  const places = heard.map(({ time }) => ({
+    start: time,
+    clear: clearSeconds(time + soundLead, attacks, duration),
+  }));
+  const sound = learnClickSound(source, places, Math.round(matchSeconds * source.sampleRate));
+  return follow(source, { time: grid.origin + soundLead, period: grid.period, sound }, duration);
 }
 
 /**
@@ -127,6 +145,8 @@ function settle(
     return { start, clear: clearSeconds(start + soundLead, attacks, duration) };
   };
   const learn = (places: readonly number[]) => learnClickSound(source, places.map(occurrence), length);
+  const alone = (places: readonly number[]) =>
+    places.some((k) => occurrence(k).clear * source.sampleRate >= length);
   const sound = learn(heard.map(({ k }) => k));
 
   const isThere = (k: number, model: Float32Array, limit: number) =>
@@ -145,12 +165,20 @@ function settle(
   for (let k = next(to, 1); k !== undefined; k = next(to, 1)) to = k;
   const all = Array.from({ length: to - from + 1 }, (_, i) => from + i);
   const onsets = (wanted: (k: number) => boolean) => all.filter(wanted).map((k) => timeOf(k) + soundLead);
-  const voices = [{ sound, times: onsets((k) => voiceOf(k) === sound), learnedFrom: heard.length }];
+  const voices = [
+    {
+      sound,
+      times: onsets((k) => voiceOf(k) === sound),
+      learnedFrom: heard.length,
+      heardAlone: alone(heard.map(({ k }) => k)),
+    },
+  ];
   if (bell !== null)
     voices.push({
       sound: bell.sound,
       times: onsets((k) => voiceOf(k) === bell.sound),
-      learnedFrom: bell.votes,
+      learnedFrom: bell.votes.length,
+      heardAlone: alone(bell.votes),
     });
   return {
     grid: { origin: timeOf(from) + soundLead, period: grid.period },
