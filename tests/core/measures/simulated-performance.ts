@@ -83,12 +83,15 @@ export function asynchronies(player: Player, count: number, normal: () => number
   return out;
 }
 
+/** Grace notes come this much before their main stroke, s. */
+const graceLead = 0.03;
+
 /** A take played by a model of a player, heard with known errors and aligned without fault. */
 export function simulatedPerformance(take: Take): Performance {
   const parsed = parseSheet(take.sheet);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
   const { sheet } = parsed;
-  const slots = layOut(sheet).filter((slot) => !slot.grace);
+  const slots = layOut(sheet);
   const uniform = uniformFrom(take.seed);
   const normal = normalFrom(uniform);
   const deviations = asynchronies(take.player, slots.length, normal);
@@ -112,7 +115,8 @@ export function simulatedPerformance(take: Take): Performance {
     }
     const u = slot.time! / total;
     const time =
-      2 +
+      2 -
+      (slot.grace ? graceLead : 0) +
       slower * (slot.time! + slowing * total * (u * u - u) * 0.5) +
       deviations[i]! +
       (take.habit?.(slot) ?? 0) +
