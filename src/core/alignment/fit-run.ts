@@ -1,4 +1,5 @@
-import { median } from './median.ts';
+import { madToSd } from '../stats/mad.ts';
+import { median } from '../stats/median.ts';
 
 /** A straight line through strokes: `origin` is the time (s) of beat 0, `period` seconds per beat. */
 export interface RunFit {
@@ -50,7 +51,7 @@ export const fitRun = (times: readonly number[], beats: readonly number[]): RunF
   let spread = 0;
   for (let round = 0; round < 6; round++) {
     const residuals = times.map((time, i) => time - origin - period * beats[i]!);
-    spread = 1.4826 * median(residuals.map(Math.abs));
+    spread = madToSd * median(residuals.map(Math.abs));
     const bound = 1.345 * Math.max(spread, 1e-6);
     const weights = residuals.map((r) => (Math.abs(r) <= bound ? 1 : bound / Math.abs(r)));
     ({ origin, period } = lineThrough(times, beats, weights));

@@ -2,11 +2,13 @@ import { aim } from './aim.ts';
 import { begin } from './begin-runs.ts';
 import type { StepKind } from './paths.ts';
 import { pauseSpread, prices } from './prices.ts';
-import type { Search } from './search.ts';
+import { beam, type Search } from './search.ts';
 
 /** Slots that may be missed in a row, and strokes that may lie in a pause. */
 const mostMissed = 5;
 const mostInPause = 3;
+/** Strokes that may be passed by to reach a later slot. */
+const mostPassedBy = 2;
 
 /** The next slot in time, or one after it with those between missed. */
 const inTurn = (search: Search, node: number): void => {
@@ -16,6 +18,13 @@ const inTurn = (search: Search, node: number): void => {
   for (let k = 0; k <= mostMissed && slot + 1 + k < main.length; k++) {
     const to = slot + 1 + k;
     const waited = search.span(slot, to, period);
+    const passedBy = search.times[paths.stroke[node]! + 1 + mostPassedBy];
+    if (
+      k > 0 &&
+      passedBy !== undefined &&
+      passedBy < paths.due[node]! + waited - 0.5 * main.room[to]! * period
+    )
+      return;
     aim(search, node, {
       slot: to,
       due: paths.due[node]! + waited,
@@ -96,8 +105,10 @@ const jump = (search: Search, node: number): void => {
 
 /** Every way on from a node but leaving the run. Slips are tried only where levels can show them. */
 export const goOn = (search: Search, node: number, slipsTell: boolean): void => {
+  const { paths } = search;
   inTurn(search, node);
-  if (slipsTell) slip(search, node);
+  const spare = paths.score[node]! - paths.bestAt(paths.stroke[node]!) + beam;
+  if (slipsTell && spare > -prices.slip) slip(search, node);
   pause(search, node);
-  jump(search, node);
+  if (spare > -prices.anotherRepeat) jump(search, node);
 };

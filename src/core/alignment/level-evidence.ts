@@ -18,6 +18,8 @@ export interface LevelEvidence {
 const spreadBounds = { min: 1, max: 6 };
 /** Accents and taps closer together than this many spreads tell nothing of the phase (our judgement). */
 const leastSeparation = 1.2;
+/** Enough for the two levels to stand still (our judgement). */
+const rounds = 30;
 /** Share of strokes played with the other level by mistake, and of strokes that are neither. */
 const swapped = 0.07;
 const neither = 0.02;
@@ -26,10 +28,12 @@ const anyLevel = 1 / 60;
 const normal = (x: number, mean: number, spread: number): number =>
   Math.exp(-0.5 * ((x - mean) / spread) ** 2) / (spread * Math.sqrt(2 * Math.PI));
 
-const clampSpread = (spread: number): number =>
+/** A spread within what is believed, dB. */
+export const boundSpread = (spread: number): number =>
   Math.min(spreadBounds.max, Math.max(spreadBounds.min, spread));
 
-const separated = ({ accentDb, tapDb, accentSpreadDb, tapSpreadDb }: LevelModel): boolean =>
+/** Whether accents and taps can be told apart by level. */
+export const separated = ({ accentDb, tapDb, accentSpreadDb, tapSpreadDb }: LevelModel): boolean =>
   accentDb - tapDb > leastSeparation * Math.max(accentSpreadDb, tapSpreadDb);
 
 /**
@@ -44,9 +48,9 @@ export const findLevels = (levels: readonly number[], accentShare: number): Leve
   let share = accentShare;
   let accentDb = at(1 - accentShare / 2);
   let tapDb = at((1 - accentShare) / 2);
-  let accentSpreadDb = clampSpread((accentDb - tapDb) / 4);
+  let accentSpreadDb = boundSpread((accentDb - tapDb) / 4);
   let tapSpreadDb = accentSpreadDb;
-  for (let round = 0; round < 30; round++) {
+  for (let round = 0; round < rounds; round++) {
     let weight = 0;
     let sum = 0;
     let restSum = 0;
@@ -69,8 +73,8 @@ export const findLevels = (levels: readonly number[], accentShare: number): Leve
       squares += member[i]! * (levels[i]! - accentDb) ** 2;
       restSquares += (1 - member[i]!) * (levels[i]! - tapDb) ** 2;
     }
-    accentSpreadDb = clampSpread(Math.sqrt(squares / weight));
-    tapSpreadDb = clampSpread(Math.sqrt(restSquares / (levels.length - weight)));
+    accentSpreadDb = boundSpread(Math.sqrt(squares / weight));
+    tapSpreadDb = boundSpread(Math.sqrt(restSquares / (levels.length - weight)));
     share = Math.min(0.9, Math.max(0.1, weight / levels.length));
   }
   const model = { accentDb, tapDb, accentSpreadDb, tapSpreadDb, accentShare };
@@ -78,11 +82,12 @@ export const findLevels = (levels: readonly number[], accentShare: number): Leve
 };
 
 /** What each stroke's level (dBFS) says under a model; nothing at all without one. */
-export const levelEvidence = (levels: readonly number[], model: LevelModel | null): LevelEvidence => {
+export const levelEvidence = (levels: ArrayLike<number>, model: LevelModel | null): LevelEvidence => {
   const asAccent = new Float64Array(levels.length);
   const asTap = new Float64Array(levels.length);
   if (model === null) return { asAccent, asTap };
-  levels.forEach((level, i) => {
+  for (let i = 0; i < levels.length; i++) {
+    const level = levels[i]!;
     const accent = normal(level, model.accentDb, model.accentSpreadDb);
     const tap = normal(level, model.tapDb, model.tapSpreadDb);
     const known = 1 - swapped - neither;
@@ -91,6 +96,6 @@ export const levelEvidence = (levels: readonly number[], model: LevelModel | nul
     const either = model.accentShare * ifAccent + (1 - model.accentShare) * ifTap;
     asAccent[i] = Math.log(ifAccent / either);
     asTap[i] = Math.log(ifTap / either);
-  });
+  }
   return { asAccent, asTap };
 };

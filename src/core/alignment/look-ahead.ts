@@ -1,5 +1,5 @@
+import { median } from '../stats/median.ts';
 import type { MainSlots } from './main-slots.ts';
-import { median } from './median.ts';
 import type { ThinStrokes } from './thin-strokes.ts';
 
 /** Slots looked ahead, and how many of them must be met for a run to begin there (our judgement). */

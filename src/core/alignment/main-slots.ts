@@ -1,6 +1,6 @@
 import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
-import { median } from './median.ts';
+import { median } from '../stats/median.ts';
 
 /** One bar of one repeat, by its first and last main slot. */
 export interface Bar {

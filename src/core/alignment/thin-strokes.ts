@@ -1,5 +1,5 @@
+import { median } from '../stats/median.ts';
 import type { MainSlots } from './main-slots.ts';
-import { median } from './median.ts';
 
 /** The strokes that may be main strokes: of several close together only the loudest. */
 export interface ThinStrokes {
