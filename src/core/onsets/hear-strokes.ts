@@ -6,6 +6,7 @@ import { pickup } from '../signal/pickup.ts';
 import type { Source } from '../signal/source.ts';
 import { measureStroke } from './measure-stroke.ts';
 import { type RisesFound, riseCandidates } from './rise-candidates.ts';
+import { classifySounds } from './sound-classes.ts';
 import type { HeardClick, Hearing, Stroke } from './stroke.ts';
 import { levelSeconds } from './stroke-level.ts';
 
@@ -33,7 +34,7 @@ export function hearStrokes(recording: Source): Hearing {
   const attacks = strokesAmong(source, found);
   const clicks = findClicks(source, attacks);
   const noiseFloorDb = 10 * Math.log10(2 * found.floorPower);
-  if (clicks === null) return { sounds: withoutFaintest(attacks), noiseFloorDb, click: null };
+  if (clicks === null) return { sounds: classifySounds(withoutFaintest(attacks)), noiseFloorDb, click: null };
 
   const clean = withoutClicks(source, clicks);
   const remains = clicks.voices.map((voice) => clickRemains(voice, source.sampleRate));
@@ -43,7 +44,7 @@ export function hearStrokes(recording: Source): Hearing {
   const heard = clicks.voices.flatMap(({ sound, times }) =>
     times.map((time) => clickAt(time, peakDb(sound))),
   );
-  const sounds = [...withoutFaintest(strokes), ...heard];
+  const sounds = [...classifySounds(withoutFaintest(strokes)), ...heard];
   const click: HeardClick = {
     times: clicks.times,
     period: clicks.grid.period,
@@ -111,5 +112,5 @@ const peakDb = (sound: Float32Array) =>
 
 function clickAt(time: number, levelDb: number): Stroke {
   const evidence = Number.MAX_VALUE;
-  return { time, timeSe: 1e-5, levelDb, levelSe: 0.1, sound: 'click', evidence, timbre: [] };
+  return { time, timeSe: 1e-5, levelDb, levelSe: 0.1, sound: 'click', evidence, timbre: null };
 }

@@ -3,6 +3,7 @@ import { pastSeconds, refineOnset } from './refine-onset.ts';
 import type { RiseCandidate } from './rise-candidates.ts';
 import type { Stroke } from './stroke.ts';
 import { levelPastSeconds, levelSeconds, strokeLevel } from './stroke-level.ts';
+import { timbreOf } from './timbre.ts';
 
 /** Sound read round the coarse time for the onset, s: the past, and how far the onset may lie either side. */
 const onsetWindow = { back: pastSeconds + 0.006, ahead: 0.006 };
@@ -37,13 +38,4 @@ export function measureStroke(
     evidence: rise.evidence,
     timbre: timbreOf(rise),
   };
-}
-
-/** Band levels of attack and body over what was there before, dB, relative to their own mean. */
-function timbreOf({ before, attack, body }: RiseCandidate): number[] {
-  const gained = (band: Float32Array) =>
-    Array.from(band, (power, i) => 10 * Math.log10(Math.max(power - before[i]!, power * 0.05)));
-  const all = [...gained(attack), ...gained(body)];
-  const mean = all.reduce((sum, value) => sum + value, 0) / all.length;
-  return all.map((value) => value - mean);
 }

@@ -83,6 +83,7 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
     spread += w * i * i;
   }
   const mean = weighted / sum;
+  if (!Number.isFinite(mean)) return { time: coarse / rate, curvatureSe: searchSeconds / 4, depthDb: 0 };
   return {
     time: (start + best - 1 + mean * step) / rate,
     curvatureSe: (Math.sqrt(Math.max(spread / sum - mean * mean, 0.25)) * step) / rate,

@@ -1,3 +1,5 @@
+import type { Timbre } from './timbre.ts';
+
 /** What a found sound is taken for; only `pad` sounds are strokes of the take. */
 export type SoundClass = 'pad' | 'click' | 'stick-click' | 'voice' | 'other';
 
@@ -14,8 +16,8 @@ export interface Stroke {
   readonly sound: SoundClass;
   /** Log-likelihood evidence for an attack here, nats; the larger, the surer. */
   readonly evidence: number;
-  /** Spectral shape of the attack, dB per band relative to the stroke's own mean: tells hands and sounds apart. */
-  readonly timbre: readonly number[];
+  /** How the attack sounds apart from its level: tells sounds and hands apart. Null for a click. */
+  readonly timbre: Timbre | null;
 }
 
 /** Everything heard in a recording. `sounds` is in order of time and holds every class. */

@@ -1,0 +1,56 @@
+interface Attack {
+  readonly time: number;
+  readonly levelDb: number;
+}
+
+/** Something that falls and bounces to rest: ever shorter intervals, at least so many, down to so short, ever softer. */
+const bounces = { intervals: 5, shrink: 0.95, shortest: 0.065, fallDb: 4, longest: 0.4 };
+
+/** An echo: so soon after a louder attack, and so far under it. */
+const echo = { seconds: 0.06, underDb: 8 };
+
+/**
+ * Which of these attacks belong to a thing bouncing to rest, such as sticks laid down: no exercise has intervals that
+ * shrink stroke by stroke. Times in s, in order; levels in dBFS.
+ *
+ * @example laidDown([{ time: 0, levelDb: -20 }, …]) // [true, …] for a falling stick, all false for a roll
+ */
+export function laidDown(attacks: readonly Attack[]): boolean[] {
+  const isEcho = attacks.map((attack, i) => {
+    for (let k = i - 1; k >= 0 && attack.time - attacks[k]!.time < echo.seconds; k--) {
+      if (attacks[k]!.levelDb - attack.levelDb > echo.underDb) return true;
+    }
+    return false;
+  });
+  const own = [...attacks.keys()].filter((i) => !isEcho[i]);
+  const runs = bouncingRuns(own.map((i) => attacks[i]!));
+  const times = own.filter((_, i) => runs[i]).map((i) => attacks[i]!.time);
+  // The echoes in between go with it.
+  return attacks.map(({ time }) => times.some((bounce) => time >= bounce && time < bounce + echo.seconds));
+}
+
+function bouncingRuns(sounds: readonly Attack[]): boolean[] {
+  const marked = sounds.map(() => false);
+  let start = 0;
+  for (let i = 1; i <= sounds.length; i++) {
+    const interval = (k: number) => sounds[k]!.time - sounds[k - 1]!.time;
+    const shrinks = i < sounds.length && i - start >= 2 && interval(i) < bounces.shrink * interval(i - 1);
+    const begins = i < sounds.length && i - start === 1 && interval(i) < bounces.longest;
+    if (shrinks || begins) continue;
+    const last = i - 1;
+    if (
+      last - start >= bounces.intervals &&
+      interval(last) < bounces.shortest &&
+      sounds[start]!.levelDb - sounds[last]!.levelDb > bounces.fallDb
+    ) {
+      for (let k = start; k <= last; k++) marked[k] = true;
+      // What still trickles after the last clear bounce is the same thing.
+      for (let k = i; k < sounds.length && sounds[k]!.time - sounds[k - 1]!.time < bounces.shortest; k++)
+        marked[k] = true;
+    }
+    // The interval that broke the chain may begin a new one.
+    start = i < sounds.length && interval(i) < bounces.longest ? last : i;
+    if (start === last && i < sounds.length) i = last + 1;
+  }
+  return marked;
+}

@@ -1,0 +1,119 @@
+import type { Timbre } from './timbre.ts';
+
+/** A sound as its class is decided: level (dBFS) and timbre. */
+export interface Sounding {
+  readonly levelDb: number;
+  readonly timbre: Timbre;
+  readonly evidence: number;
+}
+
+/** How the pad sounds at each level: a straight line for every figure of the timbre, and the scatter round it. */
+export interface PadSound {
+  readonly middleDb: number;
+  readonly base: readonly number[];
+  /** dB per dB of level: soft strokes are duller. */
+  readonly slope: readonly number[];
+  readonly scatter: readonly number[];
+}
+
+/** Strokes of one pad and two hands stay this near to each other, dB; measured on synthesised and recorded strokes. */
+const reachDb = 5;
+const mostSlope = 0.45;
+const levelApart = 4;
+const sampled = 240;
+const trials = 220;
+const leastScatter = 1.5;
+/** Sounds whose timbre is known this well make the model, dB; what stands in noise or tails would fit anything. */
+const clearDb = 3;
+/** Fewer sounds have no majority worth the name. */
+export const fewestSounds = 12;
+
+/** Root mean square of a sound's distance from a pad's line, each figure over its scatter. */
+export function distanceFrom({ middleDb, base, slope, scatter }: PadSound, sound: Sounding): number {
+  const { values, errors } = sound.timbre;
+  const level = sound.levelDb - middleDb;
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) {
+    const off = values[i]! - base[i]! - slope[i]! * level;
+    sum += (off * off) / (scatter[i]! ** 2 + errors[i]! ** 2);
+  }
+  return Math.sqrt(sum / values.length);
+}
+
+/**
+ * The sound that most attacks of a recording share: lines through pairs of them are tried, the one that most others
+ * lie near is fitted to those (random sample consensus, Fischler & Bolles 1981, quoted from memory; the pairs are
+ * walked in a fixed order, so that the same recording gives the same answer). Null with too few sounds.
+ */
+export function findPadSound(sounds: readonly Sounding[]): PadSound | null {
+  if (sounds.length < fewestSounds) return null;
+  const clear = sounds.filter(({ timbre }) => errorOf(timbre) < clearDb);
+  const sample = everyNth(clear.length >= fewestSounds ? clear : sounds, sampled);
+  const figures = sample[0]!.timbre.values.length;
+  let best: { readonly pad: PadSound; readonly near: number } | null = null;
+  for (let trial = 0; trial < trials; trial++) {
+    const a = sample[(trial * 7) % sample.length]!;
+    const b = sample[(trial * 13 + 5 + Math.floor(trial / sample.length)) % sample.length]!;
+    const pad = lineThrough(a, b, figures);
+    let near = 0;
+    for (const sound of sample) if (distanceFrom(pad, sound) < 1) near++;
+    if (near > (best?.near ?? 0)) best = { pad, near };
+  }
+  if (best === null) return null;
+  const members = sample.filter((sound) => distanceFrom(best.pad, sound) < 1.3);
+  return members.length >= 6 ? fitted(members, figures) : null;
+}
+
+/** Root mean square error of a timbre, dB. */
+export function errorOf({ errors }: Timbre): number {
+  return Math.sqrt(errors.reduce((sum, error) => sum + error * error, 0) / errors.length);
+}
+
+function lineThrough(a: Sounding, b: Sounding, figures: number): PadSound {
+  const apart = a.levelDb - b.levelDb;
+  const steep = Math.abs(apart) >= levelApart;
+  const slope = Array.from({ length: figures }, (_, i) =>
+    steep ? clamp((a.timbre.values[i]! - b.timbre.values[i]!) / apart, mostSlope) : 0,
+  );
+  const base = Array.from({ length: figures }, (_, i) => (a.timbre.values[i]! + b.timbre.values[i]!) / 2);
+  return { middleDb: (a.levelDb + b.levelDb) / 2, base, slope, scatter: base.map(() => reachDb) };
+}
+
+/** Least squares of each figure against level, weighted by how well the figure is known. */
+function fitted(members: readonly Sounding[], figures: number): PadSound {
+  const middleDb = members.reduce((sum, { levelDb }) => sum + levelDb, 0) / members.length;
+  const base: number[] = [];
+  const slope: number[] = [];
+  const scatter: number[] = [];
+  for (let i = 0; i < figures; i++) {
+    let [w, wx, wy, wxx, wxy] = [0, 0, 0, 0, 0];
+    for (const { levelDb, timbre } of members) {
+      const weight = 1 / (reachDb ** 2 / 4 + timbre.errors[i]! ** 2);
+      const x = levelDb - middleDb;
+      const y = timbre.values[i]!;
+      w += weight;
+      wx += weight * x;
+      wy += weight * y;
+      wxx += weight * x * x;
+      wxy += weight * x * y;
+    }
+    const spread = wxx - (wx * wx) / w;
+    const gradient = spread > 1e-6 ? clamp((wxy - (wx * wy) / w) / (spread + w), mostSlope) : 0;
+    const level = (wy - gradient * wx) / w;
+    const off = members.map(({ levelDb, timbre }) =>
+      Math.abs(timbre.values[i]! - level - gradient * (levelDb - middleDb)),
+    );
+    off.sort((a, b) => a - b);
+    base.push(level);
+    slope.push(gradient);
+    scatter.push(Math.max(leastScatter, 1.4826 * off[off.length >> 1]!));
+  }
+  return { middleDb, base, slope, scatter };
+}
+
+const clamp = (value: number, most: number) => Math.min(most, Math.max(-most, value));
+
+function everyNth<T>(values: readonly T[], most: number): readonly T[] {
+  if (values.length <= most) return values;
+  return Array.from({ length: most }, (_, i) => values[Math.floor((i * values.length) / most)]!);
+}

@@ -1,0 +1,84 @@
+import { laidDown } from './laid-down.ts';
+import { distanceFrom, errorOf, findPadSound, type PadSound, type Sounding } from './pad-sound.ts';
+import type { SoundClass, Stroke } from './stroke.ts';
+
+/** Distances from the pad's sound beyond which an attack is something else; 1 in 1000 strokes of a pad lies beyond. */
+const farthest = 2.7;
+/** What is poorly heard fits any sound: it counts as a stroke only in strokes' company and at strokes' level. */
+const poor = { evidence: 60, errorDb: 6 };
+const company = 0.8;
+const underSoftest = { poorDb: 6, anyDb: 14 };
+/** A sound where a row of strokes would have one may be further off; in usual intervals. */
+const inRow = { farthest: 5, nearest: 0.6, furthest: 1.6 };
+/** A single sound this many usual intervals from any stroke must be much like the pad to be one. */
+const lonely = { intervals: 3.5, farthest: 1.7 };
+/** A click of stick on stick is brighter than the pad by so much; a voice rises and dies slowly. */
+const stickBrighter = 4;
+const voiceRise = -2.5;
+
+type Heard = Stroke & Sounding;
+
+const isPoor = (sound: Heard) => sound.evidence < poor.evidence || errorOf(sound.timbre) > poor.errorDb;
+
+/**
+ * Gives every attack its class. The pad is the sound that most attacks share (`pad-sound.ts`); the same sounds in the
+ * same order give the same classes. With too few attacks to know a pad all are taken for strokes.
+ */
+export function classifySounds(sounds: readonly Stroke[]): Stroke[] {
+  const heard = sounds.filter((sound): sound is Heard => sound.timbre !== null);
+  const pad = findPadSound(heard);
+  if (pad === null) return [...sounds];
+  const bouncing = laidDown(heard);
+  const bounced = new Set(heard.filter((_, i) => bouncing[i]));
+  const sure = heard.filter(
+    (sound) => distanceFrom(pad, sound) < farthest && !isPoor(sound) && !bounced.has(sound),
+  );
+  const softest = sure.map(({ levelDb }) => levelDb).sort((a, b) => a - b)[Math.floor(sure.length * 0.03)];
+  const spacing = usualInterval(sure);
+  /** Strokes before and after it, about where a row of strokes would have them. */
+  const fitsRow = ({ time, evidence }: Heard): boolean => {
+    if (evidence < poor.evidence) return false;
+    const near = (from: number, to: number) =>
+      sure.some((other) => other.time > time + from && other.time < time + to);
+    const { nearest, furthest } = inRow;
+    return (
+      near(-furthest * spacing, -nearest * spacing) &&
+      near(nearest * spacing, furthest * spacing) &&
+      !near(-nearest * spacing, -1e-6) &&
+      !near(1e-6, nearest * spacing)
+    );
+  };
+  const classOf = (sound: Heard): SoundClass => {
+    if (bounced.has(sound)) return 'other';
+    const distance = distanceFrom(pad, sound);
+    const apart = !sure.some(
+      (other) => other !== sound && Math.abs(other.time - sound.time) < lonely.intervals * spacing,
+    );
+    const limit = apart ? lonely.farthest : fitsRow(sound) ? inRow.farthest : farthest;
+    const far = distance > limit;
+    const level = softest === undefined ? 0 : softest - sound.levelDb;
+    const alone = !sure.some(({ time }) => Math.abs(time - sound.time) < company);
+    const weak = isPoor(sound) && (alone || level > underSoftest.poorDb);
+    return far || weak || level > underSoftest.anyDb ? otherClass(pad, sound) : 'pad';
+  };
+  return sounds.map((sound) =>
+    sound.timbre === null ? sound : { ...sound, sound: classOf(sound as Heard) },
+  );
+}
+
+/** Median interval between sounds, s. */
+function usualInterval(sounds: readonly Heard[]): number {
+  const intervals = sounds.slice(1).map(({ time }, i) => time - sounds[i]!.time);
+  return intervals.sort((a, b) => a - b)[intervals.length >> 1] ?? Number.POSITIVE_INFINITY;
+}
+
+/** What an attack that isn't the pad's is likely to be. */
+function otherClass({ base, slope, middleDb }: PadSound, { timbre, levelDb }: Heard): SoundClass {
+  const { values } = timbre;
+  const bands = (values.length - 2) / 2;
+  const rise = values[2 * bands]!;
+  if (rise < voiceRise) return 'voice';
+  const brighter = (band: number) => values[band]! - base[band]! - slope[band]! * (levelDb - middleDb);
+  const upper = bands > 2 ? (brighter(0) + brighter(1) + brighter(2)) / 3 : brighter(0);
+  return upper - brighter(bands - 1) > 2 * stickBrighter ? 'stick-click' : 'other';
+}
