@@ -56,23 +56,20 @@ export function hearStrokes(recording: Source): Hearing {
 export function strokesAmong(source: Source, { rises }: RisesFound): Stroke[] {
   const { frameRate } = bandLayout(source.sampleRate);
   const sounds: Stroke[] = [];
-  for (const rise of rises) {
-    if (rise.evidence < enoughEvidence) continue;
+  const wanted = rises.filter(({ evidence }) => evidence >= enoughEvidence);
+  wanted.forEach((rise, i) => {
     const previous = sounds.at(-1);
-    const stroke = measureStroke(
-      source,
-      rise,
-      rise.frame / frameRate,
-      previous?.time ?? Number.NEGATIVE_INFINITY,
-    );
-    const since = stroke.time - (previous?.time ?? Number.NEGATIVE_INFINITY);
-    if (since < deadSeconds) continue;
+    const alone = (wanted[i + 1]?.frame ?? Number.POSITIVE_INFINITY) - rise.frame;
+    const before = previous?.time ?? Number.NEGATIVE_INFINITY;
+    const stroke = measureStroke(source, rise, rise.frame / frameRate, before, alone);
+    const since = stroke.time - before;
+    if (since < deadSeconds) return;
     if (previous && since < echoSeconds) {
       const { evidence, belowDb } = strokeInEcho;
-      if (stroke.evidence < evidence || stroke.levelDb < previous.levelDb - belowDb) continue;
+      if (stroke.evidence < evidence || stroke.levelDb < previous.levelDb - belowDb) return;
     }
     sounds.push(stroke);
-  }
+  });
   return sounds;
 }
 

@@ -12,12 +12,15 @@ const attackSeconds = 0.008;
 /** No level is known better than this, dB: two like strokes differ in spectrum. */
 const leastLevelSe = 0.05;
 
-/** Measures the stroke at a rise: exact time, level with the previous stroke's tail taken off, timbre. */
+/**
+ * Measures the stroke at a rise near `coarse` (s), `framesAlone` frames before the next rise: exact time, level with the previous stroke's tail taken off, timbre.
+ */
 export function measureStroke(
   source: Source,
   rise: RiseCandidate,
   coarse: number,
   previousTime: number,
+  framesAlone: number,
 ): Stroke {
   const rate = source.sampleRate;
   const from = Math.round((coarse - onsetWindow.back) * rate);
@@ -36,6 +39,6 @@ export function measureStroke(
     levelSe: Math.max(level.levelSe, leastLevelSe),
     sound: 'pad',
     evidence: rise.evidence,
-    timbre: timbreOf(rise),
+    timbre: timbreOf(rise, framesAlone),
   };
 }

@@ -28,13 +28,25 @@ const clearDb = 3;
 /** Fewer sounds have no majority worth the name. */
 export const fewestSounds = 12;
 
-/** Root mean square of a sound's distance from a pad's line, each figure over its scatter. */
+/**
+ * Root mean square of a sound's distance from a pad's line, each figure over its scatter and error. In a sound cut
+ * short by the next, what all band levels are off by together is the missing body's share and doesn't count.
+ */
 export function distanceFrom({ middleDb, base, slope, scatter }: PadSound, sound: Sounding): number {
   const { values, errors } = sound.timbre;
   const level = sound.levelDb - middleDb;
+  const bandLevels = values.length - 2;
+  let weights = 0;
+  let common = 0;
+  for (let i = 0; i < bandLevels; i++) {
+    const weight = 1 / (scatter[i]! ** 2 + errors[i]! ** 2);
+    weights += weight;
+    common += weight * (values[i]! - base[i]! - slope[i]! * level);
+  }
+  common = sound.timbre.cut ? common / weights : 0;
   let sum = 0;
   for (let i = 0; i < values.length; i++) {
-    const off = values[i]! - base[i]! - slope[i]! * level;
+    const off = values[i]! - base[i]! - slope[i]! * level - (i < bandLevels ? common : 0);
     sum += (off * off) / (scatter[i]! ** 2 + errors[i]! ** 2);
   }
   return Math.sqrt(sum / values.length);
@@ -47,7 +59,7 @@ export function distanceFrom({ middleDb, base, slope, scatter }: PadSound, sound
  */
 export function findPadSound(sounds: readonly Sounding[]): PadSound | null {
   if (sounds.length < fewestSounds) return null;
-  const clear = sounds.filter(({ timbre }) => errorOf(timbre) < clearDb);
+  const clear = sounds.filter(({ timbre }) => wholeError(timbre) < clearDb);
   const sample = everyNth(clear.length >= fewestSounds ? clear : sounds, sampled);
   const figures = sample[0]!.timbre.values.length;
   let best: { readonly pad: PadSound; readonly near: number } | null = null;
@@ -64,10 +76,7 @@ export function findPadSound(sounds: readonly Sounding[]): PadSound | null {
   return members.length >= 6 ? fitted(members, figures) : null;
 }
 
-/** Root mean square error of a timbre, dB. */
-export function errorOf({ errors }: Timbre): number {
-  return Math.sqrt(errors.reduce((sum, error) => sum + error * error, 0) / errors.length);
-}
+const wholeError = ({ errors }: Timbre) => Math.hypot(...errors) / Math.sqrt(errors.length);
 
 function lineThrough(a: Sounding, b: Sounding, figures: number): PadSound {
   const apart = a.levelDb - b.levelDb;

@@ -1,6 +1,7 @@
 import { laidDown } from './laid-down.ts';
-import { distanceFrom, errorOf, findPadSound, type PadSound, type Sounding } from './pad-sound.ts';
+import { distanceFrom, findPadSound, type PadSound, type Sounding } from './pad-sound.ts';
 import type { SoundClass, Stroke } from './stroke.ts';
+import { timbreError } from './timbre.ts';
 
 /** Distances from the pad's sound beyond which an attack is something else; 1 in 1000 strokes of a pad lies beyond. */
 const farthest = 2.7;
@@ -18,7 +19,7 @@ const voiceRise = -2.5;
 
 type Heard = Stroke & Sounding;
 
-const isPoor = (sound: Heard) => sound.evidence < poor.evidence || errorOf(sound.timbre) > poor.errorDb;
+const isPoor = (sound: Heard) => sound.evidence < poor.evidence || timbreError(sound.timbre) > poor.errorDb;
 
 /**
  * Gives every attack its class. The pad is the sound that most attacks share (`pad-sound.ts`); the same sounds in the

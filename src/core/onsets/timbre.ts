@@ -2,10 +2,12 @@ import type { RiseCandidate } from './rise-candidates.ts';
 
 /** How an attack sounds, apart from its level: dB figures, and for each how far noise and tails may have moved it. */
 export interface Timbre {
-  /** Attack in each band, then body in each band, against the sound's own mean; then attack against body; then decay. */
+  /** Attack in each band, then body in each band, against their mean; then attack against body; then decay. */
   readonly values: readonly number[];
   /** Standard error of each value from what it stands in, dB. */
   readonly errors: readonly number[];
+  /** The next sound begins within its body. */
+  readonly cut: boolean;
 }
 
 /** What is left of a power once what was there before is taken off, dB, with its error; never less than a twentieth. */
@@ -15,19 +17,40 @@ function gained(power: number, before: number): { db: number; error: number } {
   return { db: 10 * Math.log10(own), error: Math.min(12, (10 / Math.LN10) * (before / own)) };
 }
 
-/** Timbre of a sound from the band powers round its rise. */
-export function timbreOf({ before, attack, body, after }: RiseCandidate): Timbre {
+/** Frames of a rise's `body`, and the end of its `after`: what begins before them is in them. */
+const bodyEnds = 12;
+const afterEnds = 40;
+const unknownDb = 12;
+
+/**
+ * Timbre of a sound from the band powers round its rise. `alone` is the number of frames to the next rise: figures
+ * that reach into it are marked as not known.
+ */
+export function timbreOf({ before, attack, body, after }: RiseCandidate, alone: number): Timbre {
   const bands = before.length;
   const parts = [...attack, ...body].map((power, i) => gained(power, before[i % bands]!));
   const mean = parts.reduce((sum, { db }) => sum + db, 0) / parts.length;
   const values = parts.map(({ db }) => db - mean);
-  const errors = parts.map(({ error }) => error);
+  const bodyError = alone < bodyEnds ? unknownDb : 0;
+  const endError = alone < afterEnds ? unknownDb : 0;
+  const errors = parts.map(({ error }, i) => (i < bands ? error : Math.hypot(error, bodyError)));
   const total = (powers: Float32Array) => powers.reduce((sum, power) => sum + power, 0);
   const start = gained(total(attack), total(before));
   const whole = gained(total(body), total(before));
   const end = gained(total(after), total(before) / 4);
   return {
     values: [...values, start.db - whole.db, Math.min(40, whole.db - end.db)],
-    errors: [...errors, Math.hypot(start.error, whole.error), Math.hypot(whole.error, end.error)],
+    errors: [
+      ...errors,
+      Math.hypot(start.error, whole.error, bodyError),
+      Math.hypot(whole.error, end.error, endError, bodyError),
+    ],
+    cut: bodyError > 0,
   };
+}
+
+/** Root mean square error of what can be known of a timbre, dB: how well it is heard at all. */
+export function timbreError({ errors, cut }: Timbre): number {
+  const known = cut ? errors.slice(0, (errors.length - 2) / 2) : errors;
+  return Math.hypot(...known) / Math.sqrt(known.length);
 }

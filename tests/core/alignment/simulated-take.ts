@@ -225,7 +225,7 @@ export const simulateTake = (spec: TakeSpec): SimulatedTake => {
       levelSe: 0.2,
       sound: event.sound,
       evidence: 50,
-      timbre: [],
+      timbre: null,
     }),
   );
   const clickFrom = start - 4 * first - random.whole(0, 8) * first + 0.02 * random.normal();

@@ -24,7 +24,7 @@ export function takeWithFaults(faults: {
       levelSe: 0.1,
       sound: 'pad',
       evidence: 40,
-      timbre: [],
+      timbre: null,
     } as const;
     strokes.push(stroke);
     return strokes.length - 1;

@@ -132,7 +132,7 @@ export function simulatedPerformance(take: Take): Performance {
       levelSe,
       sound: 'pad',
       evidence: 50,
-      timbre: [],
+      timbre: null,
     });
   });
   const alignment: Alignment = {
