@@ -10,6 +10,9 @@ const strokeFree = 3;
 /** A click whose start has more than this many times the quietest one's energy is struck together with a stroke. */
 const likeEnergy = 1.4;
 const startSeconds = 0.025;
+/** So many blocks in a row that have next to nothing in common end the sound. */
+const quietBlocks = 5;
+const leastWeight = 0.25;
 const passes = 3;
 
 /** Where a click's sound may be learned from: its start (s), and how much of it no stroke covers (s). */
@@ -40,6 +43,8 @@ export function learnClickSound(
   const block = Math.max(8, Math.round(blockSeconds * source.sampleRate));
   const sound = new Float32Array(length);
   const weights: number[] = [];
+  const alone: boolean[] = [];
+  const energies: number[] = [];
   for (let from = 0; from < length; from += block) {
     const to = Math.min(from + block, length);
     const free = heard.filter((_, i) => clearest[i]!.clear * source.sampleRate >= to);
@@ -47,10 +52,21 @@ export function learnClickSound(
     const each = used.reduce((sum, samples) => sum + energyOf(samples, from, to), 0) / used.length;
     const common = energyOf(sound, from, to) / (each + 1e-20);
     const chance = 1 / used.length;
-    const shared =
-      used.length === 1 ? 0 : Math.max(0, (common - chance) / (1 - chance) / Math.max(common, 1e-9));
-    weights.push(free.length > 0 && used.length < 3 ? 1 : shared);
+    const shared = Math.max(0, (common - chance) / (1 - chance + 1e-9) / Math.max(common, 1e-9));
+    alone.push(free.length > 0 && used.length === 1);
+    weights.push(used.length === 1 ? 0 : shared);
+    energies.push(energyOf(sound, from, to) / (to - from));
   }
+  // One click heard alone has nothing to compare it with but the quiet it ends in.
+  const quiet = Math.min(...energies);
+  for (let i = 0; i < weights.length; i++) {
+    if (alone[i]) weights[i] = Math.max(0, 1 - (2 * quiet) / (energies[i]! + 1e-20));
+  }
+  // Once only noise is left the sound is over; a single lucky block later is no part of it.
+  const end = weights.findIndex((_, i) =>
+    weights.slice(i, i + quietBlocks).every((weight) => weight < leastWeight),
+  );
+  if (end > 0) weights.fill(0, end);
   // The weight runs from block to block in straight lines: a step would be an attack.
   for (let n = 0; n < length; n++) {
     const place = n / block - 0.5;
