@@ -9,13 +9,8 @@ import { nearestText } from '../core/exercise/nearest-text.ts';
 import { notationColumns } from '../core/exercise/notation-columns.ts';
 import type { SheetLine } from '../core/exercise/sheet.ts';
 import { findSticking, stickingsFor } from '../core/exercise/stickings.ts';
+import { type CommandOutput, toProcess } from './command-output.ts';
 import { exitCodes } from './exit-codes.ts';
-
-/** Where a command writes: its result and its talk. */
-export interface CommandOutput {
-  readonly stdout: (text: string) => void;
-  readonly stderr: (text: string) => void;
-}
 
 interface Options {
   readonly accents?: string;
@@ -24,11 +19,6 @@ interface Options {
   readonly find?: string;
   readonly json?: true;
 }
-
-const toProcess: CommandOutput = {
-  stdout: (text) => process.stdout.write(text),
-  stderr: (text) => process.stderr.write(text),
-};
 
 const help = `
 Examples:

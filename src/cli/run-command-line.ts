@@ -1,5 +1,7 @@
 import { Command, CommanderError } from 'commander';
+import { CommandFault } from './command-fault.ts';
 import { exitCodes } from './exit-codes.ts';
+import { usageSentence } from './usage-sentence.ts';
 
 /** Command name → a function that loads the command. */
 export type CommandTable = Readonly<Record<string, () => Promise<Command>>>;
@@ -11,8 +13,8 @@ export interface Program {
 
 /**
  * Runs one command line and returns the exit code. Only the named command's module is loaded; help and unknown
- * names load them all. A command that ends with a code other than 0 sets `process.exitCode` itself; what it throws
- * is told on stderr in one line and counts as a fault.
+ * names load them all. A command ends with another code by throwing a `CommandFault`, whose message is told on stderr,
+ * or, with its result written, by setting `process.exitCode`; anything else that it throws counts as a fault.
  *
  * @example
  * await runCommandLine(['--version'], { version: '1.0.0', commands: {} }); // prints 1.0.0, returns 0
@@ -24,8 +26,7 @@ export async function runCommandLine(
   const program = new Command('evenhand')
     .description('Grades recorded practice takes of accented-triplet exercises.')
     .version(version, '--version', 'show the version')
-    .helpOption('-h, --help', 'show this help')
-    .showHelpAfterError('`evenhand --help` lists what there is.');
+    .helpOption('-h, --help', 'show this help');
 
   const [first = ''] = args;
   const named = Object.hasOwn(commands, first) ? [commands[first]!] : Object.values(commands);
@@ -40,14 +41,19 @@ export async function runCommandLine(
     await program.parseAsync(args, { from: 'user' });
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.done : exitCodes.usage;
+    if (error instanceof CommandFault) {
+      process.stderr.write(`${error.message}\n`);
+      return error.exitCode;
+    }
     process.stderr.write(`evenhand: ${error instanceof Error ? error.message : String(error)}\n`);
     return exitCodes.fault;
   }
   return typeof process.exitCode === 'number' ? process.exitCode : exitCodes.done;
 }
 
-/** Commander passes this setting on only to commands made by itself, hence the walk. */
-function throwInsteadOfExit(command: Command): void {
+/** Commander passes these settings on only to commands made by itself, hence the walk. */
+function throwInsteadOfExit(command: Command, name = command.name()): void {
   command.exitOverride();
-  for (const part of command.commands) throwInsteadOfExit(part);
+  command.configureOutput({ outputError: (text, write) => write(usageSentence(text, name)) });
+  for (const part of command.commands) throwInsteadOfExit(part, `${name} ${part.name()}`);
 }

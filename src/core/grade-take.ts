@@ -10,7 +10,7 @@ import { tempoColumns } from './grading/tempo-columns.ts';
 import { measureTake } from './measures/index.ts';
 import { performanceOf } from './measures/performance.ts';
 import { hearStrokes } from './onsets/hear-strokes.ts';
-import { type TakeResult, takeResultVersion } from './result/take-result.ts';
+import { type Reason, type TakeResult, takeResultVersion } from './result/take-result.ts';
 import { advise } from './scoring/advise.ts';
 import { cannotTell } from './scoring/cannot-tell.ts';
 import type { Rubric } from './scoring/rubric.ts';
@@ -26,6 +26,8 @@ export interface GradeOptions {
   readonly rubric?: Rubric;
   /** The player noted pain or discomfort: no advice to go faster. */
   readonly discomfort?: boolean;
+  /** What is known of the recording before it is listened to, such as that its end is missing. */
+  readonly warnings?: readonly Reason[];
 }
 
 const envelopeSlices = 1200;
@@ -38,7 +40,7 @@ const envelopeSlices = 1200;
  * @example gradeTake(source, sheet, { name: 'monday.wav' }).grading // { state: 'graded' }
  */
 export function gradeTake(source: Source, sheet: Sheet, options: GradeOptions = {}): TakeResult {
-  const { name = 'recording', sha256 = null, rubric = steady, discomfort = false } = options;
+  const { name = 'recording', sha256 = null, rubric = steady, discomfort = false, warnings = [] } = options;
   const slots = layOut(sheet);
   const shape = envelope(source, envelopeSlices);
   const hearing = hearStrokes(source);
@@ -71,7 +73,8 @@ export function gradeTake(source: Source, sheet: Sheet, options: GradeOptions = 
   } as const;
   if (reason !== null) {
     const grading = { state: 'not-gradable', reason } as const;
-    return { ...described, grading, measures: [], scores: null, advice: [], warnings: [], cannotTell: [] };
+    const nothing = { measures: [], scores: null, advice: [], cannotTell: [] };
+    return { ...described, ...nothing, grading, warnings: [...warnings] };
   }
 
   const measures = measureTake(performance);
@@ -85,7 +88,7 @@ export function gradeTake(source: Source, sheet: Sheet, options: GradeOptions = 
     measures,
     scores,
     advice: advise({ measures, lines, rubric, scores, bpm, discomfort }),
-    warnings: takeWarnings({ sheet, slots, alignment, segments }),
+    warnings: [...warnings, ...takeWarnings({ sheet, slots, alignment, segments })],
     cannotTell: cannotTell({
       measures,
       lines,

@@ -23,4 +23,8 @@ export const takeSentences: SentenceTable = {
     `${numberOf(f, 'runs') === 1 ? 'One run' : `${numberOf(f, 'runs')} runs`} came on top of what the sheet asks for (from ${takeTime(numberOf(f, 'from'))}): shown, not graded.`,
   'tempo-far-off': (f) =>
     `Asked for was ${numberOf(f, 'asked').toFixed(0)} BPM, played were ${numberOf(f, 'played').toFixed(0)}. If the sheet has the wrong tempo, mend it and grade again; all but the tempo is graded at the tempo played.`,
+  'end-missing': (f) =>
+    `The recording breaks off${f.missingSeconds === undefined ? '' : `: ${numberOf(f, 'missingSeconds').toFixed(1)} s at its end are missing from the file`}. What is there was graded; copy the file from the recorder again to have the rest.`,
+  'length-not-written': () =>
+    "The recorder didn't write down how long the recording is; it was read to the end of the file.",
 };

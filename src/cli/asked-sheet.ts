@@ -1,0 +1,59 @@
+import { faultText } from '../core/exercise/fault-text.ts';
+import { limits } from '../core/exercise/limits.ts';
+import { lineFromText } from '../core/exercise/line-from-text.ts';
+import { parseSheet } from '../core/exercise/parse-sheet.ts';
+import type { Sheet } from '../core/exercise/sheet.ts';
+import { CommandFault } from './command-fault.ts';
+import { lineOptions, settingsFromOptions } from './line-options.ts';
+import { readTextFile } from './read-text-file.ts';
+
+/** What was typed to say what was played. */
+export interface AskedFor {
+  readonly exercise?: string;
+  readonly sheet?: string;
+  readonly [lineOption: string]: unknown;
+}
+
+/**
+ * What the player was asked to play: one exercise with its options, or a sheet's file. Throws a usage fault for
+ * options that can't be understood, an unreadable-input fault for a sheet that can't be read; its faults are shown
+ * with line and column.
+ */
+export function askedSheet(typed: AskedFor): Sheet {
+  const { exercise, sheet } = typed;
+  if (exercise !== undefined && sheet !== undefined)
+    throw new CommandFault('usage', 'Give either --exercise or --sheet, not both.');
+  if (sheet !== undefined) return sheetFromFile(sheet, typed);
+  if (exercise !== undefined) return sheetFromExercise(exercise, typed);
+  throw new CommandFault(
+    'usage',
+    'What was played isn\'t said. Add --exercise, such as --exercise ">RLR >LRL" --bpm 110, or --sheet with a file.',
+  );
+}
+
+function sheetFromFile(path: string, typed: AskedFor): Sheet {
+  const surplus = lineOptions.find(({ name }) => typed[name] !== undefined);
+  if (surplus)
+    throw new CommandFault(
+      'usage',
+      `--${surplus.name} goes with --exercise; write "${surplus.setting}:" into the sheet instead.`,
+    );
+  const text = readTextFile(path, 'sheet');
+  const parsed = parseSheet(text);
+  if (parsed.ok) return parsed.sheet;
+  const shown = parsed.faults.map((fault) => `${path}: ${faultText(text, fault)}`);
+  throw new CommandFault('unreadableInput', shown.join('\n'));
+}
+
+function sheetFromExercise(text: string, typed: AskedFor): Sheet {
+  const parsed = lineFromText(text, settingsFromOptions(typed));
+  if (!parsed.ok) throw new CommandFault('usage', `--exercise: ${faultText(text, parsed.fault)}`);
+  const { line } = parsed;
+  const strokes = line.repeats * line.beats.flatMap((beat) => beat.partials.filter(Boolean)).length;
+  if (strokes > limits.sheetStrokes)
+    throw new CommandFault(
+      'usage',
+      `--times ${line.repeats} makes ${strokes} strokes; ${limits.sheetStrokes} at most can be graded. Choose fewer times.`,
+    );
+  return { title: line.label, lines: [line] };
+}

@@ -1,0 +1,126 @@
+import { Command } from 'commander';
+import { gradeTake } from '../core/grade-take.ts';
+import type { TakeResult } from '../core/result/take-result.ts';
+import { rubrics } from '../core/scoring/rubrics/index.ts';
+import { askedSheet } from './asked-sheet.ts';
+import { chosenRubric } from './chosen-rubric.ts';
+import { CommandFault } from './command-fault.ts';
+import { type CommandOutput, toProcess } from './command-output.ts';
+import { exitCodes } from './exit-codes.ts';
+import { lineOptions } from './line-options.ts';
+import { openTake } from './open-take.ts';
+import { checkOutputPaths, type FileOutputs } from './output-paths.ts';
+import { longestSound, soundUri } from './sound-uri.ts';
+import { textSummary } from './text-summary.ts';
+import { writeOutputs } from './write-outputs.ts';
+
+interface Options {
+  readonly exercise?: string;
+  readonly sheet?: string;
+  readonly rubric: string;
+  readonly discomfort?: true;
+  readonly json?: string | true;
+  readonly csv?: string;
+  readonly report?: string;
+  readonly sound?: true;
+  readonly pictures?: string;
+  readonly [lineOption: string]: unknown;
+}
+
+const help = `
+Examples:
+  evenhand grade monday.wav --exercise ">RLR >LRL" --bpm 110 --times 8
+  evenhand grade monday.wav --exercise triplet-2-hand-to-hand --bpm 110 --report monday.html
+  evenhand grade monday.wav --sheet week-7.sheet --json monday.json --csv monday.csv
+
+An exercise is the name of a listed one (\`evenhand exercises\`) or your own notation: a group for
+each beat, R and L for the hands, > before an accent. A sheet is a text file with a line for each
+exercise, such as   >RLR >LRL ; times: 8 ; tempo: 110   and # before a remark.
+
+The summary comes on the screen unless something else goes there. The exit code is 0 when the
+take was graded, however low; 2 when this command can't be understood; 3 when the recording, the
+sheet or the rubric can't be read; 4 when the take can't be graded (the outputs say why).
+`;
+
+const widths = { usual: 80, least: 56, most: 100 };
+
+function onScreen(result: TakeResult): string {
+  const { isTTY, columns = widths.usual } = process.stdout;
+  const width = Math.max(widths.least, Math.min(widths.most, isTTY ? columns : widths.usual));
+  return textSummary(result, { color: Boolean(isTTY) && !process.env.NO_COLOR, width });
+}
+
+function takeFrom(take: string | undefined, { json }: Options): string {
+  if (take !== undefined) return take;
+  const hint =
+    typeof json === 'string'
+      ? `"${json}" was taken as the file for --json. Put the recording first, or write --json=-.`
+      : 'Name the recording of the take, such as `evenhand grade monday.wav --exercise ">RLR >LRL" --bpm 110`.';
+  throw new CommandFault('usage', `There is no recording to grade. ${hint}`);
+}
+
+/**
+ * The command that grades a take. The summary, or the one form of the result that is sent to `-`, goes to stdout,
+ * all talk to stderr. Sets `process.exitCode` to 4 for a take that can't be graded; throws `CommandFault`.
+ *
+ * @example await gradeCommand(output).parseAsync(['take.wav', '--exercise', '>RLR >LRL'], { from: 'user' })
+ */
+export function gradeCommand(output: CommandOutput = toProcess): Command {
+  const command = new Command('grade')
+    .description('Grade a recorded take against what was to be played.')
+    .argument('[take]', 'the recording, a WAV file; - reads it from a pipe')
+    .option('--exercise <text>', 'what was played: name of an exercise, or notation in quotes')
+    .option('--sheet <file>', 'what was played: a file with several exercises');
+  for (const { name, value, about } of lineOptions) command.option(`--${name} <${value}>`, about);
+  command
+    .option(
+      '--rubric <name>',
+      `how strictly to score: ${rubrics.map(({ id }) => id).join(', ')}, or a file`,
+      'steady',
+    )
+    .option('--discomfort', 'something hurt or tingled: no advice to go faster')
+    .option('--json [file]', 'write the whole result as JSON, on the screen without a file')
+    .option('--csv <file>', 'write the strokes as a table for a spreadsheet')
+    .option('--report <file>', 'write a report with pictures to open in a browser')
+    .option('--sound', 'put the recording into the report to listen to the spots')
+    .option('--pictures <folder>', 'write each picture as a PNG file')
+    .addHelpText('after', help)
+    .configureOutput({ writeOut: output.stdout, writeErr: output.stderr });
+
+  return command.action(async (named: string | undefined, options: Options) => {
+    const take = takeFrom(named, options);
+    const { json, csv, report, pictures, sound, discomfort = false } = options;
+    const files: FileOutputs = {
+      ...(json === undefined ? {} : { json: json === true ? '-' : json }),
+      ...(csv === undefined ? {} : { csv }),
+      ...(report === undefined ? {} : { report }),
+    };
+    if (sound && report === undefined)
+      throw new CommandFault('usage', '--sound goes into the report. Add --report with a file.');
+    checkOutputPaths(files, pictures, [take, ...(options.sheet ? [options.sheet] : []), options.rubric]);
+    const rubric = chosenRubric(options.rubric);
+    const sheet = askedSheet(options);
+
+    const recording = openTake(take);
+    try {
+      const { source, name, notes } = recording;
+      const result = gradeTake(source, sheet, {
+        name,
+        sha256: recording.sha256(),
+        rubric,
+        discomfort,
+        warnings: notes.map(({ code, facts }) => ({ code, facts: { ...facts } })),
+      });
+      if (result.grading.state === 'not-gradable') process.exitCode = exitCodes.notGradable;
+      if (!Object.values(files).includes('-')) output.stdout(onScreen(result));
+      const heard = sound ? soundUri(source) : null;
+      if (sound && heard === null)
+        output.stderr(
+          `The recording is too long to go into the report: over ${longestSound / 60} minutes.\n`,
+        );
+      await writeOutputs(result, { files, pictures, sound: heard }, output);
+    } finally {
+      recording.close();
+    }
+  });
+}
