@@ -4,6 +4,7 @@ import type { RiseCandidate } from './rise-candidates.ts';
 import type { Stroke } from './stroke.ts';
 import { levelPastSeconds, levelSeconds, strokeLevel } from './stroke-level.ts';
 import { timbreOf } from './timbre.ts';
+import { timeError } from './time-error.ts';
 
 /** Sound read round the coarse time for the onset, s: the past, and how far the onset may lie either side. */
 const onsetWindow = { back: pastSeconds + 0.006, ahead: 0.006 };
@@ -34,7 +35,7 @@ export function measureStroke(
   const level = strokeLevel(source.read(0, levelFrom, levelTo), rate, time * rate - levelFrom, pastFrom);
   return {
     time,
-    timeSe: onset.curvatureSe,
+    timeSe: timeError(onset),
     levelDb: level.levelDb,
     levelSe: Math.max(level.levelSe, leastLevelSe),
     sound: 'pad',

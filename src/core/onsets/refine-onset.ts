@@ -8,10 +8,16 @@ export interface RefinedOnset {
   readonly curvatureSe: number;
   /** Ratio of the attack's power to the floor it was read from, dB. */
   readonly depthDb: number;
+  /** How far the attack's first moments lie under its peak, dB: large where the rise is slow or has a second wave. */
+  readonly lateDb: number;
 }
 
 /** Length of sound before the attack from which it is predicted, s. */
 export const pastSeconds = 0.018;
+/** The attack's first moments, s. */
+const earlySeconds = 0.00025;
+/** A likelihood wider than this is not narrowed to the two samples round its best. */
+const wideSamples = 0.8;
 /** How far either side of the coarse time the onset is looked for, s. */
 const searchSeconds = 0.0035;
 /** How much of the attack the likelihood sees, s. */
@@ -21,12 +27,12 @@ const quietSeconds = 0.0015;
 const order = 12;
 /** Every stroke is read at the same depth below its own attack, so that loud ones don't read earlier. */
 const floorShare = 0.004;
-/** Time constant of the rise, s; the power rises with its fourth power. */
-const riseSeconds = 0.0002;
+/** Time constant of the rise, s; the power rises with its square. */
+const riseSeconds = 0.00007;
 
 /**
  * Refines an onset near `coarse` (samples from the window's start) by maximum likelihood of a variance that rises as
- * s² + g·(1 − e^(−t/ρ))⁴ over the whitened sound. `samples` is at `rate` Hz and must begin at least
+ * s² + g·(1 − e^(−t/ρ))² over the whitened sound. `samples` is at `rate` Hz and must begin at least
  * `pastSeconds + searchSeconds` before and end `searchSeconds + attackSeconds` after it.
  */
 export function refineOnset(samples: Float32Array, rate: number, coarse: number): RefinedOnset {
@@ -56,39 +62,50 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
   const from = Math.max(0, first - span - quiet);
   const to = Math.min(power.length, first + attack);
   const shape = riseShape(rate, to - from);
-  // One-sample steps first, then an eighth of a sample round the best.
-  let best = first;
-  let bestValue = Number.NEGATIVE_INFINITY;
-  for (let t = Math.max(1, first - span); t <= first + Math.ceil(span / 3); t++) {
-    const value = logLikelihood(power, floor, t, shape, from, to);
-    if (value > bestValue) {
-      bestValue = value;
-      best = t;
-    }
-  }
-  const step = 1 / shape.perSample;
-  const fine = new Float64Array(2 * shape.perSample + 1);
-  let fineBest = 0;
-  let sum = 0;
-  let weighted = 0;
-  let spread = 0;
-  for (let i = 0; i < fine.length; i++) {
-    fine[i] = logLikelihood(power, floor, best - 1 + i * step, shape, from, to);
-    if (fine[i]! > fine[fineBest]!) fineBest = i;
-  }
-  for (let i = 0; i < fine.length; i++) {
-    const w = Math.exp(fine[i]! - fine[fineBest]!);
-    sum += w;
-    weighted += w * i;
-    spread += w * i * i;
-  }
-  const mean = weighted / sum;
-  if (!Number.isFinite(mean)) return { time: coarse / rate, curvatureSe: searchSeconds / 4, depthDb: 0 };
-  return {
-    time: (start + best - 1 + mean * step) / rate,
-    curvatureSe: (Math.sqrt(Math.max(spread / sum - mean * mean, 0.25)) * step) / rate,
-    depthDb: 10 * Math.log10(peak / floor),
+  const posterior = (start: number, step: number, count: number): Posterior => {
+    const values = Array.from({ length: count }, (_, i) =>
+      logLikelihood(power, floor, start + i * step, shape, from, to),
+    );
+    return posteriorOf(values, start, step);
   };
+  // One-sample steps first, then an eighth of a sample round the best where that is where it lies.
+  const lowest = Math.max(1, first - span);
+  const coarsely = posterior(lowest, 1, first + Math.ceil(span / 3) - lowest + 1);
+  const finely = posterior(coarsely.best - 1, 1 / shape.perSample, 2 * shape.perSample + 1);
+  const { mean, sd } = coarsely.sd > wideSamples ? coarsely : finely;
+  if (!Number.isFinite(mean))
+    return { time: coarse / rate, curvatureSe: searchSeconds / 4, depthDb: 0, lateDb: 0 };
+  const early = Math.max(1, Math.round(earlySeconds * rate));
+  const at = Math.max(0, Math.floor(mean));
+  return {
+    time: (start + mean) / rate,
+    curvatureSe: sd / rate,
+    depthDb: 10 * Math.log10(peak / floor),
+    lateDb: 10 * Math.log10(peak / Math.max(floor, ...power.subarray(at, at + early))),
+  };
+}
+
+interface Posterior {
+  readonly best: number;
+  readonly mean: number;
+  readonly sd: number;
+}
+
+/** Place of the best value, mean and standard deviation under a flat prior; evenly spaced log-likelihoods. */
+function posteriorOf(values: readonly number[], start: number, step: number): Posterior {
+  const top = Math.max(...values);
+  let sum = 0;
+  let first = 0;
+  let second = 0;
+  values.forEach((value, i) => {
+    const weight = Math.exp(value - top);
+    sum += weight;
+    first += weight * i;
+    second += weight * i * i;
+  });
+  const mean = first / sum;
+  const sd = Math.sqrt(Math.max(second / sum - mean * mean, 1 / 12));
+  return { best: start + values.indexOf(top) * step, mean: start + mean * step, sd: sd * step };
 }
 
 /**
@@ -123,12 +140,12 @@ interface RiseShape {
   readonly values: Float64Array;
 }
 
-/** (1 − e^(−t/ρ))⁴ at eighths of a sample. */
+/** (1 − e^(−t/ρ))² at eighths of a sample. */
 function riseShape(rate: number, length: number): RiseShape {
   const perSample = 8;
   const values = new Float64Array((length + 2) * perSample);
   for (let i = 0; i < values.length; i++) {
-    values[i] = (1 - Math.exp(-i / perSample / rate / riseSeconds)) ** 4;
+    values[i] = (1 - Math.exp(-i / perSample / rate / riseSeconds)) ** 2;
   }
   return { perSample, values };
 }
