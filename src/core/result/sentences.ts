@@ -1,8 +1,8 @@
+import { reasonSentences } from '../measures/reason-sentences.ts';
 import { measureList } from './names.ts';
 import { type Facts, type SentenceTable, textOf } from './sentence-table.ts';
 import { adviceSentences } from './sentences-advice.ts';
 import { alignmentSentences } from './sentences-alignment.ts';
-
 import { cannotTellSentences } from './sentences-cannot-tell.ts';
 import { takeSentences } from './sentences-take.ts';
 
@@ -12,6 +12,7 @@ const tables: readonly SentenceTable[] = [
   cannotTellSentences,
   alignmentSentences,
   takeSentences,
+  reasonSentences,
 ];
 
 const upperFirst = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

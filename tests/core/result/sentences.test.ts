@@ -1,28 +1,27 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { reasonSentences } from '../../../src/core/measures/reason-sentences.ts';
 import { hasSentence, sentence } from '../../../src/core/result/sentences.ts';
 import { adviceSentences } from '../../../src/core/result/sentences-advice.ts';
 import { alignmentSentences } from '../../../src/core/result/sentences-alignment.ts';
 import { cannotTellSentences } from '../../../src/core/result/sentences-cannot-tell.ts';
+import { takeSentences } from '../../../src/core/result/sentences-take.ts';
 import { exampleResult } from '../../support/example-result.ts';
 
 const root = join(import.meta.dirname, '../../..');
 
-/** Codes written in the sources of a folder: `code: 'x'` and both arms of `code: a ? 'x' : 'y'`. */
+/** Codes in the sources of a folder: `code: 'x'`, both arms of `code: a ? 'x' : 'y'`, `notMeasurable('x')` and its like. */
 function codesIn(folder: string): string[] {
   const files = readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' }).filter((f) =>
     f.endsWith('.ts'),
   );
   const texts = files.map((file) => readFileSync(join(root, folder, file), 'utf8'));
-  const statements = texts.flatMap((text) =>
-    [...text.matchAll(/\bcode(?::| =)([^,;}]*)/g)].map((m) => m[1]!),
-  );
-  return [
-    ...new Set(
-      statements.flatMap((s) => [...s.matchAll(/(?:^|[?:])\s*'([a-z]+(?:-[a-z]+)*)'/g)].map((m) => m[1]!)),
-    ),
-  ];
+  const all = (pattern: RegExp, text: string) => [...text.matchAll(pattern)].map((m) => m[1]!);
+  const statements = texts.flatMap((text) => all(/\bcode(?::| =)([^,;}]*)/g, text));
+  const written = statements.flatMap((s) => all(/(?:^|[?:])\s*'([a-z]+(?:-[a-z]+)*)'/g, s));
+  const outcomes = texts.flatMap((text) => all(/\bnot(?:Measurable|Applicable)\(\s*'([a-z-]+)'/g, text));
+  return [...new Set([...written, ...outcomes])];
 }
 
 /** Facts that any sentence can be filled in with. */
@@ -54,16 +53,38 @@ const anyFacts = {
   slots: 72,
   matched: 30,
   inside: 12,
+  peakDb: -71,
+  wanted: 72,
+  graded: 12,
+  notReached: 8,
+  runs: 2,
+  from: 12.5,
+  asked: 100,
+  played: 118,
+  accents: 3,
+  taps: 4,
+  error: 1.26,
+  spread: 2.34,
+  unit: 'ms',
 };
 
-const tables = { ...adviceSentences, ...cannotTellSentences, ...alignmentSentences };
+const tables = {
+  ...reasonSentences,
+  ...adviceSentences,
+  ...cannotTellSentences,
+  ...alignmentSentences,
+  ...takeSentences,
+};
 
 describe('sentence', () => {
-  it.each(['src/core/scoring', 'src/core/alignment'])('has one for every code in %s', (folder) => {
-    const codes = codesIn(folder);
-    expect(codes.length).toBeGreaterThan(3);
-    expect(codes.filter((code) => !hasSentence(code))).toEqual([]);
-  });
+  it.each(['scoring', 'alignment', 'measures', 'grading'].map((part) => `src/core/${part}`))(
+    'has one for every code in %s',
+    (folder) => {
+      const codes = codesIn(folder);
+      expect(codes.length).toBeGreaterThan(3);
+      expect(codes.filter((code) => !hasSentence(code))).toEqual([]);
+    },
+  );
 
   it.each(Object.keys(tables))('fills %s in with its facts', (code) => {
     const text = sentence({ code, facts: anyFacts });
