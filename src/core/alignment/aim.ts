@@ -1,5 +1,5 @@
 import type { StepKind } from './paths.ts';
-import { bounceWithin, graceAtLeast, graceWithin, prices } from './prices.ts';
+import { bounceReach, graceAtLeast, graceWithin, prices } from './prices.ts';
 import { beam, reach, type Search } from './search.ts';
 
 /** Gains of the beat tracker once it has settled: share of a deviation taken into phase and tempo. */
@@ -33,10 +33,10 @@ const between = (
   }
   price += graces * prices.graceMissed;
   if (last === from) return price;
-  const bounceReach = Math.min(bounceWithin, 0.6 * main.room[fromSlot]! * period);
-  const bounce = prices.bounce + Math.log(spacing / bounceReach);
+  const within = bounceReach(main.room[fromSlot]! * period);
+  const bounce = prices.bounce + Math.log(spacing / within);
   for (let i = from + 1; i <= last; i++) {
-    price += times[i]! - times[from]! < bounceReach ? bounce : prices.extra;
+    price += times[i]! - times[from]! < within ? bounce : prices.extra;
   }
   return price;
 };

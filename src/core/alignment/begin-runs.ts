@@ -27,6 +27,9 @@ const tempoPrice = (
   return price;
 };
 
+/** Strokes that the pulse of a beginning is worth to the beat tracker. */
+const settledAtBegin = 3;
+
 /** Begins a run on a slot at a tempo of its own, where the strokes ahead fit. */
 export const begin = (
   search: Search,
@@ -37,11 +40,18 @@ export const begin = (
   kind: StepKind,
 ): void => {
   if (score < search.paths.bestAt(stroke) - beam) return;
-  const period = search.tempoFrom(stroke, slot);
-  if (period === null || period <= 0) return;
+  const pulse = search.pulseFrom(stroke, slot);
+  if (pulse === null) return;
+  const { due, period } = pulse;
   const phase = search.phasePrice?.(stroke, slot, period) ?? 0;
-  const total = score + tempoPrice(search, period, slot, node) + phase + search.level(stroke, slot);
-  search.paths.offer(stroke, slot, total, node, kind, search.times[stroke]!, period, 3);
+  const scale = search.scatter * search.main.space[slot]! * period;
+  const total =
+    score +
+    tempoPrice(search, period, slot, node) +
+    phase -
+    2.5 * Math.log1p(((search.times[stroke]! - due) / scale) ** 2 / 4) +
+    search.level(stroke, slot);
+  search.paths.offer(stroke, slot, total, node, kind, due, period, settledAtBegin);
 };
 
 /** Begins a run at a bar, up to `late` of its first slots missed. */

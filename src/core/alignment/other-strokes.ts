@@ -1,5 +1,5 @@
 import type { MainSlots } from './main-slots.ts';
-import { bounceWithin, graceAtLeast, graceWithin } from './prices.ts';
+import { bounceReach, graceAtLeast, graceWithin } from './prices.ts';
 import type { Run } from './runs.ts';
 
 /** What became of the strokes that lie on no main slot. */
@@ -62,7 +62,7 @@ export const otherStrokes = (question: {
     if (slotOf[j]! >= 0 || taken[j] === 1) continue;
     const after = next[j]!;
     const room = before < 0 ? 0 : main.room[slotOf[before]!]! * period[runOf[before]!]!;
-    if (before >= 0 && times[j]! - times[before]! < Math.min(bounceWithin, 0.6 * room)) doubled.push(j);
+    if (before >= 0 && times[j]! - times[before]! < bounceReach(room)) doubled.push(j);
     else if (before >= 0 && after >= 0) {
       const sameRun = runOf[before] === runOf[after];
       const close = times[after]! - times[before]! < joined * period[runOf[before]!]!;

@@ -55,7 +55,11 @@ export const prices = {
 } as const;
 
 /** A bounce comes at most this long after its stroke, s (common practice: 20 to 60 ms). */
-export const bounceWithin = 0.09;
+const latestBounce = 0.07;
+/** At fast tempos a bounce keeps to this share of the space its stroke has (our judgement). */
+const bounceShare = 0.4;
+/** Time (s) behind a stroke within which another is its bounce; `room` is the time to its nearest neighbour slot. */
+export const bounceReach = (room: number): number => Math.min(latestBounce, bounceShare * room);
 /** A grace note comes between these times before its main stroke, s (common practice: 10 to 60 ms). */
 export const graceAtLeast = 0.006;
 export const graceWithin = 0.085;

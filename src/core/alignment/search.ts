@@ -1,5 +1,5 @@
 import type { LevelEvidence } from './level-evidence.ts';
-import { lookAheadTempo } from './look-ahead.ts';
+import { lookAhead, type Pulse } from './look-ahead.ts';
 import type { MainSlots } from './main-slots.ts';
 import { openPaths, type Paths } from './paths.ts';
 import { pauseSpacings } from './prices.ts';
@@ -38,8 +38,8 @@ export interface Search extends PathQuestion {
   span(from: number, to: number, period: number): number;
   /** What a stroke's level says for a slot, nats. */
   level(stroke: number, slot: number): number;
-  /** Seconds per beat at which the strokes ahead fit a slot, or null where they don't. */
-  tempoFrom(stroke: number, slot: number): number | null;
+  /** The pulse at which the strokes from one on fit the slots from one on, or null where they don't. */
+  pulseFrom(stroke: number, slot: number): Pulse | null;
   /** Whether a pause comes before a stroke. */
   pauseBefore(stroke: number): boolean;
 }
@@ -47,7 +47,7 @@ export interface Search extends PathQuestion {
 /** Prepares a search. */
 export const openSearch = (question: PathQuestion): Search => {
   const { times, thin, levels, main, found } = question;
-  const known = new Map<number, number | null>();
+  const known = new Map<number, Pulse | null>();
   const periodIn = (line: number, from: number, period: number): number => {
     const before = main.asked[from];
     const after = main.asked[line];
@@ -67,8 +67,7 @@ export const openSearch = (question: PathQuestion): Search => {
       return (begin - main.beat[from]!) * period + (main.beat[to]! - begin) * periodIn(b, a, period);
     },
     level: (stroke, slot) => (main.accent[slot] === 1 ? levels.asAccent[stroke]! : levels.asTap[stroke]!),
-    tempoFrom: (stroke, slot) => {
-      if (thin.place[stroke]! < 0) return null;
+    pulseFrom: (stroke, slot) => {
       const key = stroke * (main.length + 1) + main.signature[slot]!;
       const before = known.get(key);
       if (before !== undefined) return before;
@@ -76,9 +75,9 @@ export const openSearch = (question: PathQuestion): Search => {
       const guesses = [found[line], main.asked[line]].filter(
         (guess) => guess !== null && guess !== undefined,
       );
-      const tempo = lookAheadTempo(times, thin, stroke, main, slot, guesses);
-      known.set(key, tempo);
-      return tempo;
+      const pulse = lookAhead(times, thin, stroke, main, slot, guesses);
+      known.set(key, pulse);
+      return pulse;
     },
     pauseBefore: (stroke) =>
       stroke === 0 || times[stroke]! - times[stroke - 1]! > pauseSpacings * thin.spacing,

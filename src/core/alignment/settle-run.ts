@@ -1,6 +1,6 @@
 import type { LevelEvidence } from './level-evidence.ts';
 import type { MainSlots } from './main-slots.ts';
-import { bounceWithin, graceAtLeast, graceWithin, prices } from './prices.ts';
+import { bounceReach, graceAtLeast, graceWithin, prices } from './prices.ts';
 import type { Run } from './runs.ts';
 
 /** Neighbours on each side that the local tempo is fitted to. */
@@ -79,14 +79,11 @@ const priceOf = (
   let price = 2.5 * Math.log1p(((times[stroke]! - due) / scale) ** 2 / 4);
   price -= main.accent[slot] === 1 ? levels.asAccent[stroke]! : levels.asTap[stroke]!;
   let graces = main.graces[slot]!;
-  const bounceReach = Math.min(bounceWithin, 0.6 * main.room[slot]! * period);
+  const within = bounceReach(main.room[slot]! * period);
   for (const other of [...near].reverse()) {
     const after = times[other]! - times[stroke]!;
     if (after > 0) {
-      price -=
-        after < bounceReach
-          ? prices.bounce + Math.log((main.room[slot]! * period) / bounceReach)
-          : prices.extra;
+      price -= after < within ? prices.bounce + Math.log((main.room[slot]! * period) / within) : prices.extra;
     } else if (after < 0 && graces > 0 && after <= -graceAtLeast && after >= -graceWithin) {
       graces--;
       price -= prices.gracePlayed;

@@ -5,8 +5,8 @@ import type { MainSlots } from './main-slots.ts';
 export interface ThinStrokes {
   /** Indices of the strokes kept, in order of time. */
   readonly kept: Int32Array;
-  /** Place of each stroke in `kept`, or −1. */
-  readonly place: Int32Array;
+  /** For each stroke the place in `kept` of the first one kept after it. */
+  readonly next: Int32Array;
   /** Median interval between strokes kept, s. */
   readonly spacing: number;
 }
@@ -27,11 +27,13 @@ export const thinStrokes = (times: Float64Array, levels: Float64Array, main: Mai
     if (last === undefined || times[j]! - times[last]! >= nearest) kept.push(j);
     else if (levels[j]! > levels[last]!) kept[kept.length - 1] = j;
   }
-  const place = new Int32Array(times.length).fill(-1);
-  kept.forEach((j, i) => {
-    place[j] = i;
-  });
+  const next = new Int32Array(times.length);
+  let place = 0;
+  for (let j = 0; j < times.length; j++) {
+    while (place < kept.length && kept[place]! <= j) place++;
+    next[j] = place;
+  }
   const intervals = kept.slice(1).map((j, i) => times[j]! - times[kept[i]!]!);
   const spacing = intervals.length > 0 ? median(intervals) : 0.2;
-  return { kept: Int32Array.from(kept), place, spacing };
+  return { kept: Int32Array.from(kept), next, spacing };
 };

@@ -223,6 +223,24 @@ export const realities: Readonly<Record<string, Reality>> = {
   }),
   drift: withSheet((_, random) => ({ drift: random.between(-0.05, 0.05), wander: 0.2 })),
   'with a click': withSheet(() => ({ click: true, missed: 0.02 })),
+  'restart in a mess': withSheet((_, random) => {
+    const share = random.uniform();
+    const clutter = random.whole(0, 5);
+    return {
+      before: 'talk',
+      afterwards: 'sticks-down',
+      jitter: random.between(0.04, 0.09),
+      missed: 0.02,
+      extra: 0.01,
+      bounced: 0.02,
+      accentsLost: 0.05,
+      tempo: random.between(0.9, 1.1),
+      parts: (mains) => [
+        { from: 0, to: inside(mains, share * 0.8), after: 0, state: 'abandoned' },
+        { ...whole(mains), after: 2 + 3 * share, clutter },
+      ],
+    };
+  }),
   'all at once': withSheet((_, random) => ({
     before: pick(['talk', 'noodling', 'sticks', 'counted-on-pad'] as const, random.uniform()),
     afterwards: pick(['noodling', 'sticks-down'] as const, random.uniform()),
