@@ -27,13 +27,15 @@ const likeSound = 0.97;
 const sameSound = 0.99;
 /** Times that an interval must come for a mere pair to be followed. */
 const recurrences = 3;
+/** Pairs whose sounds are compared, so that an hour of even playing without a click costs no more than a minute. */
+const mostCompared = 250;
 /** Sound kept ahead of the onset, s. */
 export const soundLead = 0.0008;
 
 /**
  * Where a metronome may be: attacks of like level and sound at equal intervals. First chains of three, then, when the
  * caller still asks, mere pairs of sounds so alike that no two strokes are, whose interval comes again. At most `most`
- * of each.
+ * of each, from the first part of the recording that has enough of them.
  */
 export function* clickSeeds(source: Source, attacks: readonly Attack[], most: number): Generator<ClickSeed> {
   yield* first(
@@ -66,7 +68,8 @@ function* seedsOf(
   correlation: number,
   companions: Companions,
 ): Generator<ClickSeed> {
-  for (let i = 0; i < attacks.length; i++) {
+  let compared = 0;
+  for (let i = 0; i < attacks.length && compared < mostCompared; i++) {
     const start = attacks[i]!;
     for (let j = i + 1; j < attacks.length; j++) {
       const second = attacks[j]!;
@@ -77,6 +80,7 @@ function* seedsOf(
       const others = companions(start, second, period, j + 1);
       if (others === null || others.some(({ levelDb }) => Math.abs(levelDb - start.levelDb) > likeLevelDb))
         continue;
+      compared++;
       const sound = readAt(source, start.time - soundLead, Math.round(matchSeconds * source.sampleRate));
       const like = others.every(
         ({ time }) => matchClick(source, sound, time - soundLead, evenness).correlation > correlation,

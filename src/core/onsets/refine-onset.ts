@@ -61,7 +61,7 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
   const span = Math.ceil(0.0008 * rate);
   const from = Math.max(0, first - span - quiet);
   const to = Math.min(power.length, first + attack);
-  const shape = riseShape(rate, to - from);
+  const shape = riseShape(rate);
   const posterior = (start: number, step: number, count: number): Posterior => {
     const values = Array.from({ length: count }, (_, i) =>
       logLikelihood(power, floor, start + i * step, shape, from, to),
@@ -71,7 +71,7 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
   // One-sample steps first, then an eighth of a sample round the best where that is where it lies.
   const lowest = Math.max(1, first - span);
   const coarsely = posterior(lowest, 1, first + Math.ceil(span / 3) - lowest + 1);
-  const finely = posterior(coarsely.best - 1, 1 / shape.perSample, 2 * shape.perSample + 1);
+  const finely = posterior(coarsely.best - 1, 1 / perSample, 2 * perSample + 1);
   const { mean, sd } = coarsely.sd > wideSamples ? coarsely : finely;
   if (!Number.isFinite(mean))
     return { time: coarse / rate, curvatureSe: searchSeconds / 4, depthDb: 0, lateDb: 0 };
@@ -135,19 +135,20 @@ function changePoint(power: Float64Array, floor: number, margin: number): number
   return best;
 }
 
-interface RiseShape {
-  readonly perSample: number;
-  readonly values: Float64Array;
-}
+const perSample = 8;
+const shapes = new Map<number, Float64Array>();
 
-/** (1 − e^(−t/ρ))² at eighths of a sample. */
-function riseShape(rate: number, length: number): RiseShape {
-  const perSample = 8;
-  const values = new Float64Array((length + 2) * perSample);
-  for (let i = 0; i < values.length; i++) {
-    values[i] = (1 - Math.exp(-i / perSample / rate / riseSeconds)) ** 2;
-  }
-  return { perSample, values };
+/** (1 − e^(−t/ρ))² at eighths of a sample, as far as any window reaches; worked out once for a sample rate. */
+function riseShape(rate: number): Float64Array {
+  const known = shapes.get(rate);
+  if (known !== undefined) return known;
+  const seconds = 2 * searchSeconds + attackSeconds + quietSeconds;
+  const values = Float64Array.from(
+    { length: Math.ceil(seconds * rate) * perSample },
+    (_, i) => (1 - Math.exp(-i / perSample / rate / riseSeconds)) ** 2,
+  );
+  shapes.set(rate, values);
+  return values;
 }
 
 /**
@@ -158,25 +159,24 @@ function logLikelihood(
   power: Float64Array,
   floor: number,
   at: number,
-  shape: RiseShape,
+  shape: Float64Array,
   from: number,
   to: number,
 ): number {
-  const { perSample, values } = shape;
   const first = Math.ceil(at);
   const offset = Math.round((first - at) * perSample);
   let energy = 0;
   let weight = 0;
   for (let i = first, j = offset; i < to; i++, j += perSample) {
     energy += power[i]!;
-    weight += values[j]!;
+    weight += shape[j]!;
   }
   const gain = Math.max((energy - (to - first) * floor) / Math.max(weight, 1e-9), floor * 1e-3);
   let sum = 0;
   for (let i = from; i < first; i++) sum += power[i]!;
   sum = sum / floor + (first - from) * Math.log(floor);
   for (let i = first, j = offset; i < to; i++, j += perSample) {
-    const v = floor + gain * values[j]!;
+    const v = floor + gain * shape[j]!;
     sum += Math.log(v) + power[i]! / v;
   }
   return -0.5 * sum;

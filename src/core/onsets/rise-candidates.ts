@@ -85,9 +85,8 @@ function* withTail(blocks: ReturnType<typeof bandFrames>, bands: number): Genera
 }
 
 function quietTenth(power: readonly Float32Array[]): number {
-  const total = Float32Array.from(power[0]!, (_, frame) =>
-    power.reduce((sum, band) => sum + band[frame]!, 0),
-  );
+  const total = new Float32Array(Math.ceil(power[0]!.length / 4));
+  for (const band of power) for (let i = 0; i < total.length; i++) total[i]! += band[4 * i]!;
   total.sort();
   return total[Math.floor(total.length / 10)] ?? 0;
 }

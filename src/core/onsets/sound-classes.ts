@@ -17,6 +17,9 @@ const lonely = { intervals: 3.5, farthest: 1.7 };
 const stickBrighter = 4;
 const voiceRise = -2.5;
 
+/** A sound isn't its own company, s. */
+const instant = 1e-6;
+
 type Heard = Stroke & Sounding;
 
 const isPoor = (sound: Heard) => sound.evidence < poor.evidence || timbreError(sound.timbre) > poor.errorDb;
@@ -35,36 +38,49 @@ export function classifySounds(sounds: readonly Stroke[]): Stroke[] {
     (sound) => distanceFrom(pad, sound) < farthest && !isPoor(sound) && !bounced.has(sound),
   );
   const softest = sure.map(({ levelDb }) => levelDb).sort((a, b) => a - b)[Math.floor(sure.length * 0.03)];
+  const times = sure.map(({ time }) => time);
   const spacing = usualInterval(sure);
   /** Strokes before and after it, about where a row of strokes would have them. */
   const fitsRow = ({ time, evidence }: Heard): boolean => {
     if (evidence < poor.evidence) return false;
-    const near = (from: number, to: number) =>
-      sure.some((other) => other.time > time + from && other.time < time + to);
+    const near = (from: number, to: number) => anyBetween(times, time + from, time + to);
     const { nearest, furthest } = inRow;
     return (
       near(-furthest * spacing, -nearest * spacing) &&
       near(nearest * spacing, furthest * spacing) &&
-      !near(-nearest * spacing, -1e-6) &&
-      !near(1e-6, nearest * spacing)
+      !near(-nearest * spacing, -instant) &&
+      !near(instant, nearest * spacing)
     );
   };
   const classOf = (sound: Heard): SoundClass => {
     if (bounced.has(sound)) return 'other';
     const distance = distanceFrom(pad, sound);
-    const apart = !sure.some(
-      (other) => other !== sound && Math.abs(other.time - sound.time) < lonely.intervals * spacing,
-    );
+    const { time } = sound;
+    const reach = lonely.intervals * spacing;
+    const apart =
+      !anyBetween(times, time - reach, time - instant) && !anyBetween(times, time + instant, time + reach);
     const limit = apart ? lonely.farthest : fitsRow(sound) ? inRow.farthest : farthest;
     const far = distance > limit;
     const level = softest === undefined ? 0 : softest - sound.levelDb;
-    const alone = !sure.some(({ time }) => Math.abs(time - sound.time) < company);
+    const alone = !anyBetween(times, time - company, time + company);
     const weak = isPoor(sound) && (alone || level > underSoftest.poorDb);
     return far || weak || level > underSoftest.anyDb ? otherClass(pad, sound) : 'pad';
   };
   return sounds.map((sound) =>
     sound.timbre === null ? sound : { ...sound, sound: classOf(sound as Heard) },
   );
+}
+
+/** Whether any of the ascending times lies between two times. */
+function anyBetween(times: readonly number[], from: number, to: number): boolean {
+  let low = 0;
+  let high = times.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (times[middle]! <= from) low = middle + 1;
+    else high = middle;
+  }
+  return low < times.length && times[low]! < to;
 }
 
 /** Median interval between sounds, s. */

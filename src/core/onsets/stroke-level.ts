@@ -22,6 +22,8 @@ export const levelPastSeconds = 0.08;
 /** The prediction ends this long before the onset, s, so that no part of the attack enters it. */
 const guardSeconds = 0.0006;
 const order = 48;
+/** A tail with less than this share of the stroke's power moves its level by under a twentieth of a decibel. */
+const tailShare = 3e-5;
 /** Of a stroke that all but drowns, at least this share of the power is left. */
 const leastShare = 0.35;
 
@@ -55,7 +57,12 @@ export function strokeLevel(
 
   let missed = 0;
   let tail: Float32Array | null = null;
-  if (past > 2 * order + length) {
+  const recent = Math.min(past, length);
+  let ringing = 0;
+  for (let i = at - recent; i < at; i++) ringing += samples[i]! ** 2;
+  let raw = 1e-14;
+  for (let i = at; i < at + length; i++) raw += samples[i]! ** 2;
+  if (past > 2 * order + length && ringing > tailShare * raw) {
     const coefficients = burg(samples, from, at, order);
     tail = extrapolate(coefficients, samples, at, length);
     const rehearsal = extrapolate(coefficients, samples, at - length, length);

@@ -25,7 +25,7 @@ const rumbleHz = 70;
 const framesPerBlock = 4096;
 
 /** Order, fitted past (s) and block (frames) of the prediction; chosen by measuring soft taps in drum tails. */
-const ringing = { order: 32, upperOrder: 12, pastSeconds: 0.08, blockFrames: 10 };
+const ringing = { order: 20, upperOrder: 8, pastSeconds: 0.06, blockFrames: 10 };
 /**
  * A band holds ringing worth predicting where it is this many times louder than the quietest it has been, and never
  * below the absolute bound (-80 dB).
@@ -69,7 +69,7 @@ export function* bandFrames(source: Source, channel: number): Generator<BandBloc
     const fresh = power.slice();
     const perFrame = count / frames;
     const predict = (state: typeof lowState, band: number, values: Float32Array) => {
-      const sorted = power[band]!.slice().sort();
+      const sorted = power[band]!.filter((_, frame) => frame % 4 === 0).sort();
       quietest[band] = Math.min(quietest[band]!, sorted[Math.floor(sorted.length * 0.02)] ?? 0);
       const quiet = Math.max(quietPower, ringingRatio * quietest[band]!);
       fresh[band] = innovationPower(state, values, count, power[band]!, perFrame, ringing.blockFrames, quiet);
