@@ -1,5 +1,4 @@
 import { existsSync } from 'node:fs';
-import { InvalidRubric, readRubric } from '../core/scoring/read-rubric.ts';
 import type { Rubric } from '../core/scoring/rubric.ts';
 import { rubrics } from '../core/scoring/rubrics/index.ts';
 import { CommandFault } from './command-fault.ts';
@@ -9,9 +8,9 @@ const looksLikePath = (text: string) => /[./\\]/.test(text);
 
 /**
  * The rubric that `--rubric` names: one that ships, by its id, or a teacher's file. Throws a usage fault for an
- * unknown id, an unreadable-input fault for a file that is missing or can't be used.
+ * unknown id, an unreadable-input fault for a file that is missing or can't be used. What reads files is loaded for them alone.
  */
-export function chosenRubric(named: string): Rubric {
+export async function chosenRubric(named: string): Promise<Rubric> {
   const shipped = rubrics.find((rubric) => rubric.id === named.trim().toLowerCase());
   if (shipped) return shipped;
   if (!looksLikePath(named) && !existsSync(named)) {
@@ -27,6 +26,7 @@ export function chosenRubric(named: string): Rubric {
     const fault = (error as Error).message.replace(/\s+/g, ' ');
     throw unusable(`is not valid JSON (${fault}). Mend it, or start from a shipped one.`);
   }
+  const { InvalidRubric, readRubric } = await import('../core/scoring/read-rubric.ts');
   try {
     return readRubric(value);
   } catch (error) {

@@ -98,7 +98,7 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
     if (sound && report === undefined)
       throw new CommandFault('usage', '--sound goes into the report. Add --report with a file.');
     checkOutputPaths(files, pictures, [take, ...(options.sheet ? [options.sheet] : []), options.rubric]);
-    const rubric = chosenRubric(options.rubric);
+    const rubric = await chosenRubric(options.rubric);
     const sheet = askedSheet(options);
 
     const recording = openTake(take);

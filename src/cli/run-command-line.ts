@@ -26,12 +26,12 @@ export async function runCommandLine(
   const program = new Command('evenhand')
     .description('Grades recorded practice takes of accented-triplet exercises.')
     .version(version, '--version', 'show the version')
-    .helpOption('-h, --help', 'show this help');
+    .helpCommand('help [command]', 'show the help of a command');
 
   const [first = ''] = args;
   const named = Object.hasOwn(commands, first) ? [commands[first]!] : Object.values(commands);
   for (const load of named) program.addCommand(await load());
-  throwInsteadOfExit(program);
+  settle(program);
   if (args.length === 0) {
     process.stderr.write(program.helpInformation());
     return exitCodes.usage;
@@ -51,9 +51,9 @@ export async function runCommandLine(
   return typeof process.exitCode === 'number' ? process.exitCode : exitCodes.done;
 }
 
-/** Commander passes these settings on only to commands made by itself, hence the walk. */
-function throwInsteadOfExit(command: Command, name = command.name()): void {
-  command.exitOverride();
+/** What holds for every command. Commander passes it on only to commands made by itself, hence the walk. */
+function settle(command: Command, name = command.name()): void {
+  command.exitOverride().helpOption('-h, --help', 'show this help');
   command.configureOutput({ outputError: (text, write) => write(usageSentence(text, name)) });
-  for (const part of command.commands) throwInsteadOfExit(part, `${name} ${part.name()}`);
+  for (const part of command.commands) settle(part, `${name} ${part.name()}`);
 }

@@ -1,7 +1,5 @@
 import Type, { type Static } from 'typebox';
-
-/** Version of the document; raised whenever a reader of the previous version could misread it. */
-export const takeResultVersion = 1;
+import { takeResultVersion } from './take-result-version.ts';
 
 const nullable = <T extends Type.TSchema>(schema: T) => Type.Union([schema, Type.Null()]);
 const facts = Type.Record(Type.String(), Type.Union([Type.Number(), Type.String()]));
