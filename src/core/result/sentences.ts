@@ -1,9 +1,9 @@
-import { reasonSentences } from '../measures/reason-sentences.ts';
 import { measureList } from './names.ts';
 import { type Facts, type SentenceTable, textOf } from './sentence-table.ts';
 import { adviceSentences } from './sentences-advice.ts';
 import { alignmentSentences } from './sentences-alignment.ts';
 import { cannotTellSentences } from './sentences-cannot-tell.ts';
+import { measureSentences } from './sentences-measures.ts';
 import { takeSentences } from './sentences-take.ts';
 
 /** All sentences by code; tables of other parts are added here. */
@@ -12,7 +12,7 @@ const tables: readonly SentenceTable[] = [
   cannotTellSentences,
   alignmentSentences,
   takeSentences,
-  reasonSentences,
+  measureSentences,
 ];
 
 const upperFirst = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

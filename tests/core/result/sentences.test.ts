@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { reasonSentences } from '../../../src/core/measures/reason-sentences.ts';
 import { hasSentence, sentence } from '../../../src/core/result/sentences.ts';
 import { adviceSentences } from '../../../src/core/result/sentences-advice.ts';
 import { alignmentSentences } from '../../../src/core/result/sentences-alignment.ts';
 import { cannotTellSentences } from '../../../src/core/result/sentences-cannot-tell.ts';
+import { measureSentences } from '../../../src/core/result/sentences-measures.ts';
 import { takeSentences } from '../../../src/core/result/sentences-take.ts';
 import { exampleResult } from '../../support/example-result.ts';
 
@@ -69,7 +69,7 @@ const anyFacts = {
 };
 
 const tables = {
-  ...reasonSentences,
+  ...measureSentences,
   ...adviceSentences,
   ...cannotTellSentences,
   ...alignmentSentences,
