@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { handOffset } from '../../../src/core/measures/hand-offset.ts';
+import { placement } from '../../../src/core/measures/placement.ts';
+import { windowScatter } from '../../../src/core/measures/window-scatter.ts';
+import { figureOf } from './coverage.ts';
+import { machine, simulatedPerformance } from './simulated-performance.ts';
+
+/*
+ * 96 triplet strokes hand to hand, 180 ms apart, onset i s off by 0.008 sin(1.7 i² + 0.3) + place + hand. The figures
+ * were worked out apart from this code with numpy 2.4.6 and scipy 1.17.1: weighted lstsq for every local line, lstsq on
+ * what remains with partial 3 for reference, the sandwich written out, polyfit for every window of 13 strokes.
+ */
+const take = simulatedPerformance({
+  sheet: 'tempo: 111.111\nRLR LRL; x16',
+  seed: 1,
+  player: machine,
+  timeSe: 0,
+  habit: ({ index, partial, hand }) =>
+    0.008 * Math.sin(1.7 * index * index + 0.3) +
+    [0, -0.005, 0.004][partial - 1]! +
+    (hand === 'L' ? 0.002 : -0.002),
+});
+
+describe('timing figures worked out with numpy', () => {
+  it('agree on the place of a partial and its interval', () => {
+    const { value, low, high } = figureOf(placement, take, { partial: 2 });
+    expect(value).toBeCloseTo(-4.845536877001889, 6);
+    expect(low).toBeCloseTo(-6.625552057958866, 6);
+    expect(high).toBeCloseTo(-3.065521696044912, 6);
+  });
+  it('agree on the hands', () => {
+    const { value, low, high } = figureOf(handOffset, take);
+    expect(value).toBeCloseTo(3.2056363129794576, 6);
+    expect(low).toBeCloseTo(0.6197180853045942, 6);
+    expect(high).toBeCloseTo(5.791554540654321, 6);
+  });
+  it('agree on the scatter', () => {
+    expect(1000 * Math.sqrt(windowScatter(take.timing!).variance)).toBeCloseTo(5.997739897995603, 6);
+  });
+});
