@@ -7,7 +7,9 @@ import { scanImports } from './architecture/scan-imports.ts';
 import { importedPath, readSourceTree } from './architecture/source-tree.ts';
 
 /** Files that may be longer than 200 lines, each with the reason. */
-const longFiles: Readonly<Record<string, string>> = {};
+const longFiles: Readonly<Record<string, string>> = {
+  'core/result/take-result.ts': 'one definition of the whole document',
+};
 
 const folder = join(import.meta.dirname, '../src');
 const tree = readSourceTree(folder);

@@ -14,6 +14,7 @@ import type { Reason, TakeResult } from './result/take-result.ts';
 import { takeResultVersion } from './result/take-result-version.ts';
 import { advise } from './scoring/advise.ts';
 import { cannotTell } from './scoring/cannot-tell.ts';
+import { handRatioGap } from './scoring/hand-ratio-gap.ts';
 import type { Rubric } from './scoring/rubric.ts';
 import { steady } from './scoring/rubrics/steady.ts';
 import { scoreTake } from './scoring/score-take.ts';
@@ -78,7 +79,8 @@ export function gradeTake(source: Source, sheet: Sheet, options: GradeOptions = 
     return { ...described, ...nothing, grading, warnings: [...warnings] };
   }
 
-  const measures = measureTake(performance);
+  const measured = measureTake(performance);
+  const measures = [...measured, handRatioGap(measured, performance.hands)];
   const scored = scoreTake({ measures, lines, strokes: performance.strokes.length, rubric });
   const scores = scored.state === 'scored' ? scored.scores : null;
   const tempos = new Set(lines.map((line) => line.bpm));
