@@ -37,7 +37,8 @@ const breadth = { first: 24, second: 24, mostBars: 64 };
  *
  * @example alignTake({ slots, sheet, strokes, click: null }).matches.length // → strokes that found a slot
  */
-export const alignTake = ({ slots, sheet, strokes, click }: AlignQuestion): Alignment => {
+export const alignTake = ({ slots, sheet, strokes, click: heardClick }: AlignQuestion): Alignment => {
+  const click = heardClick !== null && heardClick.times.length > 1 ? heardClick : null;
   const main = mainSlots(slots, sheet);
   const pads = strokes.flatMap((stroke, i) => (stroke.sound === 'pad' ? [i] : []));
   const back = (indices: readonly number[]): number[] => indices.map((i) => pads[i]!);

@@ -1,3 +1,4 @@
+import type { MainSlots } from './main-slots.ts';
 import type { StepKind } from './paths.ts';
 import { prices } from './prices.ts';
 import { beam, type Search } from './search.ts';
@@ -66,7 +67,8 @@ const beginAtBar = (
   const { first, line } = search.main.bars[bar]!;
   const abrupt = prices.outside + (search.pauseBefore(stroke) ? 0 : prices.noPause);
   for (let k = 0; k <= late && search.main.line[first + k] === line; k++) {
-    const missed = k === 0 ? 0 : prices.missed + (k - 1) * prices.missedAgain;
+    const missed =
+      k === 0 ? 0 : (bar === 0 ? prices.firstMissed : prices.missed) + (k - 1) * prices.missedAgain;
     begin(search, stroke, first + k, score + missed + abrupt, node, 'begin');
   }
 };
@@ -126,18 +128,24 @@ export const beginRuns = (search: Search, outside: Outside, stroke: number): voi
   }
 };
 
+/** Whether less than a beat of the sheet is left after a slot: the rest was missed, not left out. */
+export const nearlyEnds = ({ length, line, beat }: MainSlots, slot: number): boolean =>
+  line[slot] === line[length - 1] && beat[length - 1]! - beat[slot]! < 1;
+
 /** Leaves the run at a node: the cheaper, the more of the sheet ends there. */
 export const leaveRun = (search: Search, outside: Outside, node: number): void => {
   const { main, paths, strokes } = search;
   const slot = paths.slot[node]!;
   const bar = main.bar[slot]!;
   const next = paths.stroke[node]! + 1;
-  const endsSheet = slot === main.length - 1;
+  const left = main.length - 1 - slot;
+  const endsSheet = nearlyEnds(main, slot);
   const endsLine = main.line[slot + 1] !== main.line[slot];
   const endsBar = main.bar[slot + 1] !== bar;
+  const missed = left === 0 ? 0 : prices.missed + (left - 1) * prices.missedAgain;
   const ending = endsLine ? prices.endOfLine : endsBar ? prices.endOfBar : prices.endAnywhere;
   const abrupt = endsSheet || next === strokes || search.pauseBefore(next) ? 0 : prices.noPause;
-  const score = paths.score[node]! + (endsSheet ? prices.endOfSheet : ending) + abrupt;
+  const score = paths.score[node]! + (endsSheet ? prices.endOfSheet + missed : ending) + abrupt;
   if (score > outside.score[bar]!) {
     outside.score[bar] = score;
     outside.node[bar] = node;

@@ -1,5 +1,6 @@
 import type { HeardClick } from '../onsets/stroke.ts';
 import type { Segment } from './alignment.ts';
+import { placeAmong } from './click-places.ts';
 import type { MainSlots } from './main-slots.ts';
 
 /** Clicks per beat that a metronome is set to. */
@@ -35,23 +36,6 @@ export const clickFits = (click: HeardClick, segments: readonly Segment[]): bool
   return fitting.length > 0 && fitting.length >= graded.length / 2;
 };
 
-/** The click nearest to a time, s; beyond the first and last click the grid goes on evenly. */
-export const nearestClick = ({ times, period }: HeardClick, time: number): number => {
-  let low = 0;
-  let high = times.length - 1;
-  const first = times[0]!;
-  const last = times[high]!;
-  if (time < first) return first - Math.round((first - time) / period) * period;
-  if (time > last) return last + Math.round((time - last) / period) * period;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (times[middle]! <= time) low = middle;
-    else high = middle;
-  }
-  const near = time - times[low]! < times[high]! - time ? times[low]! : times[high]!;
-  return near + Math.round((time - near) / period) * period;
-};
-
 /**
  * Price (nats, against a start at any phase) of a run that begins with this stroke on this slot, by where the
  * slot should lie between two clicks. Zero where the click keeps another tempo or comes less than once a beat.
@@ -63,7 +47,7 @@ export const clickPhase =
     const ratio = clicksOnBeat(click, period);
     if (ratio === null || ratio < 1) return 0;
     const place = main.position[slot]! * ratio;
-    const off = (times[stroke]! - nearestClick(click, times[stroke]!)) / click.period - place;
+    const off = placeAmong(click, times[stroke]!) - place;
     const beats = (off - Math.round(off)) / ratio;
     const density = Math.exp(-0.5 * (beats / phaseScatter) ** 2) / (phaseScatter * Math.sqrt(2 * Math.PI));
     return Math.log(((1 - ignored) * density) / ratio + ignored);

@@ -1,4 +1,4 @@
-import { beginRuns, leaveRun, type Outside } from './begin-runs.ts';
+import { beginRuns, leaveRun, nearlyEnds, type Outside } from './begin-runs.ts';
 import { goOn } from './go-on.ts';
 import type { StepKind } from './paths.ts';
 import { prices } from './prices.ts';
@@ -41,7 +41,7 @@ export const findPath = (question: PathQuestion): PathStep[] => {
 
   outside.score.forEach((_, bar) => {
     const node = outside.node[bar]!;
-    if (node >= 0 && paths.slot[node] !== main.length - 1) outside.score[bar]! += prices.stoppedEarly;
+    if (node >= 0 && !nearlyEnds(main, paths.slot[node]!)) outside.score[bar]! += prices.stoppedEarly;
   });
   const steps: PathStep[] = [];
   const best = outside.score.indexOf(Math.max(...outside.score));

@@ -99,7 +99,7 @@ export const mainSlots = (slots: readonly Slot[], sheet: Sheet): MainSlots => {
     const endBeat = slot.beatTime - slot.position + slot.beat + 1;
     bars[bars.length - 1] = { ...bars[bars.length - 1]!, last: i, endBeat };
   }
-  const usual = median(room);
+  const usual = n > 0 ? median(room) : 1;
   return {
     length: n,
     slot: Int32Array.from(mains, (slot) => slot.index),

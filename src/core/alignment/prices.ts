@@ -8,6 +8,8 @@ export const prices = {
   /** A slot without a stroke; further ones in a row come cheaper. */
   missed: Math.log(0.025),
   missedAgain: Math.log(0.1),
+  /** The sheet's first slot without a stroke: what is heard first is mostly what was played first. */
+  firstMissed: Math.log(0.004),
   /** A stroke that nothing asked for, inside a run. */
   extra: Math.log(0.015),
   /** A bounce or double hit close behind a stroke. */

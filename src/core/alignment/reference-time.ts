@@ -2,8 +2,10 @@ import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
 import type { HeardClick, Stroke } from '../onsets/stroke.ts';
 import { median } from '../stats/median.ts';
-import type { Alignment, Match } from './alignment.ts';
+import type { Alignment, Segment } from './alignment.ts';
+import { circularMedian } from './circular-median.ts';
 import { clicksOnBeat } from './click-phase.ts';
+import { placeAmong, timeOfPlace } from './click-places.ts';
 
 export interface ReferenceQuestion {
   readonly alignment: Alignment;
@@ -13,40 +15,34 @@ export interface ReferenceQuestion {
   readonly click: HeardClick | null;
 }
 
-/** Place of a time among the clicks: 2.25 is a quarter of the way from the third click to the fourth. */
-const placeAmong = ({ times, period }: HeardClick, time: number): number => {
-  const last = times.length - 1;
-  if (time <= times[0]!) return (time - times[0]!) / period;
-  if (time >= times[last]!) return last + (time - times[last]!) / period;
-  let low = 0;
-  let high = last;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (times[middle]! <= time) low = middle;
-    else high = middle;
-  }
-  return low + (time - times[low]!) / (times[high]! - times[low]!);
+/** A main stroke of a segment: its place in the list of matches, its beat within the segment, its onset (s). */
+interface OnBeat {
+  readonly match: number;
+  readonly beat: number;
+  readonly time: number;
+}
+
+const strokesOf = ({ alignment, slots, strokes }: ReferenceQuestion, index: number): OnBeat[] => {
+  const first = slots[alignment.segments[index]!.firstSlot]!;
+  return alignment.matches.flatMap(({ slot, stroke, segment }, match) => {
+    const { beatTime, grace } = slots[slot]!;
+    if (segment !== index || grace) return [];
+    return [{ match, beat: beatTime - first.beatTime + first.position, time: strokes[stroke]!.time }];
+  });
 };
 
-/** Time of a place among the clicks, s; the inverse of `placeAmong`. */
-const timeOfPlace = ({ times, period }: HeardClick, place: number): number => {
-  const last = times.length - 1;
-  if (place <= 0) return times[0]! + place * period;
-  if (place >= last) return times[last]! + (place - last) * period;
-  const low = Math.floor(place);
-  return times[low]! + (place - low) * (times[low + 1]! - times[low]!);
-};
-
-/** Middle of values that only count up to whole numbers, between −1/2 and 1/2 of the first guess. */
-const circularMedian = (values: readonly number[]): number => {
-  let sine = 0;
-  let cosine = 0;
-  for (const value of values) {
-    sine += Math.sin(2 * Math.PI * value);
-    cosine += Math.cos(2 * Math.PI * value);
-  }
-  const guess = Math.atan2(sine, cosine) / (2 * Math.PI);
-  return guess + median(values.map((value) => value - guess - Math.round(value - guess)));
+/** How a segment lies on the clicks: clicks per beat, and the place of its beat 0 among them, to a partial. */
+const onClicks = (
+  { slots }: ReferenceQuestion,
+  click: HeardClick,
+  segment: Segment,
+  played: readonly OnBeat[],
+): { readonly ratio: number; readonly place: number; readonly partial: number } | null => {
+  const ratio = clicksOnBeat(click, segment.period);
+  if (ratio === null || played.length === 0) return null;
+  const partial = ratio / slots[segment.firstSlot]!.divisions;
+  const places = played.map(({ beat, time }) => placeAmong(click, time) - beat * ratio);
+  return { ratio, place: Math.round(circularMedian(places) / partial) * partial, partial };
 };
 
 /**
@@ -57,41 +53,44 @@ const circularMedian = (values: readonly number[]): number => {
  *
  * @example dueTimes({ alignment, slots, strokes, sheet, click: null })[0] // → seconds
  */
-export const dueTimes = ({
-  alignment,
-  slots,
-  strokes,
-  sheet,
-  click,
-}: ReferenceQuestion): (number | null)[] => {
+export const dueTimes = (question: ReferenceQuestion): (number | null)[] => {
+  const { alignment, slots, sheet, click } = question;
   const due: (number | null)[] = alignment.matches.map(() => null);
   alignment.segments.forEach((segment, index) => {
-    const first = slots[segment.firstSlot]!;
-    const beatOf = ({ slot }: Match): number => slots[slot]!.beatTime - first.beatTime + first.position;
-    const mine = alignment.matches.flatMap((match, m) =>
-      match.segment === index && !slots[match.slot]!.grace
-        ? [{ match, m, time: strokes[match.stroke]!.time }]
-        : [],
-    );
-    if (mine.length === 0) return;
-    const ratio = alignment.reference === 'heard-click' && click ? clicksOnBeat(click, segment.period) : null;
-    if (ratio !== null && click) {
-      const places = mine.map(({ match, time }) => placeAmong(click, time) - beatOf(match) * ratio);
-      const partial = ratio / first.divisions;
-      const phase = Math.round(circularMedian(places) / partial) * partial;
-      mine.forEach(({ match, m }, i) => {
-        const whole = Math.round(places[i]! - phase);
-        due[m] = timeOfPlace(click, beatOf(match) * ratio + phase + whole);
-      });
+    const played = strokesOf(question, index);
+    if (played.length === 0) return;
+    const grid =
+      alignment.reference === 'heard-click' && click ? onClicks(question, click, segment, played) : null;
+    if (grid !== null && click !== null) {
+      for (const { match, beat, time } of played) {
+        const place = beat * grid.ratio + grid.place;
+        due[match] = timeOfPlace(click, place + Math.round(placeAmong(click, time) - place));
+      }
       return;
     }
-    const bpm = sheet.lines[first.line]?.bpm ?? null;
+    const bpm = sheet.lines[slots[segment.firstSlot]!.line]?.bpm ?? null;
     const asked = alignment.reference === 'asked-tempo' && bpm !== null;
     const period = asked ? 60 / bpm : segment.period;
-    const origin = asked
-      ? median(mine.map(({ match, time }) => time - period * beatOf(match)))
-      : segment.origin;
-    for (const { match, m } of mine) due[m] = origin + period * beatOf(match);
+    const origin = asked ? median(played.map(({ beat, time }) => time - period * beat)) : segment.origin;
+    for (const { match, beat } of played) due[match] = origin + period * beat;
   });
   return due;
+};
+
+/**
+ * For each segment by how many partials its beats lie off the clicks, negative = early: where the beat turned round
+ * against the click, or a partial was dropped or put in. Zero for playing on the beat; null without a heard click
+ * that falls on each beat once or less, where it can't be told.
+ *
+ * @example partialsOffClick({ alignment, slots, strokes, sheet, click })[0] // → 0
+ */
+export const partialsOffClick = (question: ReferenceQuestion): (number | null)[] => {
+  const { alignment, click } = question;
+  return alignment.segments.map((segment, index) => {
+    if (click === null || alignment.reference !== 'heard-click') return null;
+    const grid = onClicks(question, click, segment, strokesOf(question, index));
+    if (grid === null || grid.ratio > 1) return null;
+    const beats = grid.place / grid.ratio;
+    return Math.round(((beats - Math.round(beats)) * grid.ratio) / grid.partial) + 0;
+  });
 };

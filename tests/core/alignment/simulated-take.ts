@@ -40,6 +40,18 @@ export const line = (notation: string, options: Partial<SheetLine> = {}): SheetL
 
 export const sheetOf = (...lines: readonly SheetLine[]): Sheet => ({ title: '', lines });
 
+/** Strokes on a pad at these onsets (s) and levels (dBFS). */
+export const padStrokes = (times: readonly number[], levels: readonly number[]): Stroke[] =>
+  times.map((time, i) => ({
+    time,
+    timeSe: 0.0001,
+    levelDb: levels[i]!,
+    levelSe: 0.2,
+    sound: 'pad',
+    evidence: 50,
+    timbre: null,
+  }));
+
 /** A part of the sheet as it was played: slots from one to another, and what came before it. */
 export interface Part {
   readonly from: number;
@@ -217,17 +229,10 @@ export const simulateTake = (spec: TakeSpec): SimulatedTake => {
   if (spec.afterwards === 'noodling') clutter(random.whole(5, 20), 0.1, 0.6);
   if (spec.afterwards === 'sticks-down') clutter(random.whole(2, 7), 0.04, 0.2);
   events.sort((a, b) => a.time - b.time);
-  const strokes = events.map(
-    (event): Stroke => ({
-      time: event.time,
-      timeSe: 0.0001,
-      levelDb: event.level,
-      levelSe: 0.2,
-      sound: event.sound,
-      evidence: 50,
-      timbre: null,
-    }),
-  );
+  const strokes = padStrokes(
+    events.map((event) => event.time),
+    events.map((event) => event.level),
+  ).map((stroke, i) => ({ ...stroke, sound: events[i]!.sound }));
   const clickFrom = start - 4 * first - random.whole(0, 8) * first + 0.02 * random.normal();
   const clicks = spec.click
     ? Array.from({ length: Math.ceil((time - clickFrom) / first) }, (_, i) => clickFrom + i * first)

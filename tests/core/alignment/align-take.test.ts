@@ -1,0 +1,272 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { alignTake } from '../../../src/core/alignment/align-take.ts';
+import type { Alignment } from '../../../src/core/alignment/alignment.ts';
+import { layOut } from '../../../src/core/exercise/lay-out.ts';
+import { describeOutside } from '../../outside.ts';
+import { type Judgement, judge, slotF } from './judge-alignment.ts';
+import { realities } from './realities.ts';
+import { line, padStrokes, sheetOf, simulateTake } from './simulated-take.ts';
+
+const seeds = [101, 102, 103, 104, 105];
+const sum = (judgements: readonly Judgement[], of: (judgement: Judgement) => number): number =>
+  judgements.reduce((total, judgement) => total + of(judgement), 0);
+
+const gradedMatches = ({ matches, segments }: Alignment) =>
+  matches.filter(({ segment }) => segments[segment]!.state === 'graded');
+
+describe('simulated takes with known truth', () => {
+  const all: Judgement[] = [];
+  for (const [name, reality] of Object.entries(realities)) {
+    it(name, () => {
+      const judgements = seeds.map((seed) => {
+        const take = simulateTake(reality(seed));
+        return judge(take, alignTake(take));
+      });
+      all.push(...judgements);
+      const total = {
+        right: sum(judgements, ({ right }) => right),
+        found: sum(judgements, ({ found }) => found),
+        wanted: sum(judgements, ({ wanted }) => wanted),
+      };
+      // strokes put in just where another was missed can't be told from an early or late one
+      expect(slotF(total)).toBeGreaterThan(0.995);
+      expect(sum(judgements, ({ wronglyGraded }) => wronglyGraded)).toBe(0);
+      expect(judgements.filter(({ segmentsRight }) => segmentsRight).length).toBeGreaterThanOrEqual(4);
+    });
+  }
+
+  it('segments are right in 95 % of all of them', () => {
+    expect(all).toHaveLength(seeds.length * Object.keys(realities).length);
+    const right = all.filter(({ segmentsRight }) => segmentsRight).length;
+    expect(right / all.length).toBeGreaterThan(0.95);
+  });
+});
+
+describe('what no two levels and no click can tell', () => {
+  const sheet = sheetOf(line('RLR LRL RLR LRL', { repeats: 4 }));
+
+  it('is aligned from the first stroke, with a doubt', () => {
+    const take = simulateTake({ sheet, seed: 3 });
+    const alignment = alignTake(take);
+    expect(alignment.doubt?.code).toBe('phase-not-told');
+    expect(alignment.matches.map(({ slot, stroke }) => slot - stroke)).toEqual(take.strokes.map(() => 0));
+  });
+
+  it('is no doubt where a click is heard', () => {
+    const alignment = alignTake(simulateTake({ sheet, seed: 3, click: true }));
+    expect(alignment.reference).toBe('heard-click');
+    expect(alignment.doubt).toBeNull();
+  });
+
+  it('is no doubt where the rhythm tells', () => {
+    const rests = sheetOf(line('RL- R-L RLR L--', { repeats: 4 }));
+    const take = simulateTake({ sheet: rests, seed: 4, before: 'talk' });
+    const alignment = alignTake(take);
+    expect(alignment.doubt).toBeNull();
+    expect(slotF(judge(take, alignment))).toBe(1);
+  });
+});
+
+describe('the reference', () => {
+  const sheet = sheetOf(line('>RLR >LRL >RLR >LRL', { repeats: 2 }));
+  it('is the asked tempo, and the fitted one where none is asked', () => {
+    expect(alignTake(simulateTake({ sheet, seed: 1 })).reference).toBe('asked-tempo');
+    const open = sheetOf(line('>RLR >LRL >RLR >LRL', { repeats: 2, bpm: null }));
+    expect(alignTake(simulateTake({ sheet: open, seed: 1 })).reference).toBe('fitted-tempo');
+  });
+
+  it('is no click that keeps another tempo', () => {
+    const take = simulateTake({ sheet, seed: 1, click: true, tempo: 0.9 });
+    const click = {
+      ...take.click!,
+      times: take.click!.times.map((time) => time * 0.8),
+      period: take.click!.period * 0.8,
+    };
+    expect(alignTake({ ...take, click }).reference).toBe('asked-tempo');
+  });
+});
+
+describe('strokes beside the slots', () => {
+  const sheet = sheetOf(line('>RLR >LRL >RLR >LRL', { repeats: 4, bpm: 100 }));
+  const clean = simulateTake({ sheet, seed: 8, jitter: 0.02 });
+  const added = (offset: number, levelDb = -32) => {
+    const at = clean.strokes[20]!.time + offset;
+    const strokes = [...clean.strokes, ...padStrokes([at], [levelDb])].sort((a, b) => a.time - b.time);
+    return alignTake({ ...clean, strokes });
+  };
+
+  it('close behind one are its doubles', () => {
+    const { doubled, extra, outside } = added(0.035);
+    expect({ doubled, extra, outside }).toEqual({ doubled: [21], extra: [], outside: [] });
+  });
+
+  it('between two slots are extra', () => {
+    const { doubled, extra, outside } = added(0.1);
+    expect({ doubled, extra, outside }).toEqual({ doubled: [], extra: [21], outside: [] });
+  });
+
+  it('before the take are outside', () => {
+    const strokes = [...padStrokes([0.01], [-20]), ...clean.strokes.map((s) => ({ ...s, time: s.time + 4 }))];
+    const { doubled, extra, outside } = alignTake({ ...clean, strokes });
+    expect({ doubled, extra, outside }).toEqual({ doubled: [], extra: [], outside: [0] });
+  });
+
+  it('of other sounds are in no list', () => {
+    const strokes = clean.strokes.map((stroke, i) =>
+      i === 20 ? { ...stroke, sound: 'voice' as const } : stroke,
+    );
+    const { missed, matches, extra, doubled, outside } = alignTake({ ...clean, strokes });
+    expect(missed).toEqual([20]);
+    expect([...matches.map(({ stroke }) => stroke), ...extra, ...doubled, ...outside]).not.toContain(20);
+  });
+});
+
+describe('grace notes', () => {
+  const sheet = sheetOf(line('>lRLR >rLRL >llRLR >rrLRL', { repeats: 3, bpm: 80 }));
+  it('are matched before their main stroke, or missed', () => {
+    const take = simulateTake({ sheet, seed: 5, jitter: 0.03 });
+    const whole = alignTake(take);
+    expect(slotF(judge(take, whole))).toBe(1);
+    const grace = take.roles.indexOf('grace', 30);
+    const strokes = take.strokes.filter((_, i) => i !== grace);
+    expect(alignTake({ ...take, strokes }).missed).toHaveLength(1);
+  });
+});
+
+describe('takes with nothing to lay', () => {
+  const sheet = sheetOf(line('>RLR >LRL'));
+  const slots = layOut(sheet);
+  it('come back with a doubt', () => {
+    for (const strokes of [[], padStrokes([1], [-20])]) {
+      const alignment = alignTake({ slots, sheet, strokes, click: null });
+      expect(alignment.doubt?.code).toBe('nothing-fits');
+      expect(alignment.outside).toHaveLength(strokes.length);
+    }
+    expect(
+      alignTake({ slots: [], sheet: sheetOf(), strokes: padStrokes([1, 2], [0, 0]), click: null }).segments,
+    ).toEqual([]);
+  });
+});
+
+describe('any strokes at all', () => {
+  const sheet = sheetOf(
+    line('>lRLR >LRL', { repeats: 2, restBeats: 2 }),
+    line('R-LL >RzL', { repeats: 2, bpm: null, leadChange: true }),
+  );
+  const slots = layOut(sheet);
+  const gaps = fc.array(fc.double({ min: 0, max: 2, noNaN: true }), { maxLength: 60 });
+  const levels = fc.infiniteStream(fc.double({ min: -90, max: 0, noNaN: true }));
+
+  it('keep the rules: one list a stroke, one graded stroke a slot, order kept, slots inside their segment', () => {
+    fc.assert(
+      fc.property(gaps, levels, (steps, stream) => {
+        let time = 0;
+        const times = steps.map((step) => (time += step));
+        const strokes = padStrokes(
+          times,
+          times.map(() => stream.next().value!),
+        );
+        const alignment = alignTake({ slots, sheet, strokes, click: null });
+        const { matches, extra, doubled, outside, segments, missed } = alignment;
+        const listed = [...matches.map(({ stroke }) => stroke), ...extra, ...doubled, ...outside];
+        expect(listed.sort((a, b) => a - b)).toEqual(strokes.map((_, i) => i));
+        const graded = gradedMatches(alignment).map(({ slot }) => slot);
+        expect(new Set(graded).size).toBe(graded.length);
+        expect(missed.filter((slot) => graded.includes(slot))).toEqual([]);
+        segments.forEach((segment, index) => {
+          const inside = matches.filter((match) => match.segment === index).map(({ slot }) => slot);
+          expect(inside).toEqual([...inside].sort((a, b) => a - b));
+          for (const slot of inside) {
+            expect(slot).toBeGreaterThanOrEqual(segment.firstSlot);
+            expect(slot).toBeLessThanOrEqual(segment.lastSlot);
+          }
+          expect(Number.isFinite(segment.origin) && segment.period > 0).toBe(true);
+        });
+      }),
+      { numRuns: 150, seed: 7 },
+    );
+  });
+});
+
+describe('sample takes of the renderer, whose truth comes from another program part', () => {
+  const folder = join(import.meta.dirname, '../../../fixtures/takes');
+  interface Truth {
+    readonly strokes: readonly {
+      time: number;
+      levelDb: number;
+      slot: number | null;
+      segment: number | null;
+      role: string;
+    }[];
+    readonly segments: readonly { state: string }[];
+  }
+  it.each([
+    'sloppy',
+    'restart-from-bar-5',
+    'third-repeat',
+    'talk-and-noodling-first',
+    'missed-and-extra',
+    'tempo-error',
+  ])('%s', async (name) => {
+    const { parseSheet } = await import('../../../src/core/exercise/parse-sheet.ts');
+    const parsed = parseSheet(readFileSync(join(folder, `${name}.sheet`), 'utf8'));
+    if (!parsed.ok) throw new Error(name);
+    const truth = JSON.parse(readFileSync(join(folder, `${name}.truth.json`), 'utf8')) as Truth;
+    const played = [...truth.strokes].sort((a, b) => a.time - b.time);
+    const strokes = padStrokes(
+      played.map(({ time }) => time),
+      played.map(({ levelDb }) => levelDb),
+    );
+    const slots = layOut(parsed.sheet);
+    const alignment = alignTake({ slots, sheet: parsed.sheet, strokes, click: null });
+    const wanted = played.flatMap(({ slot, segment, role }, stroke) =>
+      slot !== null && segment !== null && role === 'take' && truth.segments[segment]!.state === 'graded'
+        ? [`${stroke} on ${slot}`]
+        : [],
+    );
+    expect(gradedMatches(alignment).map(({ stroke, slot }) => `${stroke} on ${slot}`)).toEqual(wanted);
+  });
+});
+
+describeOutside(
+  'people tapping to a click (Bååth & Madison 2012)',
+  ['baath_madison_2012/tapping_data_baath_madison_2012.csv'],
+  (folder) => {
+    it('every tap at 600 and 1200 ms lies on its own click', () => {
+      const rows = readFileSync(
+        join(folder, 'baath_madison_2012/tapping_data_baath_madison_2012.csv'),
+        'utf8',
+      )
+        .trim()
+        .split('\n')
+        .slice(1)
+        .map((row) => row.split(',').map(Number));
+      const trials = new Map<string, number[][]>();
+      for (const row of rows) {
+        const name = `${row[0]}-${row[1]}`;
+        trials.set(name, [...(trials.get(name) ?? []), row]);
+      }
+      let taps = 0;
+      let right = 0;
+      for (const trial of trials.values()) {
+        const interval = trial[0]![2]! / 1000;
+        if (interval > 1.2) continue;
+        const sheet = sheetOf(line('R L R L', { repeats: Math.ceil(trial.length / 4), bpm: 60 / interval }));
+        const clicks = trial.map((_, i) => 1 + i * interval);
+        const strokes = padStrokes(
+          trial.map((row, i) => clicks[i]! + row[3]! / 1000),
+          trial.map(() => -20),
+        ).sort((a, b) => a.time - b.time);
+        const click = { times: clicks, period: interval, levelDb: -20 };
+        const { matches } = alignTake({ slots: layOut(sheet), sheet, strokes, click });
+        taps += trial.length;
+        right += matches.filter(({ slot, stroke }) => slot === stroke).length;
+      }
+      expect(taps).toBeGreaterThan(5000);
+      expect(right / taps).toBeGreaterThan(0.98);
+    });
+  },
+);
