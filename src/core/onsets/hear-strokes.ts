@@ -34,7 +34,8 @@ export function hearStrokes(recording: Source): Hearing {
   const attacks = strokesAmong(source, found);
   const clicks = findClicks(source, attacks);
   const noiseFloorDb = 10 * Math.log10(2 * found.floorPower);
-  if (clicks === null) return { sounds: classifySounds(withoutFaintest(attacks)), noiseFloorDb, click: null };
+  if (clicks === null)
+    return { sounds: classifySounds(source, withoutFaintest(attacks)), noiseFloorDb, click: null };
 
   const clean = withoutClicks(source, clicks);
   const remains = clicks.voices.map((voice) => clickRemains(voice, source.sampleRate));
@@ -44,7 +45,7 @@ export function hearStrokes(recording: Source): Hearing {
   const heard = clicks.voices.flatMap(({ sound, times }) =>
     times.map((time) => clickAt(time, peakDb(sound))),
   );
-  const sounds = [...classifySounds(withoutFaintest(strokes)), ...heard];
+  const sounds = [...classifySounds(clean, withoutFaintest(strokes)), ...heard];
   const click: HeardClick = {
     times: clicks.times,
     period: clicks.grid.period,

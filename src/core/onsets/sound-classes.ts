@@ -1,5 +1,7 @@
+import type { Source } from '../signal/source.ts';
 import { laidDown } from './laid-down.ts';
-import { distanceFrom, findPadSound, type PadSound, type Sounding } from './pad-sound.ts';
+import { distanceFrom, findPadSound, type Sounding } from './pad-sound.ts';
+import { soundCharacter } from './sound-character.ts';
 import type { SoundClass, Stroke } from './stroke.ts';
 import { timbreError } from './timbre.ts';
 
@@ -13,9 +15,11 @@ const underSoftest = { poorDb: 6, anyDb: 14 };
 const inRow = { farthest: 5, nearest: 0.6, furthest: 1.6 };
 /** A single sound this many usual intervals from any stroke must be much like the pad to be one. */
 const lonely = { intervals: 3.5, farthest: 1.7 };
-/** A click of stick on stick is brighter than the pad by so much; a voice rises and dies slowly. */
-const stickBrighter = 4;
-const voiceRise = -2.5;
+/** A voice is periodic and held; a stick on a stick is brighter than the pad (times its centroid) and isn't held. */
+const voice = { voicing: 0.6, heldDb: -6 };
+const stickBrighter = 1.3;
+const hitDb = -2;
+const padsCompared = 15;
 
 /** A sound isn't its own company, s. */
 const instant = 1e-6;
@@ -28,7 +32,7 @@ const isPoor = (sound: Heard) => sound.evidence < poor.evidence || timbreError(s
  * Gives every attack its class. The pad is the sound that most attacks share (`pad-sound.ts`); the same sounds in the
  * same order give the same classes. With too few attacks to know a pad all are taken for strokes.
  */
-export function classifySounds(sounds: readonly Stroke[]): Stroke[] {
+export function classifySounds(source: Source, sounds: readonly Stroke[]): Stroke[] {
   const heard = sounds.filter((sound): sound is Heard => sound.timbre !== null);
   const pad = findPadSound(heard);
   if (pad === null) return [...sounds];
@@ -38,6 +42,7 @@ export function classifySounds(sounds: readonly Stroke[]): Stroke[] {
     (sound) => distanceFrom(pad, sound) < farthest && !isPoor(sound) && !bounced.has(sound),
   );
   const softest = sure.map(({ levelDb }) => levelDb).sort((a, b) => a - b)[Math.floor(sure.length * 0.03)];
+  const otherClass = otherClasses(source, sure);
   const times = sure.map(({ time }) => time);
   const spacing = usualInterval(sure);
   /** Strokes before and after it, about where a row of strokes would have them. */
@@ -64,7 +69,7 @@ export function classifySounds(sounds: readonly Stroke[]): Stroke[] {
     const level = softest === undefined ? 0 : softest - sound.levelDb;
     const alone = !anyBetween(times, time - company, time + company);
     const weak = isPoor(sound) && (alone || level > underSoftest.poorDb);
-    return far || weak || level > underSoftest.anyDb ? otherClass(pad, sound) : 'pad';
+    return far || weak || level > underSoftest.anyDb ? otherClass(sound) : 'pad';
   };
   return sounds.map((sound) =>
     sound.timbre === null ? sound : { ...sound, sound: classOf(sound as Heard) },
@@ -89,13 +94,15 @@ function usualInterval(sounds: readonly Heard[]): number {
   return intervals.sort((a, b) => a - b)[intervals.length >> 1] ?? Number.POSITIVE_INFINITY;
 }
 
-/** What an attack that isn't the pad's is likely to be. */
-function otherClass({ base, slope, middleDb }: PadSound, { timbre, levelDb }: Heard): SoundClass {
-  const { values } = timbre;
-  const bands = (values.length - 2) / 2;
-  const rise = values[2 * bands]!;
-  if (rise < voiceRise) return 'voice';
-  const brighter = (band: number) => values[band]! - base[band]! - slope[band]! * (levelDb - middleDb);
-  const upper = bands > 2 ? (brighter(0) + brighter(1) + brighter(2)) / 3 : brighter(0);
-  return upper - brighter(bands - 1) > 2 * stickBrighter ? 'stick-click' : 'other';
+/** Names attacks that aren't the pad's, by comparison with some that are. */
+function otherClasses(source: Source, pads: readonly Heard[]): (sound: Heard) => SoundClass {
+  const step = Math.max(1, Math.floor(pads.length / padsCompared));
+  const some = pads.filter((_, i) => i % step === 0).map(({ time }) => soundCharacter(source, time));
+  const middle = (values: number[]) => values.sort((a, b) => a - b)[values.length >> 1] ?? 0;
+  const padHz = middle(some.map(({ centroidHz }) => centroidHz));
+  return ({ time }) => {
+    const { centroidHz, voicing, heldDb } = soundCharacter(source, time);
+    if (voicing > voice.voicing && heldDb > voice.heldDb) return 'voice';
+    return centroidHz > stickBrighter * padHz && heldDb < hitDb ? 'stick-click' : 'other';
+  };
 }
