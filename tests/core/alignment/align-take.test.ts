@@ -5,7 +5,6 @@ import { describe, expect, it } from 'vitest';
 import { alignTake } from '../../../src/core/alignment/align-take.ts';
 import type { Alignment } from '../../../src/core/alignment/alignment.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { describeOutside } from '../../outside.ts';
 import { type Judgement, judge, slotF } from './judge-alignment.ts';
 import { realities } from './realities.ts';
 import { line, padStrokes, sheetOf, simulateTake } from './simulated-take.ts';
@@ -230,43 +229,3 @@ describe('sample takes of the renderer, whose truth comes from another program p
     expect(gradedMatches(alignment).map(({ stroke, slot }) => `${stroke} on ${slot}`)).toEqual(wanted);
   });
 });
-
-describeOutside(
-  'people tapping to a click (Bååth & Madison 2012)',
-  ['baath_madison_2012/tapping_data_baath_madison_2012.csv'],
-  (folder) => {
-    it('every tap at 600 and 1200 ms lies on its own click', () => {
-      const rows = readFileSync(
-        join(folder, 'baath_madison_2012/tapping_data_baath_madison_2012.csv'),
-        'utf8',
-      )
-        .trim()
-        .split('\n')
-        .slice(1)
-        .map((row) => row.split(',').map(Number));
-      const trials = new Map<string, number[][]>();
-      for (const row of rows) {
-        const name = `${row[0]}-${row[1]}`;
-        trials.set(name, [...(trials.get(name) ?? []), row]);
-      }
-      let taps = 0;
-      let right = 0;
-      for (const trial of trials.values()) {
-        const interval = trial[0]![2]! / 1000;
-        if (interval > 1.2) continue;
-        const sheet = sheetOf(line('R L R L', { repeats: Math.ceil(trial.length / 4), bpm: 60 / interval }));
-        const clicks = trial.map((_, i) => 1 + i * interval);
-        const strokes = padStrokes(
-          trial.map((row, i) => clicks[i]! + row[3]! / 1000),
-          trial.map(() => -20),
-        ).sort((a, b) => a.time - b.time);
-        const click = { times: clicks, period: interval, levelDb: -20 };
-        const { matches } = alignTake({ slots: layOut(sheet), sheet, strokes, click });
-        taps += trial.length;
-        right += matches.filter(({ slot, stroke }) => slot === stroke).length;
-      }
-      expect(taps).toBeGreaterThan(5000);
-      expect(right / taps).toBeGreaterThan(0.98);
-    });
-  },
-);

@@ -1,0 +1,21 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { circularMedian } from '../../../src/core/alignment/circular-median.ts';
+
+describe('circularMedian', () => {
+  it('goes round the corner', () => {
+    expect(circularMedian([0.9, 0, 0.1])).toBeCloseTo(0, 12);
+    expect(circularMedian([0.95, 0.97, 0.05])).toBeCloseTo(-0.03, 12);
+  });
+
+  it('turns with its values', () => {
+    const near = fc.array(fc.double({ min: -0.2, max: 0.2, noNaN: true }), { minLength: 1, maxLength: 9 });
+    fc.assert(
+      fc.property(near, fc.double({ min: -3, max: 3, noNaN: true }), (values, turn) => {
+        const off = circularMedian(values.map((value) => value + turn)) - circularMedian(values) - turn;
+        expect(Math.abs(off - Math.round(off))).toBeLessThan(1e-9);
+      }),
+      { seed: 1 },
+    );
+  });
+});

@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { lookAhead } from '../../../src/core/alignment/look-ahead.ts';
+import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
+import { thinStrokes } from '../../../src/core/alignment/thin-strokes.ts';
+import { layOut } from '../../../src/core/exercise/lay-out.ts';
+import { line, sheetOf } from './simulated-take.ts';
+
+const sheet = sheetOf(line('RL- R-L RLR L--', { repeats: 2, bpm: null }));
+const main = mainSlots(layOut(sheet), sheet);
+const pulse = (times: readonly number[], stroke: number, slot: number, guesses: readonly number[] = []) => {
+  const onsets = Float64Array.from(times);
+  const thin = thinStrokes(onsets, new Float64Array(times.length).fill(-20), main);
+  return lookAhead(onsets, thin, stroke, main, slot, guesses);
+};
+
+describe('lookAhead', () => {
+  const onTheBeat = Array.from(main.beat, (beat) => 1 + 0.7 * beat);
+
+  it('finds a tempo nobody told it, and where the beat stands', () => {
+    const found = pulse(onTheBeat, 0, 0)!;
+    expect(found.period).toBeCloseTo(0.7, 6);
+    expect(found.due).toBeCloseTo(1, 6);
+  });
+
+  it('takes the beat from the strokes ahead when the first one comes early', () => {
+    const [, ...rest] = onTheBeat;
+    expect(pulse([0.93, ...rest], 0, 0)!.due).toBeGreaterThan(0.96);
+  });
+
+  it('copes with a missed and an extra stroke', () => {
+    const damaged = [...onTheBeat.filter((_, i) => i !== 3), onTheBeat[5]! + 0.12].sort((a, b) => a - b);
+    expect(pulse(damaged, 0, 0, [0.7])!.period).toBeCloseTo(0.7, 1);
+  });
+
+  it('refuses strokes without that rhythm', () => {
+    expect(pulse([1, 1.9, 2, 4.7, 4.8, 7, 9.5, 9.6, 13], 0, 0)).toBeNull();
+  });
+});

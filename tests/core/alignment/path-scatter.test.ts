@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
+import { firstScatter, scatterOnPath } from '../../../src/core/alignment/path-scatter.ts';
+import { temposOnPath } from '../../../src/core/alignment/path-tempo.ts';
+import { levelsOnPath } from '../../../src/core/alignment/take-levels.ts';
+import { layOut } from '../../../src/core/exercise/lay-out.ts';
+import { line, seeded, sheetOf } from './simulated-take.ts';
+
+const sheet = sheetOf(line('>RLR >LRL >RLR >LRL', { repeats: 40, bpm: 100 }));
+const main = mainSlots(layOut(sheet), sheet);
+const path = Array.from({ length: main.length }, (_, i) => ({ stroke: i, main: i, kind: 'next' as const }));
+const played = (jitter: number) => {
+  const random = seeded(5);
+  return Float64Array.from(main.beat, (beat) => 1 + 0.62 * beat + jitter * (0.62 / 3) * random.normal());
+};
+
+describe('what a first path tells of the take', () => {
+  it('scatter, with the allowance for strokes lost', () => {
+    for (const jitter of [0.04, 0.06, 0.09]) {
+      expect(Math.abs(scatterOnPath(path, main, played(jitter)) / (1.3 * jitter) - 1)).toBeLessThan(0.12);
+    }
+    expect(scatterOnPath(path.slice(0, 6), main, played(0.05))).toBe(firstScatter);
+  });
+
+  it('tempo of each line', () => {
+    expect(temposOnPath(path, main, played(0.05))[0]).toBeCloseTo(0.62, 2);
+    expect(temposOnPath(path.slice(0, 5), main, played(0.05))).toEqual([null]);
+  });
+
+  it('levels of accents and taps', () => {
+    const levels = Float64Array.from(main.accent, (accent, i) => (accent === 1 ? -16 : -30) + (i % 5) - 2);
+    const model = levelsOnPath(path, main, levels, 1 / 3)!;
+    expect([model.accentDb, model.tapDb]).toEqual([-16, -30]);
+    expect(levelsOnPath(path, main, levels.fill(-20), 1 / 3)).toBeNull();
+  });
+});

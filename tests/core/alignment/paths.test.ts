@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { openPaths } from '../../../src/core/alignment/paths.ts';
+
+describe('openPaths', () => {
+  it('keeps the best path to each stroke and slot', () => {
+    const paths = openPaths(4, 3, 2);
+    paths.offer(0, 1, -5, -1, 'begin', 1, 0.5, 3);
+    paths.offer(0, 1, -2, -1, 'pause', 1.1, 0.6, 4);
+    paths.offer(0, 1, -9, -1, 'slip', 9, 9, 9);
+    paths.offer(0, 2, -30, -1, 'begin', 1, 0.5, 3);
+    expect(paths.bestAt(0)).toBe(-2);
+    const nodes = paths.close(0, -22, 10);
+    expect(nodes.map((node) => [paths.slot[node], paths.kind(node), paths.due[node]])).toEqual([
+      [1, 'pause', 1.1],
+    ]);
+  });
+
+  it('gives the best first and no more than asked for', () => {
+    const paths = openPaths(2, 3, 1);
+    for (const [slot, score] of [
+      [0, -3],
+      [1, -1],
+      [2, -2],
+    ] as const)
+      paths.offer(1, slot, score, -1, 'next', 0, 1, 1);
+    expect(paths.close(1, -20, 2).map((node) => paths.slot[node])).toEqual([1, 2]);
+  });
+
+  it('uses a row again for a later stroke', () => {
+    const paths = openPaths(3, 1, 0);
+    paths.offer(0, 0, -1, -1, 'begin', 0, 1, 1);
+    const [first] = paths.close(0, -9, 9);
+    paths.offer(1, 0, -4, first!, 'next', 1, 1, 2);
+    const [second] = paths.close(1, -9, 9);
+    expect(second).not.toBe(first);
+    expect(paths.before[second!]).toBe(first);
+  });
+});
