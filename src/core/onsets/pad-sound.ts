@@ -14,11 +14,16 @@ export interface PadSound {
   /** dB per dB of level: soft strokes are duller. */
   readonly slope: readonly number[];
   readonly scatter: readonly number[];
+  /** Levels of the sounds it was learned from, dBFS; beyond them the slopes are less sure. */
+  readonly fromDb: number;
+  readonly toDb: number;
 }
 
 /** Strokes of one pad and two hands stay this near to each other, dB; measured on synthesised and recorded strokes. */
 const reachDb = 5;
 const mostSlope = 0.45;
+/** Standard error of a slope outside the levels it was learned from, dB per dB. */
+const slopeError = 0.1;
 const levelApart = 4;
 const sampled = 240;
 const trials = 220;
@@ -32,14 +37,16 @@ export const fewestSounds = 12;
  * Root mean square of a sound's distance from a pad's line, each figure over its scatter and error. In a sound cut
  * short by the next, what all band levels are off by together is the missing body's share and doesn't count.
  */
-export function distanceFrom({ middleDb, base, slope, scatter }: PadSound, sound: Sounding): number {
+export function distanceFrom(pad: PadSound, sound: Sounding): number {
+  const { middleDb, base, slope, scatter } = pad;
   const { values, errors } = sound.timbre;
+  const beyond = slopeError * Math.max(0, pad.fromDb - sound.levelDb, sound.levelDb - pad.toDb);
   const level = sound.levelDb - middleDb;
   const bandLevels = values.length - 2;
   let weights = 0;
   let common = 0;
   for (let i = 0; i < bandLevels; i++) {
-    const weight = 1 / (scatter[i]! ** 2 + errors[i]! ** 2);
+    const weight = 1 / (scatter[i]! ** 2 + errors[i]! ** 2 + beyond ** 2);
     weights += weight;
     common += weight * (values[i]! - base[i]! - slope[i]! * level);
   }
@@ -47,7 +54,7 @@ export function distanceFrom({ middleDb, base, slope, scatter }: PadSound, sound
   let sum = 0;
   for (let i = 0; i < values.length; i++) {
     const off = values[i]! - base[i]! - slope[i]! * level - (i < bandLevels ? common : 0);
-    sum += (off * off) / (scatter[i]! ** 2 + errors[i]! ** 2);
+    sum += (off * off) / (scatter[i]! ** 2 + errors[i]! ** 2 + beyond ** 2);
   }
   return Math.sqrt(sum / values.length);
 }
@@ -85,7 +92,14 @@ function lineThrough(a: Sounding, b: Sounding, figures: number): PadSound {
     steep ? clamp((a.timbre.values[i]! - b.timbre.values[i]!) / apart, mostSlope) : 0,
   );
   const base = Array.from({ length: figures }, (_, i) => (a.timbre.values[i]! + b.timbre.values[i]!) / 2);
-  return { middleDb: (a.levelDb + b.levelDb) / 2, base, slope, scatter: base.map(() => reachDb) };
+  return {
+    middleDb: (a.levelDb + b.levelDb) / 2,
+    base,
+    slope,
+    scatter: base.map(() => reachDb),
+    fromDb: Number.NEGATIVE_INFINITY,
+    toDb: Number.POSITIVE_INFINITY,
+  };
 }
 
 /** Least squares of each figure against level, weighted by how well the figure is known. */
@@ -117,7 +131,8 @@ function fitted(members: readonly Sounding[], figures: number): PadSound {
     slope.push(gradient);
     scatter.push(Math.max(leastScatter, 1.4826 * off[off.length >> 1]!));
   }
-  return { middleDb, base, slope, scatter };
+  const levels = members.map(({ levelDb }) => levelDb);
+  return { middleDb, base, slope, scatter, fromDb: Math.min(...levels), toDb: Math.max(...levels) };
 }
 
 const clamp = (value: number, most: number) => Math.min(most, Math.max(-most, value));

@@ -13,6 +13,8 @@ const company = 0.8;
 const underSoftest = { poorDb: 6, anyDb: 14 };
 /** A sound where a row of strokes would have one may be further off; in usual intervals. */
 const inRow = { farthest: 5, nearest: 0.6, furthest: 1.6 };
+/** Poor sounds much like the pad between sure strokes are taps when there are so many for each sure one; s. */
+const crowd = { farthest: 2, reach: 1, share: 0.3 };
 /** A single sound this many usual intervals from any stroke must be much like the pad to be one. */
 const lonely = { intervals: 3.5, farthest: 1.7 };
 /** A voice is periodic and held; a stick on a stick is brighter than the pad (times its centroid) and isn't held. */
@@ -41,9 +43,21 @@ export function classifySounds(source: Source, sounds: readonly Stroke[]): Strok
   const sure = heard.filter(
     (sound) => distanceFrom(pad, sound) < farthest && !isPoor(sound) && !bounced.has(sound),
   );
-  const softest = sure.map(({ levelDb }) => levelDb).sort((a, b) => a - b)[Math.floor(sure.length * 0.03)];
-  const otherClass = otherClasses(source, sure);
   const times = sure.map(({ time }) => time);
+  // Taps in noise are poor every one of them; what tells them from a chance sound is that there are many.
+  const likely = heard.filter(
+    (sound) =>
+      isPoor(sound) &&
+      !bounced.has(sound) &&
+      distanceFrom(pad, sound) < crowd.farthest &&
+      anyBetween(times, sound.time - crowd.reach, sound.time) &&
+      anyBetween(times, sound.time, sound.time + crowd.reach),
+  );
+  const strokes = likely.length >= crowd.share * sure.length ? [...sure, ...likely] : sure;
+  const softest = strokes.map(({ levelDb }) => levelDb).sort((a, b) => a - b)[
+    Math.floor(strokes.length * 0.03)
+  ];
+  const otherClass = otherClasses(source, sure);
   const spacing = usualInterval(sure);
   /** Strokes before and after it, about where a row of strokes would have them. */
   const fitsRow = ({ time, evidence }: Heard): boolean => {
