@@ -16,6 +16,8 @@ const enoughEvidence = 12;
 const echoSeconds = 0.02;
 /** … unless it is as good a stroke as the one before. */
 const strokeInEcho = { evidence: 60, belowDb: 3 };
+/** Nothing so near the recording's ends can be told from the cut, s. */
+const edgeSeconds = 0.012;
 /** Nothing is struck twice within this, s. */
 const deadSeconds = 0.008;
 /** A take's softest strokes lie at most this far under its loud ones, dB: taps 34 under accents, and their scatter. */
@@ -73,11 +75,14 @@ export function strokesAmong(source: Source, { rises }: RisesFound): Stroke[] {
   const { frameRate } = bandLayout(source.sampleRate);
   const sounds: Stroke[] = [];
   const wanted = rises.filter(({ evidence }) => evidence >= enoughEvidence);
+  const end = source.length / source.sampleRate;
   wanted.forEach((rise, i) => {
     const previous = sounds.at(-1);
     const alone = (wanted[i + 1]?.frame ?? Number.POSITIVE_INFINITY) - rise.frame;
     const before = previous?.time ?? Number.NEGATIVE_INFINITY;
     const stroke = measureStroke(source, rise, rise.frame / frameRate, before, alone);
+    // A recording that begins or ends in the middle of a sound is cut there, not struck.
+    if (stroke.time < edgeSeconds || stroke.time > end - edgeSeconds) return;
     const since = stroke.time - before;
     if (since < deadSeconds) return;
     if (previous && since < echoSeconds) {

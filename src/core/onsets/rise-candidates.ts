@@ -1,6 +1,7 @@
 import { bandFrames } from '../signal/band-frames.ts';
 import { bandLayout } from '../signal/band-layout.ts';
 import type { Source } from '../signal/source.ts';
+import { meanBetween, prefixSums, riseEvidence, silencePower } from './rise-evidence.ts';
 
 /** A place where the power of the recording rises. */
 export interface RiseCandidate {
@@ -19,22 +20,14 @@ export interface RiseCandidate {
 }
 
 const beforeFrames = 6;
-const lengths: readonly number[] = [2, 5, 12];
 const sharpLength: readonly number[] = [2];
 const bodyFrames = 12;
 const aheadFrames = 44;
 const historyFrames = 24;
-/**
- * No band may speak louder than this, so that one band's burst (a rattle, a thump) is no stroke by itself. Approached
- * smoothly: a flat top would hide where the evidence is best.
- */
-const bandCap = 120;
 /** Two rises nearer than this many frames are one attack. */
 const peakReach = 6;
 /** Rises under this evidence are not looked at again; noise alone seldom passes it. */
 const leastEvidence = 8;
-/** Quantisation of a 16-bit file lies near −98 dB; what lies under it is no sound. */
-const silencePower = 1e-10;
 /** Neighbouring samples of a band aren't independent: share of them that counts. */
 const independence = 0.6;
 
@@ -136,20 +129,6 @@ function scan(
   }
 }
 
-function prefixSums(values: Float32Array): Float64Array {
-  const sums = new Float64Array(values.length + 1);
-  let sum = 0;
-  for (let i = 0; i < values.length; i++) {
-    sum += values[i]!;
-    sums[i + 1] = sum;
-  }
-  return sums;
-}
-
-function meanBetween(sums: Float64Array, from: number, to: number): number {
-  return Math.max(0, sums[to]! - sums[from]!) / (to - from) + silencePower;
-}
-
 function addEvidence(
   sums: Float64Array,
   perFrame: number,
@@ -158,27 +137,6 @@ function addEvidence(
   evidence: Float32Array,
 ): void {
   for (let frame = from; frame < to; frame++) evidence[frame]! += riseEvidence(sums, perFrame, frame);
-}
-
-/** Evidence of one band for a rise at the start of `frame`, nats, bounded by the cap. */
-function riseEvidence(
-  sums: Float64Array,
-  perFrame: number,
-  frame: number,
-  windows: readonly number[] = lengths,
-): number {
-  const before = meanBetween(sums, frame - beforeFrames, frame);
-  const n1 = beforeFrames * perFrame;
-  let best = 0;
-  for (const length of windows) {
-    const ratio = meanBetween(sums, frame, frame + length) / before;
-    if (ratio < 1.5) continue;
-    const n2 = length * perFrame;
-    const n = n1 + n2;
-    const value = 0.5 * (n * Math.log((n1 + n2 * ratio) / n) - n2 * Math.log(ratio));
-    if (value > best) best = value;
-  }
-  return (best * bandCap) / (best + bandCap);
 }
 
 function isPeak(evidence: Float32Array, frame: number): boolean {

@@ -10,13 +10,13 @@ const farthest = 2.7;
 /** What is poorly heard fits any sound: it counts as a stroke only in strokes' company and at strokes' level. */
 const poor = { evidence: 60, errorDb: 6 };
 const company = 0.8;
-const underSoftest = { poorDb: 6, anyDb: 14 };
+const underSoftest = { poorDb: 6, rowDb: 12, anyDb: 14 };
 /** A sound where a row of strokes would have one may be further off; in usual intervals. */
-const inRow = { farthest: 5, nearest: 0.6, furthest: 1.6 };
+const inRow = { farthest: 5, evidence: 15, nearest: 0.6, furthest: 1.6 };
 /** Poor sounds much like the pad between sure strokes are taps when there are so many for each sure one; s. */
-const crowd = { farthest: 2, reach: 1, share: 0.3 };
+const crowd = { farthest: 2, reach: 1, share: 0.8 };
 /** A single sound this many usual intervals from any stroke must be much like the pad to be one. */
-const lonely = { intervals: 3.5, farthest: 1.7 };
+const lonely = { intervals: 3.5, farthest: 1.3 };
 /** A voice is periodic and held; a stick on a stick is brighter than the pad (times its centroid) and isn't held. */
 const voice = { voicing: 0.6, heldDb: -6 };
 const stickBrighter = 1.3;
@@ -61,7 +61,7 @@ export function classifySounds(source: Source, sounds: readonly Stroke[]): Strok
   const spacing = usualInterval(sure);
   /** Strokes before and after it, about where a row of strokes would have them. */
   const fitsRow = ({ time, evidence }: Heard): boolean => {
-    if (evidence < poor.evidence) return false;
+    if (evidence < inRow.evidence) return false;
     const near = (from: number, to: number) => anyBetween(times, time + from, time + to);
     const { nearest, furthest } = inRow;
     return (
@@ -78,11 +78,11 @@ export function classifySounds(source: Source, sounds: readonly Stroke[]): Strok
     const reach = lonely.intervals * spacing;
     const apart =
       !anyBetween(times, time - reach, time - instant) && !anyBetween(times, time + instant, time + reach);
-    const limit = apart ? lonely.farthest : fitsRow(sound) ? inRow.farthest : farthest;
-    const far = distance > limit;
+    const row = !apart && fitsRow(sound);
+    const far = distance > (apart ? lonely.farthest : row ? inRow.farthest : farthest);
     const level = softest === undefined ? 0 : softest - sound.levelDb;
     const alone = !anyBetween(times, time - company, time + company);
-    const weak = isPoor(sound) && (alone || level > underSoftest.poorDb);
+    const weak = isPoor(sound) && (alone || level > (row ? underSoftest.rowDb : underSoftest.poorDb));
     return far || weak || level > underSoftest.anyDb ? otherClass(sound) : 'pad';
   };
   return sounds.map((sound) =>
