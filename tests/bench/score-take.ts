@@ -48,7 +48,7 @@ const widestOffset = 0.04;
  * program, for those that don't claim to tell strokes from other sounds.
  */
 export function scoreTake(
-  take: BenchTake,
+  take: Omit<BenchTake, 'samples'>,
   heard: readonly HeardEvent[],
   forgiven: readonly number[] = [],
 ): TakeScore {
