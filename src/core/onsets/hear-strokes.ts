@@ -16,6 +16,9 @@ const enoughEvidence = 12;
 const echoSeconds = 0.02;
 /** … unless it is as good a stroke as the one before. */
 const strokeInEcho = { evidence: 60, belowDb: 3 };
+/** The room's first answers swell and beat for so long after a stroke, s; a stroke among them rises clearly, nats. */
+const roomSeconds = 0.05;
+const strokeInRoom = 22;
 /** Nothing so near the recording's ends can be told from the cut, s. */
 const edgeSeconds = 0.012;
 /** Nothing is struck twice within this, s. */
@@ -89,6 +92,7 @@ export function strokesAmong(source: Source, { rises }: RisesFound): Stroke[] {
       const { evidence, belowDb } = strokeInEcho;
       if (stroke.evidence < evidence || stroke.levelDb < previous.levelDb - belowDb) return;
     }
+    if (since < roomSeconds && stroke.evidence < strokeInRoom) return;
     sounds.push(stroke);
   });
   return sounds;

@@ -27,7 +27,7 @@ const historyFrames = 24;
 /** Two rises nearer than this many frames are one attack. */
 const peakReach = 6;
 /** Rises under this evidence are not looked at again; noise alone seldom passes it. */
-const leastEvidence = 8;
+const leastEvidence = 6;
 /** Neighbouring samples of a band aren't independent: share of them that counts. */
 const independence = 0.6;
 
