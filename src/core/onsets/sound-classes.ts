@@ -12,13 +12,13 @@ const poor = { evidence: 60, errorDb: 6 };
 const company = 0.8;
 const underSoftest = { poorDb: 6, rowDb: 12, anyDb: 14 };
 /** A sound where a row of strokes would have one may be further off; in usual intervals. */
-const inRow = { farthest: 5, evidence: 15, nearest: 0.6, furthest: 1.6 };
+const inRow = { farthest: 7, evidence: 15, nearest: 0.6, furthest: 1.6 };
 /** Poor sounds much like the pad between sure strokes are taps when there are so many for each sure one; s. */
 const crowd = { farthest: 2, reach: 1, share: 0.8 };
 /** A single sound this many usual intervals from any stroke must be much like the pad to be one. */
 const lonely = { intervals: 3.5, farthest: 1.3 };
 /** A voice is periodic and held; a stick on a stick is brighter than the pad (times its centroid) and isn't held. */
-const voice = { voicing: 0.6, heldDb: -6 };
+const voice = { voicing: 0.6, heldDb: -3 };
 const stickBrighter = 1.3;
 const hitDb = -2;
 const padsCompared = 15;
