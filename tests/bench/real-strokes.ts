@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { practisedPlayer } from '../../fixtures/generator/player.ts';
 import { readSheet } from '../../fixtures/generator/read-sheet.ts';
 import { type OneShot, strokesFrom } from '../../fixtures/generator/recorded-strokes.ts';
-import type { StrokeRequest, StrokeSound } from '../../fixtures/generator/stroke-sound.ts';
+import { type StrokeRequest, type StrokeSound, toLevel } from '../../fixtures/generator/stroke-sound.ts';
 import { plainTake, type TakeSpec } from '../../fixtures/generator/take-spec.ts';
 import { outsideFolder } from '../outside.ts';
 import { readOneShot } from './one-shot-file.ts';
@@ -96,7 +96,7 @@ export function variedStrokes(
     for (let i = 0; i < sound.samples.length; i++) {
       sound.samples[i]! *= Math.exp((-fading * i) / request.sampleRate);
     }
-    return sound;
+    return toLevel(sound.samples, sound.first, request.levelDb);
   };
 }
 
