@@ -59,8 +59,8 @@ Rendered takes with exactly known strokes, seeds ${seeds.join(', ')}; none of th
 kinds of take marked "yes" were used with other seeds, those marked "no" only ever measured. "${realGroup}" are takes made
 of recorded drum and body percussion strokes, each varied in pitch, brightness and tail.
 
-Matching is one to one, as many pairs as can be; the constant part of the times and of the levels is taken off each
-take. A stroke counts as found only if it is taken for a stroke on the pad. Bounces of the stick may be found or not.
+Matching is one to one, as many pairs as can be; the constant part of the times (up to 3 ms) and of the levels is taken
+off each take. A stroke counts as found only if it is taken for a stroke on the pad. Bounces of the stick may be found or not.
 Levels are held against the same definition on the stroke alone, dry. "Accent bias": median error of accents minus that
 of the others, the worst take. "Ratio bias": the same for levels, mean over takes, and the worst. "Error / SE": the
 error over the standard error the program itself states, spread of the middle two thirds (1 is right), and the share
@@ -76,7 +76,8 @@ ${markdownTable(['kind', 'used to set constants', ...head], byGroup)}
 ## Beside general-purpose onset finders
 
 F ±10 ms / F ±3 ms on the same files. These programs find onsets of any sound and don't claim to tell strokes from
-clicks or talk, so what they find there isn't held against them; each has its best constant offset taken off. One
+clicks or talk, so what they find there isn't held against them; each has its best constant offset of up to 40 ms
+taken off. One
 threshold of aubio was chosen for the best mean F on the first seed.
 
 ${othersTable(heard, others, groups)}

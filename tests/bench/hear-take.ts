@@ -1,7 +1,7 @@
 import { hearStrokes } from '../../src/core/onsets/hear-strokes.ts';
 import { type BenchTake, memorySource } from './bench-take.ts';
 import { matchEvents } from './match-events.ts';
-import { constantOffset, scoreTake, type TakeScore } from './score-take.ts';
+import { constantOffset, scoreTake, type TakeScore, widestOffset } from './score-take.ts';
 
 /** What the program makes of a take. */
 export interface HeardTake {
@@ -20,7 +20,7 @@ export function hearTake(take: BenchTake): HeardTake {
   const pads = hearing.sounds.filter(({ sound }) => sound === 'pad');
   const claimed = hearing.click?.times ?? [];
   const { clicks, strokes } = take.truth;
-  const shift = constantOffset(clicks, claimed);
+  const shift = constantOffset(clicks, claimed, widestOffset.own);
   const moved = claimed.map((time) => time - shift);
   const wanted = strokes.filter(({ role }) => role !== 'bounce').map(({ time }) => time);
   const attacks = hearing.sounds.map(({ time }) => time);

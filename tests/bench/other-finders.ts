@@ -2,7 +2,7 @@ import { type AubioSetting, aubioMethods, aubioOnsets, aubioThresholds } from '.
 import type { BenchTake } from './bench-take.ts';
 import { essentiaDetectors, essentiaOnsets, type loadEssentia, samplesForEssentia } from './essentia.ts';
 import { agreement } from './match-events.ts';
-import { type HeardEvent, scoreTake, type TakeScore } from './score-take.ts';
+import { type HeardEvent, scoreTake, type TakeScore, widestOffset } from './score-take.ts';
 
 /** A rendered take as a file, its sound itself let go. */
 export interface StoredTake {
@@ -41,7 +41,7 @@ export async function scoreOthers(
   const keep = (name: string, { take }: StoredTake, heard: readonly HeardEvent[]) => {
     const others = [...take.truth.clicks, ...take.truth.otherSounds.map(({ time }) => time)];
     const list = scores.get(name) ?? [];
-    list.push(scoreTake(take, heard, others));
+    list.push(scoreTake(take, heard, others, widestOffset.others));
     scores.set(name, list);
   };
   const { aubio, ffmpeg, essentia } = finders;

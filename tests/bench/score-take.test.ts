@@ -23,7 +23,7 @@ const late = every.map(({ time }) => ({ time: time + 0.0071, levelDb: -23 }));
 
 describe('scoreTake', () => {
   it('takes off what is constant', () => {
-    const score = scoreTake(takeOf(every), late);
+    const score = scoreTake(takeOf(every), late, [], 0.04);
     expect(score).toMatchObject({ strokes: 12, heard: 12, within10Ms: 12, within3Ms: 12, missed: [] });
     expect(score.offset).toBeCloseTo(0.0071, 9);
     expect(score.levelOffset).toBeCloseTo(-3, 9);
@@ -32,7 +32,7 @@ describe('scoreTake', () => {
 
   it('counts what is missed, what is too much and what is wide of the mark', () => {
     const heard = [...late.slice(0, 5), { time: 6.05 }, { time: 7.0071 + 0.006 }, ...late.slice(7)];
-    const score = scoreTake(takeOf(every), heard);
+    const score = scoreTake(takeOf(every), heard, [], 0.04);
     expect(score).toMatchObject({ within10Ms: 11, within3Ms: 10, missed: [5], surplus: [5] });
     const { f10, f3, recall } = poolScores([score]);
     expect([f10, f3, recall].map((value) => value * 12)).toEqual(
@@ -43,17 +43,22 @@ describe('scoreTake', () => {
   it('holds neither bounces nor forgiven sounds against anyone', () => {
     const take = takeOf([...every.slice(0, 1), stroke(1.03, false, 'bounce'), ...every.slice(1)]);
     const heard = [late[0]!, { time: 1.0371 }, ...late.slice(1), { time: 20.0071 }];
-    expect(scoreTake(take, late).missed).toEqual([]);
-    expect(scoreTake(take, heard).surplus).toEqual([13]);
-    expect(scoreTake(take, heard, [20]).surplus).toEqual([]);
+    expect(scoreTake(take, late, [], 0.04).missed).toEqual([]);
+    expect(scoreTake(take, heard, [], 0.04).surplus).toEqual([13]);
+    expect(scoreTake(take, heard, [20], 0.04).surplus).toEqual([]);
   });
 });
 
 it('constantOffset goes with the many, not with the mean', () => {
   const reference = every.map(({ time }) => time);
   const estimates = reference.map((time, i) => time + (i < 8 ? -0.004 : 0.02 + 0.002 * i));
-  expect(constantOffset(reference, estimates)).toBeCloseTo(-0.004, 9);
-  expect(constantOffset(reference, [])).toBe(0);
+  expect(constantOffset(reference, estimates, 0.04)).toBeCloseTo(-0.004, 9);
+  expect(constantOffset(reference, [], 0.04)).toBe(0);
+});
+
+it('does not excuse a delay where none is due', () => {
+  const score = scoreTake(takeOf(every), late);
+  expect(score).toMatchObject({ offset: 0, within10Ms: 12, within3Ms: 0 });
 });
 
 describe('poolScores', () => {
@@ -67,7 +72,7 @@ describe('poolScores', () => {
       }),
     );
     const take = takeOf(heard.map(({ levelDb }, i) => stroke(1 + i, levelDb === -19)));
-    const pool = poolScores([scoreTake(take, heard)]);
+    const pool = poolScores([scoreTake(take, heard, [], 0.04)]);
     expect(pool.accentBiasMs).toBeCloseTo(1, 6);
     expect(pool.ratioBiasDb).toBeCloseTo(1, 6);
     expect(pool.levelBeyond3).toBeCloseTo(1 / 3, 6);

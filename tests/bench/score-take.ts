@@ -40,22 +40,26 @@ export interface TakeScore {
 
 const wide = 0.01;
 const narrow = 0.003;
-const widestOffset = 0.04;
+/** Offsets that are looked for, s: of a program that should have none, and of those with a delay of their own. */
+export const widestOffset = { own: 0.003, others: 0.04 };
 
 /**
  * Scores what was heard against a take. The constant offset is the one that best agrees with the truth. A stick's
  * own bounces may be heard or not. `forgiven`: times (s) near which an event that is no stroke isn't held against the
- * program, for those that don't claim to tell strokes from other sounds.
+ * program, for those that don't claim to tell strokes from other sounds. A constant offset is looked for up to
+ * `widest` (s).
  */
 export function scoreTake(
   take: Omit<BenchTake, 'samples'>,
   heard: readonly HeardEvent[],
   forgiven: readonly number[] = [],
+  widest = widestOffset.own,
 ): TakeScore {
   const { strokes } = take.truth;
   const offset = constantOffset(
     strokes.map((stroke) => stroke.time),
     heard.map((event) => event.time),
+    widest,
   );
   const wanted = strokes.flatMap((stroke, i) => (stroke.role === 'bounce' ? [] : [i]));
   const wantedTimes = wanted.map((i) => strokes[i]!.time);
@@ -103,13 +107,17 @@ export function scoreTake(
   };
 }
 
-/** The shift on which most estimates agree within ±3 ms, and of those agreeing the median, s. */
-export function constantOffset(reference: readonly number[], estimates: readonly number[]): number {
+/** The shift, at most `widest`, on which most estimates agree within ±3 ms, and of those agreeing the median; s. */
+export function constantOffset(
+  reference: readonly number[],
+  estimates: readonly number[],
+  widest: number,
+): number {
   const apart: number[] = [];
   let from = 0;
   for (const time of reference) {
-    while (from < estimates.length && estimates[from]! < time - widestOffset) from++;
-    for (let e = from; e < estimates.length && estimates[e]! <= time + widestOffset; e++) {
+    while (from < estimates.length && estimates[from]! < time - widest) from++;
+    for (let e = from; e < estimates.length && estimates[e]! <= time + widest; e++) {
       apart.push(estimates[e]! - time);
     }
   }
