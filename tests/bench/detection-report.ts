@@ -30,13 +30,19 @@ const sum = (list: readonly HeardTake[], of: (one: HeardTake) => number) =>
   list.reduce((total, one) => total + of(one), 0);
 const pooled = (list: readonly HeardTake[]) => poolScores(list.map(({ score }) => score));
 
+/** All that is told of: every take heard, and those that the programs of others heard as well. */
+export interface DetectionResults {
+  readonly heard: readonly HeardTake[];
+  readonly seeds: readonly number[];
+  readonly compared: readonly HeardTake[];
+  readonly comparedSeeds: readonly number[];
+  readonly others: ScoresByFinder;
+  readonly notices: readonly string[];
+}
+
 /** The text of reports/detection.md: deterministic, for it holds no times taken. */
-export function detectionReport(
-  heard: readonly HeardTake[],
-  others: ScoresByFinder,
-  seeds: readonly number[],
-  notices: readonly string[],
-): string {
+export function detectionReport(results: DetectionResults): string {
+  const { heard, seeds, compared, comparedSeeds, others, notices } = results;
   const groups = names(heard, 'group');
   const ofGroup = (group: string) => heard.filter(({ score }) => score.group === group);
   const ofTake = (take: string) => heard.filter(({ score }) => score.take === take);
@@ -75,16 +81,16 @@ ${markdownTable(['kind', 'used to set constants', ...head], byGroup)}
 
 ## Beside general-purpose onset finders
 
-F ±10 ms / F ±3 ms on the same files. These programs find onsets of any sound and don't claim to tell strokes from
+F ±10 ms / F ±3 ms on the same files, seeds ${comparedSeeds.join(', ')}. These programs find onsets of any sound and don't claim to tell strokes from
 clicks or talk, so what they find there isn't held against them; each has its best constant offset of up to 40 ms
 taken off. One
 threshold of aubio was chosen for the best mean F on the first seed.
 
-${othersTable(heard, others, groups)}
+${othersTable(compared, others, groups)}
 
 Median / 95 % of the time error of matched strokes, ms:
 
-${timesTable(heard, others, groups)}
+${timesTable(compared, others, groups)}
 
 ## Clicks of a metronome
 

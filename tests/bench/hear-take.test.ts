@@ -25,7 +25,14 @@ it('reports clicks, faults and kinds', () => {
   const { score, clicks } = heard[0]!;
   expect(clicks.found).toBeGreaterThan(0.9 * clicks.there);
   const deaf = { ...heard[0]!, anyClass: 0, score: { ...score, take: 'deaf', within10Ms: 0, errors: [] } };
-  const text = detectionReport([...heard, deaf], new Map([['nobody', [score]]]), [1001], ['left out']);
+  const text = detectionReport({
+    heard: [...heard, deaf],
+    compared: heard,
+    others: new Map([['nobody', [score]]]),
+    seeds: [1001],
+    comparedSeeds: [1001],
+    notices: ['left out'],
+  });
   expect(text).toContain('- left out');
   expect(text).toMatch(/^\| click \| yes \| 96 \|/m);
   expect(text).toMatch(/^\| deaf \(click\) \| 0.0000 \|/m);
