@@ -95,7 +95,7 @@ const bandPeak = (ms: number): LevelCandidate => ({
 /** Ways to measure a level, the program's own first. */
 export const levelCandidates: readonly LevelCandidate[] = [
   {
-    name: 'as it is (power of 6 ms, tail and its miss off)',
+    name: 'as it is (power of 4 ms, tail and 0.85 of its miss off, at least 0.25 left)',
     level: ({ samples, rate, onset, pastFrom }) => {
       const end = Math.ceil(onset + (levelSeconds + 0.004) * rate);
       return strokeLevel(samples.slice(0, end), rate, onset, pastFrom).levelDb;
@@ -106,7 +106,9 @@ export const levelCandidates: readonly LevelCandidate[] = [
   bandPeak(6),
   ...[3, 6, 12, 24].map((ms) => power(ms, false)),
   ...[3, 6, 12, 24].map((ms) => power(ms, true)),
+  powerLessMiss(6, 1, 0.35),
   powerLessMiss(4, 1, 0.35),
+  powerLessMiss(6, 1, 0.35),
   powerLessMiss(6, 0.5, 0.35),
-  powerLessMiss(4, 0.5, 0.5),
+  powerLessMiss(3, 0.85, 0.25),
 ];

@@ -17,7 +17,7 @@ describe('ways to measure a level', () => {
       expect(Math.abs(afterAccentDb)).toBeLessThan(0.05);
     }
     const text = levelsReport([clean!], [errors], levelCandidates, [1]);
-    expect(text.match(/^\| as it is/gm)).toHaveLength(4);
+    expect(text.match(/^\| the program's own/gm)).toHaveLength(4);
     expect(text).not.toMatch(/NaN|undefined/);
   });
 

@@ -9,7 +9,7 @@ import { levelErrors } from './level-errors.ts';
 import { levelsReport } from './levels-report.ts';
 import { recordingChains } from './recording-chains.ts';
 
-const seeds = (process.argv[2] ?? '2001,2002,2003,2004,2005').split(',').map(Number);
+const seeds = (process.argv[2] ?? '2006,2007,2008,2009,2010').split(',').map(Number);
 const ffmpeg = programPath('ffmpeg');
 if (ffmpeg === undefined) console.warn('Codecs were left out: ffmpeg is not installed.');
 const chains = recordingChains.filter((chain) => chain.codec === undefined || ffmpeg !== undefined);
