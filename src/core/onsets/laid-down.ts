@@ -4,7 +4,7 @@ interface Attack {
 }
 
 /** Something that falls and bounces to rest: ever shorter intervals, at least so many, down to so short, ever softer. */
-const bounces = { intervals: 5, shrink: 0.95, shortest: 0.065, fallDb: 4, longest: 0.4 };
+const bounces = { intervals: 4, shrink: 0.95, least: 0.4, shortest: 0.065, fallDb: 4, longest: 0.4 };
 
 /** An echo: so soon after a louder attack, and so far under it. */
 const echo = { seconds: 0.06, underDb: 8 };
@@ -34,14 +34,19 @@ function bouncingRuns(sounds: readonly Attack[]): boolean[] {
   let start = 0;
   for (let i = 1; i <= sounds.length; i++) {
     const interval = (k: number) => sounds[k]!.time - sounds[k - 1]!.time;
-    const shrinks = i < sounds.length && i - start >= 2 && interval(i) < bounces.shrink * interval(i - 1);
+    const shrinks =
+      i < sounds.length &&
+      i - start >= 2 &&
+      interval(i) < bounces.shrink * interval(i - 1) &&
+      interval(i) > bounces.least * interval(i - 1);
     const begins = i < sounds.length && i - start === 1 && interval(i) < bounces.longest;
     if (shrinks || begins) continue;
     const last = i - 1;
     if (
       last - start >= bounces.intervals &&
       interval(last) < bounces.shortest &&
-      sounds[start]!.levelDb - sounds[last]!.levelDb > bounces.fallDb
+      Math.max(...sounds.slice(start, start + 3).map(({ levelDb }) => levelDb)) - sounds[last]!.levelDb >
+        bounces.fallDb
     ) {
       for (let k = start; k <= last; k++) marked[k] = true;
       // What still trickles after the last clear bounce is the same thing.

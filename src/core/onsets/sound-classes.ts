@@ -10,7 +10,8 @@ const farthest = 2.7;
 /** What is poorly heard fits any sound: it counts as a stroke only in strokes' company and at strokes' level. */
 const poor = { evidence: 60, errorDb: 6 };
 const company = 0.8;
-const underSoftest = { poorDb: 6, rowDb: 12, anyDb: 14 };
+const underSoftest = { poorDb: 6, rowDb: 12, anyDb: 12 };
+const softestShare = 0.08;
 /** A sound where a row of strokes would have one may be further off; in usual intervals. */
 const inRow = { farthest: 7, evidence: 15, nearest: 0.6, furthest: 1.6 };
 /** Poor sounds much like the pad between sure strokes are taps when there are so many for each sure one; s. */
@@ -55,7 +56,7 @@ export function classifySounds(source: Source, sounds: readonly Stroke[]): Strok
   );
   const strokes = likely.length >= crowd.share * sure.length ? [...sure, ...likely] : sure;
   const softest = strokes.map(({ levelDb }) => levelDb).sort((a, b) => a - b)[
-    Math.floor(strokes.length * 0.03)
+    Math.floor(strokes.length * softestShare)
   ];
   const otherClass = otherClasses(source, sure);
   const spacing = usualInterval(sure);
