@@ -7,6 +7,7 @@ import { clickRemains } from './click-remains.ts';
 import { fillGaps } from './fill-gaps.ts';
 import { measureStroke } from './measure-stroke.ts';
 import { type RisesFound, riseCandidates } from './rise-candidates.ts';
+import { withRoomError } from './room-error.ts';
 import { classifySounds } from './sound-classes.ts';
 import type { HeardClick, Hearing, Stroke } from './stroke.ts';
 
@@ -67,10 +68,11 @@ function padAndOthers(
   const sounds = classifySounds(source, withoutFaintest(attacks.filter(isOwn)));
   const { frameRate } = bandLayout(source.sampleRate);
   const faint = rises.filter(({ evidence }) => evidence < enoughEvidence);
-  return fillGaps(sounds, faint, frameRate, (rise, before) => {
+  const filled = fillGaps(sounds, faint, frameRate, (rise, before) => {
     const stroke = measureStroke(source, rise, rise.frame / frameRate, before, Number.POSITIVE_INFINITY);
     return isOwn(stroke) ? stroke : null;
   });
+  return withRoomError(filled);
 }
 
 /** The rises that are attacks of their own, measured; all classes. */
