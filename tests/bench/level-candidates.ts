@@ -95,7 +95,7 @@ const bandPeak = (ms: number): LevelCandidate => ({
 /** Ways to measure a level, the program's own first. */
 export const levelCandidates: readonly LevelCandidate[] = [
   {
-    name: 'as it is (power of 4 ms, tail and 0.85 of its miss off, at least 0.25 left)',
+    name: `the program's own (power of ${levelSeconds * 1000} ms, tail and miss off)`,
     level: ({ samples, rate, onset, pastFrom }) => {
       const end = Math.ceil(onset + (levelSeconds + 0.004) * rate);
       return strokeLevel(samples.slice(0, end), rate, onset, pastFrom).levelDb;
@@ -108,7 +108,6 @@ export const levelCandidates: readonly LevelCandidate[] = [
   ...[3, 6, 12, 24].map((ms) => power(ms, true)),
   powerLessMiss(6, 1, 0.35),
   powerLessMiss(4, 1, 0.35),
-  powerLessMiss(6, 1, 0.35),
   powerLessMiss(6, 0.5, 0.35),
   powerLessMiss(3, 0.85, 0.25),
 ];
