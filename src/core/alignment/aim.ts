@@ -41,50 +41,59 @@ const between = (
   return price;
 };
 
-/** A step to a slot at a due time. */
-export interface Aim {
-  readonly slot: number;
-  /** When the slot is due, and how long it was waited for, s. */
-  readonly due: number;
-  readonly waited: number;
-  readonly period: number;
-  readonly price: number;
-  readonly kind: StepKind;
-  /** Strokes between that the step itself explains. */
-  readonly putIn?: number;
-}
+/** The most that a step's price can lose by its timing and levels, against this many nats. */
+const ceilingOf = ({ main, scatter, spacing }: Search, slot: number, period: number): number =>
+  heightOfT4 + Math.log(spacing / (scatter * main.space[slot]! * period)) + mostLevel;
 
 /**
- * Offers a path's next step to every stroke within half a slot of the due time. Its timing counts by Student's t
+ * Offers a path's next step, to a slot due at a time after waiting for it (s), to every stroke within half a slot of
+ * the due time; `putIn` strokes between are explained by the step itself. Its timing counts by Student's t
  * distribution; the path's phase and tempo follow by an alpha-beta tracker whose gains start as those of a
- * least-squares line and end at a floor (Kalata 1984 for the family).
+ * least-squares line and end at a floor (Kalata 1984 for the family). Called a million times for a long take, hence
+ * plain arguments and early ends.
  */
 export const aim = (
   search: Search,
   node: number,
-  { slot, due, waited, period, price, kind, putIn = 0 }: Aim,
+  slot: number,
+  due: number,
+  waited: number,
+  period: number,
+  price: number,
+  kind: StepKind,
+  putIn = 0,
 ): void => {
   const { paths, times, main, scatter, spacing, strokes } = search;
   const from = paths.stroke[node]!;
   const half = 0.5 * main.room[slot]! * period;
+  let j = from + 1;
+  const last = Math.min(strokes - 1, from + reach);
+  while (j <= last && times[j]! < due - half) j++;
+  if (j > last || times[j]! > due + half) return;
+  const base = paths.score[node]! + price;
+  const ceiling = base + ceilingOf(search, slot, period);
+  const fromSlot = paths.slot[node]!;
+  const settled = paths.settled[node]!;
   const strokeScale = scatter * main.space[slot]! * period;
   const tempoScale = tempoUnrest * waited;
   const scale = Math.sqrt(strokeScale * strokeScale + tempoScale * tempoScale);
-  const height = heightOfT4 + Math.log(spacing / scale);
-  const score = paths.score[node]! + price + height;
-  const settled = paths.settled[node]!;
-  const growing = (settled + 1) * (settled + 2);
-  for (let j = from + 1; j < strokes && j <= from + reach && times[j]! <= due + half; j++) {
-    if (times[j]! < due - half || score + mostLevel < paths.bestAt(j) - beam) continue;
+  const relative = spacing / scale;
+  for (; j <= last && times[j]! <= due + half; j++) {
+    if (ceiling < paths.bestAt(j) - beam) continue;
     const deviation = times[j]! - due;
+    const off = deviation / scale;
+    const tail = 1 + (off * off) / 4;
     const total =
-      score -
-      2.5 * Math.log1p((deviation / scale) ** 2 / 4) +
-      between(search, from, j, paths.slot[node]!, slot, period) -
+      base +
+      heightOfT4 +
+      Math.log(relative / (tail * tail * Math.sqrt(tail))) +
+      (j - from > 1 || main.graces[slot]! > 0 ? between(search, from, j, fromSlot, slot, period) : 0) -
       Math.min(putIn, j - from - 1) * prices.extra +
       search.level(j, slot);
-    if (total < paths.bestAt(j) - beam) continue;
-    const phase = Math.max(phaseGain, (2 * (2 * settled + 1)) / growing, (tempoScale / scale) ** 2);
+    if (total < paths.bestAt(j) - beam || total <= paths.scoreAt(j, slot)) continue;
+    const growing = (settled + 1) * (settled + 2);
+    const unrest = tempoScale / scale;
+    const phase = Math.max(phaseGain, (2 * (2 * settled + 1)) / growing, unrest * unrest);
     const tempo = Math.max(tempoGain, 6 / growing);
     const bounded = Math.max(-3 * scale, Math.min(3 * scale, deviation));
     const beats = Math.max(main.room[slot]!, waited / period);

@@ -10,6 +10,13 @@ export interface Outside {
   readonly node: Int32Array;
 }
 
+/** The bar left by the best path outside every run. */
+export const bestOutside = ({ score }: Outside): number => {
+  let best = 0;
+  for (let bar = 1; bar < score.length; bar++) if (score[bar]! > score[best]!) best = bar;
+  return best;
+};
+
 /** Price of a tempo: against the one of the path so far, and against the one found or asked. */
 const tempoPrice = (
   { main, paths, found, periodIn }: Search,
@@ -40,7 +47,11 @@ export const begin = (
   node: number,
   kind: StepKind,
 ): void => {
-  if (score < search.paths.bestAt(stroke) - beam) return;
+  const { paths } = search;
+  if (score < paths.bestAt(stroke) - beam) return;
+  const level = search.level(stroke, slot);
+  // Tempo and timing can only lower the score from here.
+  if (score + level + search.mostPhase <= paths.scoreAt(stroke, slot)) return;
   const pulse = search.pulseFrom(stroke, slot);
   if (pulse === null) return;
   const { due, period } = pulse;
@@ -51,8 +62,8 @@ export const begin = (
     tempoPrice(search, period, slot, node) +
     phase -
     2.5 * Math.log1p(((search.times[stroke]! - due) / scale) ** 2 / 4) +
-    search.level(stroke, slot);
-  search.paths.offer(stroke, slot, total, node, kind, due, period, settledAtBegin);
+    level;
+  paths.offer(stroke, slot, total, node, kind, due, period, settledAtBegin);
 };
 
 /** Begins a run at a bar, up to `late` of its first slots missed. */
@@ -100,7 +111,7 @@ export const beginRuns = (search: Search, outside: Outside, stroke: number): voi
   const { bars, asked } = search.main;
   const perBar = Math.log(bars.length);
   const perLine = Math.log(asked.length);
-  const best = outside.score.indexOf(Math.max(...outside.score));
+  const best = bestOutside(outside);
   const floor = Math.max(outside.score[best]!, search.paths.bestAt(stroke)) - beam;
   const nothing = outside.score[bars.length]!;
   if (nothing > floor) {

@@ -1,4 +1,4 @@
-import { beginRuns, leaveRun, nearlyEnds, type Outside } from './begin-runs.ts';
+import { beginRuns, bestOutside, leaveRun, nearlyEnds, type Outside } from './begin-runs.ts';
 import { goOn } from './go-on.ts';
 import type { StepKind } from './paths.ts';
 import { prices } from './prices.ts';
@@ -32,7 +32,7 @@ export const findPath = (question: PathQuestion): PathStep[] => {
   beginRuns(search, outside, 0);
   for (let j = 0; j < strokes; j++) {
     for (let bar = 0; bar <= bars; bar++) outside.score[bar]! += prices.outside;
-    const floor = Math.max(paths.bestAt(j), ...outside.score) - beam;
+    const floor = Math.max(paths.bestAt(j), outside.score[bestOutside(outside)]!) - beam;
     const nodes = paths.close(j, floor, breadth);
     for (const node of nodes) leaveRun(search, outside, node);
     for (const node of nodes) goOn(search, node, slipsTell);
@@ -44,7 +44,7 @@ export const findPath = (question: PathQuestion): PathStep[] => {
     if (node >= 0 && !nearlyEnds(main, paths.slot[node]!)) outside.score[bar]! += prices.stoppedEarly;
   });
   const steps: PathStep[] = [];
-  const best = outside.score.indexOf(Math.max(...outside.score));
+  const best = bestOutside(outside);
   for (let node = outside.node[best]!; node >= 0; node = paths.before[node]!) {
     steps.push({ stroke: paths.stroke[node]!, main: paths.slot[node]!, kind: paths.kind(node) });
   }

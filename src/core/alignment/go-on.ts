@@ -25,14 +25,9 @@ const inTurn = (search: Search, node: number): void => {
       passedBy < paths.due[node]! + waited - 0.5 * main.room[to]! * period
     )
       return;
-    aim(search, node, {
-      slot: to,
-      due: paths.due[node]! + waited,
-      waited,
-      period: search.periodIn(main.line[to]!, main.line[slot]!, period),
-      price: k === 0 ? 0 : prices.missed + (k - 1) * prices.missedAgain,
-      kind: 'next',
-    });
+    const periodThere = search.periodIn(main.line[to]!, main.line[slot]!, period);
+    const price = k === 0 ? 0 : prices.missed + (k - 1) * prices.missedAgain;
+    aim(search, node, to, paths.due[node]! + waited, waited, periodThere, price, 'next');
   }
 };
 
@@ -48,11 +43,11 @@ const slip = (search: Search, node: number): void => {
     const to = next + count;
     if (to < main.length && main.line[to] === main.line[slot]) {
       const waited = (main.beat[to]! - main.beat[to - 1]!) * period;
-      aim(search, node, { slot: to, due: due + waited, waited, period, price, kind: 'slip' });
+      aim(search, node, to, due + waited, waited, period, price, 'slip');
     }
     if (next < main.length && main.line[next] === main.line[slot]) {
       const waited = (main.beat[next]! - main.beat[slot]!) * (1 + count) * period;
-      aim(search, node, { slot: next, due: due + waited, waited, period, price, kind: 'slip', putIn: count });
+      aim(search, node, next, due + waited, waited, period, price, 'slip', count);
     }
   }
 };
@@ -87,7 +82,7 @@ const jump = (search: Search, node: number): void => {
     const waited =
       (here.endBeat + rest - main.beat[slot]!) * paths.period[node]! +
       (main.beat[there.first]! - there.beginBeat) * period;
-    aim(search, node, { slot: there.first, due: paths.due[node]! + waited, waited, period, price, kind });
+    aim(search, node, there.first, paths.due[node]! + waited, waited, period, price, kind);
   };
   if (main.bars[bar + 1]?.line === line) {
     to(main.lineBar[line + 1], prices.countLost, 'jump');

@@ -3,17 +3,20 @@ export type StepKind = 'begin' | 'next' | 'slip' | 'pause' | 'jump' | 'surplus';
 
 const kinds: readonly StepKind[] = ['begin', 'next', 'slip', 'pause', 'jump', 'surplus'];
 
-/** The paths of a search, in columns: one entry a node, a node being a stroke on a slot with its best path. */
+/**
+ * The paths of a search, in columns: one entry a node, a node being a stroke on a slot with its best path. The columns
+ * are replaced as they grow: read them anew after an offer.
+ */
 export interface Paths {
-  readonly stroke: number[];
-  readonly slot: number[];
-  readonly score: number[];
+  readonly stroke: Int32Array;
+  readonly slot: Int32Array;
+  readonly score: Float64Array;
   /** The node before, or −1. */
-  readonly before: number[];
+  readonly before: Int32Array;
   /** Where the path stands in time: the beat's due time (s), seconds per beat, and strokes followed so far. */
-  readonly due: number[];
-  readonly period: number[];
-  readonly settled: number[];
+  readonly due: Float64Array;
+  readonly period: Float64Array;
+  readonly settled: Int32Array;
   kind(node: number): StepKind;
   /** Keeps a path to (stroke, slot) if it is the best one there. */
   offer(
@@ -28,62 +31,117 @@ export interface Paths {
   ): void;
   /** Best score offered so far at a stroke. */
   bestAt(stroke: number): number;
-  /** Ends offers to a stroke: at most so many nodes not below `floor`, the best first. */
+  /** Score that an offer to (stroke, slot) must exceed. */
+  scoreAt(stroke: number, slot: number): number;
+  /** Ends offers to a stroke: at most so many nodes not below `floor`, the best first. The others are forgotten. */
   close(stroke: number, floor: number, most: number): readonly number[];
 }
 
+interface Columns {
+  stroke: Int32Array;
+  slot: Int32Array;
+  score: Float64Array;
+  before: Int32Array;
+  due: Float64Array;
+  period: Float64Array;
+  settled: Int32Array;
+  how: Uint8Array;
+}
+
+const columns = (size: number, from?: Columns): Columns => {
+  const ints = (old?: Int32Array) => {
+    const column = new Int32Array(size);
+    if (old) column.set(old);
+    return column;
+  };
+  const floats = (old?: Float64Array) => {
+    const column = new Float64Array(size);
+    if (old) column.set(old);
+    return column;
+  };
+  const how = new Uint8Array(size);
+  if (from) how.set(from.how);
+  return {
+    stroke: ints(from?.stroke),
+    slot: ints(from?.slot),
+    score: floats(from?.score),
+    before: ints(from?.before),
+    due: floats(from?.due),
+    period: floats(from?.period),
+    settled: ints(from?.settled),
+    how,
+  };
+};
+
 /** An empty store for a number of strokes and slots; offers may reach `ahead` strokes beyond the last closed one. */
 export const openPaths = (strokes: number, slots: number, ahead: number): Paths => {
-  const stroke: number[] = [];
-  const slot: number[] = [];
-  const score: number[] = [];
-  const before: number[] = [];
-  const due: number[] = [];
-  const period: number[] = [];
-  const settled: number[] = [];
-  const kind: number[] = [];
   const rows = ahead + 1;
   const nodeAt = new Int32Array(rows * slots).fill(-1);
   const openAt: number[][] = Array.from({ length: rows }, () => []);
   const best = new Float64Array(strokes).fill(Number.NEGATIVE_INFINITY);
-  return {
-    stroke,
-    slot,
-    score,
-    before,
-    due,
-    period,
-    settled,
-    kind: (node) => kinds[kind[node]!]!,
-    bestAt: (j) => best[j]!,
-    offer: (j, s, value, from, how, nextDue, nextPeriod, followed) => {
+  const forgotten: number[] = [];
+  let size = 4096;
+  let used = 0;
+  const column = columns(size);
+  const fresh = (): number => {
+    const again = forgotten.pop();
+    if (again !== undefined) return again;
+    if (used === size) {
+      size *= 2;
+      Object.assign(column, columns(size, column));
+    }
+    return used++;
+  };
+  const methods = {
+    kind: (node: number) => kinds[column.how[node]!]!,
+    bestAt: (j: number) => best[j]!,
+    scoreAt: (j: number, s: number) => {
+      const node = nodeAt[(j % rows) * slots + s]!;
+      return node < 0 ? Number.NEGATIVE_INFINITY : column.score[node]!;
+    },
+    offer: (
+      j: number,
+      s: number,
+      value: number,
+      from: number,
+      how: StepKind,
+      nextDue: number,
+      nextPeriod: number,
+      followed: number,
+    ) => {
       const row = j % rows;
       const cell = row * slots + s;
       const known = nodeAt[cell]!;
-      if (known >= 0 && score[known]! >= value) return;
+      if (known >= 0 && column.score[known]! >= value) return;
       if (value > best[j]!) best[j] = value;
-      const node = known >= 0 ? known : score.length;
+      const node = known >= 0 ? known : fresh();
       if (known < 0) {
         nodeAt[cell] = node;
         openAt[row]!.push(node);
       }
-      stroke[node] = j;
-      slot[node] = s;
-      score[node] = value;
-      before[node] = from;
-      due[node] = nextDue;
-      period[node] = nextPeriod;
-      settled[node] = followed;
-      kind[node] = kinds.indexOf(how);
+      column.stroke[node] = j;
+      column.slot[node] = s;
+      column.score[node] = value;
+      column.before[node] = from;
+      column.due[node] = nextDue;
+      column.period[node] = nextPeriod;
+      column.settled[node] = followed;
+      column.how[node] = kinds.indexOf(how);
     },
-    close: (j, floor, most) => {
-      const open = openAt[j % rows]!;
-      openAt[j % rows] = [];
-      for (const node of open) nodeAt[(j % rows) * slots + slot[node]!] = -1;
-      return open
-        .filter((node) => score[node]! >= floor)
-        .sort((a, b) => score[b]! - score[a]!)
-        .slice(0, most);
+    close: (j: number, floor: number, most: number) => {
+      const row = j % rows;
+      const { score, slot } = column;
+      const good: number[] = [];
+      for (const node of openAt[row]!) {
+        nodeAt[row * slots + slot[node]!] = -1;
+        if (score[node]! >= floor) good.push(node);
+        else forgotten.push(node);
+      }
+      openAt[row] = [];
+      good.sort((a, b) => score[b]! - score[a]!);
+      while (good.length > most) forgotten.push(good.pop()!);
+      return good;
     },
   };
+  return Object.assign(column, methods);
 };

@@ -22,6 +22,9 @@ export interface PathQuestion {
   readonly phasePrice?: ((stroke: number, main: number, period: number) => number) | undefined;
 }
 
+/** The most that the phase of a click can add to a path's score, nats: a beginning right on it. */
+const mostPhase = 2;
+
 /** Paths this far below the best one (nats) are given up. */
 export const beam = 20;
 /** Strokes that may lie between two matched ones. */
@@ -32,6 +35,8 @@ export interface Search extends PathQuestion {
   readonly paths: Paths;
   readonly strokes: number;
   readonly spacing: number;
+  /** The most that `phasePrice` can add, nats. */
+  readonly mostPhase: number;
   /** Seconds per beat in one line when another is played at this period. */
   periodIn(line: number, from: number, period: number): number;
   /** Seconds from slot to slot as written, at the first one's seconds per beat. */
@@ -58,6 +63,7 @@ export const openSearch = (question: PathQuestion): Search => {
     paths: openPaths(times.length, main.length, reach + 1),
     strokes: times.length,
     spacing: thin.spacing,
+    mostPhase: question.phasePrice ? mostPhase : 0,
     periodIn,
     span: (from, to, period) => {
       const a = main.line[from]!;

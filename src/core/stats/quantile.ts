@@ -6,7 +6,7 @@
 export function quantile(values: ArrayLike<number>, p: number): number {
   if (values.length === 0) throw new RangeError('quantile of nothing');
   if (!(p >= 0 && p <= 1)) throw new RangeError('probability outside 0 … 1');
-  const sorted = Float64Array.from(values).sort();
+  const sorted = new Float64Array(values).sort();
   const place = (sorted.length - 1) * p;
   const below = Math.floor(place);
   const low = sorted[below]!;
