@@ -41,6 +41,13 @@ export function riseEvidence(
   frame: number,
   windows: readonly number[] = lengths,
 ): number {
+  // Nearly all frames fall or stand still against their nearest past, and end here.
+  const nearest = meanBetween(sums, frame - pasts[0]!, frame);
+  let rises = false;
+  for (const length of windows) {
+    if (meanBetween(sums, frame, frame + length) >= leastRatio * nearest) rises = true;
+  }
+  if (!rises) return 0;
   let best = 0;
   for (const past of pasts) {
     const before = meanBetween(sums, frame - past, frame);

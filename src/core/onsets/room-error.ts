@@ -1,3 +1,4 @@
+import { median } from '../stats/median.ts';
 import type { Stroke } from './stroke.ts';
 
 /**
@@ -11,16 +12,12 @@ const room = { errorDb: 0.4, wetFallDb: 12, dryFallDb: 20 };
 /** Adds the room's part to the standard errors of a take's levels. */
 export function withRoomError(strokes: readonly Stroke[]): Stroke[] {
   const pads = strokes.filter(({ sound, timbre }) => sound === 'pad' && timbre !== null && !timbre.cut);
+  if (pads.length === 0) return [...strokes];
   const middle = median(pads.map(({ levelDb }) => levelDb));
   const falls = pads.filter(({ levelDb }) => levelDb >= middle).map(({ timbre }) => timbre!.values.at(-1)!);
-  if (falls.length === 0) return [...strokes];
   const share = (room.dryFallDb - median(falls)) / (room.dryFallDb - room.wetFallDb);
   const error = room.errorDb * Math.min(1, Math.max(0, share));
   return strokes.map((stroke) =>
     stroke.timbre === null ? stroke : { ...stroke, levelSe: Math.hypot(stroke.levelSe, error) },
   );
-}
-
-function median(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
 }
