@@ -3,6 +3,9 @@ import type { Source } from '../signal/source.ts';
 import { soundLead } from './click-seed.ts';
 import type { FoundClicks } from './find-clicks.ts';
 
+/** Clicks kept ready: reading goes forward, and back a little over a stroke's past. */
+const mostKept = 8;
+
 interface Placed {
   readonly from: number;
   readonly samples: Float32Array;
@@ -15,14 +18,16 @@ export function withoutClicks(source: Source, { voices }: FoundClicks): Source {
     .flatMap(({ sound, times }) => times.map((time) => ({ start: (time - soundLead) * rate, sound })))
     .sort((a, b) => a.start - b.start);
   const longest = Math.max(0, ...voices.map(({ sound }) => sound.length)) + 1;
-  let kept: { readonly index: number; readonly placed: Placed } | null = null;
+  const kept = new Map<number, Placed>();
 
   function place(index: number): Placed {
-    if (kept?.index === index) return kept.placed;
+    const known = kept.get(index);
+    if (known !== undefined) return known;
     const { start, sound } = clicks[index]!;
     const from = Math.floor(start);
     const placed = { from, samples: delayed(sound, start - from) };
-    kept = { index, placed };
+    if (kept.size >= mostKept) kept.delete(kept.keys().next().value!);
+    kept.set(index, placed);
     return placed;
   }
 
