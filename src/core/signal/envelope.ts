@@ -1,6 +1,11 @@
 import type { Source } from './source.ts';
 
-/** Peak magnitude of `slices` equal parts of a recording, all channels together, for drawing it. */
+/**
+ * Peak magnitude of `slices` equal parts of a recording, all channels together, for drawing it; 0 for a part that no
+ * sample falls into.
+ *
+ * @example envelope(source, 900) // 900 numbers, 0 … 1
+ */
 export function envelope(source: Source, slices: number): number[] {
   const peaks = new Array<number>(slices).fill(0);
   const block = 65_536;
@@ -12,7 +17,7 @@ export function envelope(source: Source, slices: number): number[] {
       let end = Math.ceil(((slice + 1) * source.length) / slices);
       let peak = peaks[slice]!;
       for (let i = 0; i < samples.length; i++) {
-        if (from + i >= end) {
+        while (from + i >= end) {
           peaks[slice] = peak;
           slice++;
           end = Math.ceil(((slice + 1) * source.length) / slices);
