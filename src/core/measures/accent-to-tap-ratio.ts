@@ -19,7 +19,7 @@ export const accentToTapRatio = defineMeasure(
     describes:
       'How far the middle accent stands above the middle tap. More is not always better: a band is asked for.',
     source:
-      'Difference of medians; standard errors after Price & Bonett 2002, summed by beat. Band 8 to 20 dB unless the sheet sets another: our judgement.',
+      'Difference of medians as Harrell & Davis 1982 estimate them; jackknife standard errors summed by beat. Band 8 to 20 dB unless the sheet sets another: our judgement.',
   },
   ({ strokes, slots, ...performance }) => {
     const partOf = (scope: Scope, belongs: (stroke: PlayedStroke) => boolean): Part => {

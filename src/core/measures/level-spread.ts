@@ -1,6 +1,6 @@
 import type { Outcome } from '../result/take-result.ts';
-import { madToSd } from '../stats/mad.ts';
 import { median } from '../stats/median.ts';
+import { outliers } from '../stats/outliers.ts';
 import { notMeasurable } from './outcomes.ts';
 import type { PlayedStroke } from './played-stroke.ts';
 import { spreadOutcome } from './spread-outcome.ts';
@@ -12,16 +12,14 @@ export const levelSpreadSource =
 
 /** Degrees of freedom below which a spread isn't told (our judgement). */
 const fewestDegrees = 5;
-/** A level this many robust standard deviations from its kind's median is a slip, not spread (our judgement). */
-const trimAt = 4;
 /** Chi-square degrees against independent normal levels; found in simulations with heavy tails and slow fading. */
 const degreesKept = 0.8;
-/** Robust scatter below which nothing is trimmed, dB (our judgement). */
-const leastScatterDb = 0.05;
+/** A level nearer than this to its kind's median is never a slip, dB (our judgement). */
+const leastSlipDb = 0.2;
 
 /**
  * Standard deviation of levels within each kind, a kind being one partial played by one hand, so that neither a louder
- * hand nor an accent's place widens it. Levels beyond four robust standard deviations are left out and pointed at.
+ * hand nor an accent's place widens it. Outliers are slips, not spread: they are left out and pointed at.
  */
 export function levelSpread(strokes: readonly PlayedStroke[]): Outcome {
   const kinds = new Map<string, PlayedStroke[]>();
@@ -43,13 +41,17 @@ export function levelSpread(strokes: readonly PlayedStroke[]): Outcome {
     const centre = median(group.map((s) => s.levelDb));
     for (const stroke of group) distance.set(stroke, Math.abs(stroke.levelDb - centre));
   }
-  const limit = trimAt * Math.max(leastScatterDb, madToSd * median([...distance.values()]));
+  const marks = outliers(
+    compared.map((s) => s.levelDb),
+    groups.flatMap((group, kind) => group.map(() => kind)),
+  );
+  const slips = new Set(compared.filter((s, i) => marks[i] === 1 && distance.get(s)! > leastSlipDb));
   let squares = 0;
   let errors = 0;
   let kept = 0;
   let kindsKept = 0;
   for (const group of groups) {
-    const inside = group.filter((stroke) => distance.get(stroke)! <= limit);
+    const inside = group.filter((stroke) => !slips.has(stroke));
     if (inside.length < 2) continue;
     const mean = inside.reduce((sum, s) => sum + s.levelDb, 0) / inside.length;
     squares += inside.reduce((sum, s) => sum + (s.levelDb - mean) ** 2, 0);

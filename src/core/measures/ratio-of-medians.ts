@@ -1,6 +1,5 @@
 import { bartlettVariance } from '../stats/bartlett-variance.ts';
-import { median } from '../stats/median.ts';
-import { medianStandardError } from '../stats/median-standard-error.ts';
+import { smoothMedian } from '../stats/smooth-median.ts';
 import { studentTQuantile } from '../stats/student-t-quantile.ts';
 import { sumsByBeat } from './beat-of.ts';
 import { accentsAndTaps, levelsOf } from './level-classes.ts';
@@ -14,26 +13,22 @@ export interface Ratio {
 }
 
 /**
- * Difference of the two medians. Each stroke pulls its median by ± standard error/√n (Price & Bonett 2002); pulls are
- * summed by beat, and beats next to each other may be alike (Bartlett weights, lag 1); Student's t of beats − 1.
- * Needs four accents and four taps.
+ * Difference of the two medians, smoothed so that the errors of single levels average out (Harrell & Davis 1982). The
+ * strokes' pulls on them are summed by beat, and beats next to each other may be alike (Bartlett weights, lag 1);
+ * Student's t of beats − 1. Needs four accents and four taps.
  */
 export function ratioOfMedians(strokes: readonly PlayedStroke[]): Ratio {
   const { accents, taps } = accentsAndTaps(strokes);
-  const side = (part: readonly PlayedStroke[]) => {
-    const levels = levelsOf(part);
-    return { centre: median(levels), pull: medianStandardError(levels) / Math.sqrt(part.length) };
-  };
-  const loud = side(accents);
-  const soft = side(taps);
-  const sums = sumsByBeat(strokes, ({ slot, levelDb }) =>
-    slot.accent
-      ? loud.pull * Math.sign(levelDb - loud.centre)
-      : -soft.pull * Math.sign(levelDb - soft.centre),
-  );
+  const loud = smoothMedian(levelsOf(accents));
+  const soft = smoothMedian(levelsOf(taps));
+  const pulls = new Map([
+    ...accents.map((stroke, i) => [stroke, loud.pulls[i]!] as const),
+    ...taps.map((stroke, i) => [stroke, -soft.pulls[i]!] as const),
+  ]);
+  const sums = sumsByBeat(strokes, (stroke) => pulls.get(stroke)!);
   const beats = sums.length;
   const variance = (bartlettVariance(sums, 1) * beats) / (beats - 1);
   const half = studentTQuantile(0.975, beats - 1) * Math.sqrt(variance);
-  const value = loud.centre - soft.centre;
+  const value = loud.value - soft.value;
   return { value, low: value - half, high: value + half };
 }
