@@ -28,6 +28,7 @@ const mod = (a: number, b: number) => ((a % b) + b) % b;
 export function findBell({
   timeOf,
   heard,
+  common,
   attacks,
   learn,
   isThere,
@@ -35,6 +36,8 @@ export function findBell({
   /** Start of click k's sound, s. */
   readonly timeOf: (k: number) => number;
   readonly heard: readonly { readonly k: number }[];
+  /** The sound of the clicks heard. */
+  readonly common: Float32Array;
   readonly attacks: readonly Attack[];
   /** The sound that these clicks have in common. */
   readonly learn: (places: readonly number[]) => Float32Array;
@@ -43,7 +46,10 @@ export function findBell({
   const sure = new Set(heard.map(({ k }) => k));
   const [first, last] = [heard[0]!.k, heard.at(-1)!.k];
   const open: number[] = [];
-  for (let k = first - 1; k <= last + 1; k++) if (!sure.has(k)) open.push(k);
+  for (let k = first - 1; k <= last + 1; k++) {
+    // A common click with a stroke close behind it is no bell.
+    if (!sure.has(k) && !isThere(k, common, heardLeft)) open.push(k);
+  }
   const models = open.filter((k) => {
     const due = timeOf(k) + soundLead;
     return attacks.some(({ time }) => Math.abs(time - due) < onTheGrid);

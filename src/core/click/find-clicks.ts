@@ -151,7 +151,7 @@ function settle(
 
   const isThere = (k: number, model: Float32Array, limit: number) =>
     timeOf(k) > 0 && timeOf(k) < duration - 0.02 && leftOver(source, model, timeOf(k)) < limit;
-  const bell = findBell({ timeOf, heard, attacks, learn, isThere });
+  const bell = findBell({ timeOf, heard, common: sound, attacks, learn, isThere });
   if (heard.length < enough.clicks && bell === null) return null;
   const voiceOf = (k: number) => (bell?.has(k) ? bell.sound : sound);
   let from = Math.min(first, bell?.first ?? first);
