@@ -8,8 +8,6 @@ const tempoGain = 0.08;
 const settledAfter = 40;
 /** Uncertainty of a due time per second waited for it: the tempo may have moved. */
 const tempoUnrest = 0.02;
-/** The most that a level and the strokes between can add to a path's score, nats. */
-const mostLevel = 2.5;
 /** Logarithm of the height of Student's t distribution with four degrees of freedom. */
 const heightOfT4 = Math.log(0.375);
 
@@ -41,10 +39,6 @@ const between = (
   return price;
 };
 
-/** The most that a step's price can lose by its timing and levels, against this many nats. */
-const ceilingOf = ({ main, scatter, spacing }: Search, slot: number, period: number): number =>
-  heightOfT4 + Math.log(spacing / (scatter * main.space[slot]! * period)) + mostLevel;
-
 /**
  * Offers a path's next step, to a slot due at a time after waiting for it (s), to every stroke within half a slot of
  * the due time; `putIn` strokes between are explained by the step itself. Its timing counts by Student's t
@@ -71,7 +65,6 @@ export const aim = (
   while (j <= last && times[j]! < due - half) j++;
   if (j > last || times[j]! > due + half) return;
   const base = paths.score[node]! + price;
-  const ceiling = base + ceilingOf(search, slot, period);
   const fromSlot = paths.slot[node]!;
   const settled = paths.settled[node]!;
   const strokeScale = scatter * main.space[slot]! * period;
@@ -79,7 +72,6 @@ export const aim = (
   const scale = Math.sqrt(strokeScale * strokeScale + tempoScale * tempoScale);
   const relative = spacing / scale;
   for (; j <= last && times[j]! <= due + half; j++) {
-    if (ceiling < paths.bestAt(j) - beam) continue;
     const deviation = times[j]! - due;
     const off = deviation / scale;
     const tail = 1 + (off * off) / 4;

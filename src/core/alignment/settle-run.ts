@@ -15,8 +15,8 @@ const localDue = (
 ): { due: number; period: number } | null => {
   const from = Math.max(0, at - neighbours);
   const to = Math.min(beats.length - 1, at + neighbours);
-  const reach = Math.max(...[from, to].map((i) => Math.abs(beats[i]! - beat))) * 1.15 + 1e-6;
-  const weights: number[] = [];
+  const reach = Math.max(Math.abs(beats[from]! - beat), Math.abs(beats[to]! - beat)) * 1.15 + 1e-6;
+  const weights = new Float64Array(to - from + 1);
   let due = 0;
   let period = 0;
   let spread = Number.POSITIVE_INFINITY;
@@ -30,10 +30,12 @@ const localDue = (
     for (let i = from; i <= to; i++) {
       const b = beats[i]! - beat;
       if (Math.abs(b) < 1e-9) continue;
-      const tricube = (1 - (Math.abs(b) / reach) ** 3) ** 3;
+      const share = Math.abs(b) / reach;
+      const rest = 1 - share * share * share;
+      const tricube = rest * rest * rest;
       const r = round === 0 ? 0 : Math.abs(times[i]! - due - period * b) / (4 * spread);
       const w = tricube * (r < 1 ? (1 - r * r) ** 2 : 0);
-      weights[i] = w;
+      weights[i - from] = w;
       sw += w;
       sb += w * b;
       st += w * times[i]!;
@@ -47,7 +49,7 @@ const localDue = (
     due = (st - period * sb) / sw;
     let absolute = 0;
     for (let i = from; i <= to; i++) {
-      absolute += (weights[i] ?? 0) * Math.abs(times[i]! - due - period * (beats[i]! - beat));
+      absolute += weights[i - from]! * Math.abs(times[i]! - due - period * (beats[i]! - beat));
     }
     spread = Math.max((1.25 * absolute) / sw, 0.01 * Math.abs(period));
   }
@@ -80,7 +82,8 @@ const priceOf = (
   price -= main.accent[slot] === 1 ? levels.asAccent[stroke]! : levels.asTap[stroke]!;
   let graces = main.graces[slot]!;
   const within = bounceReach(main.room[slot]! * period);
-  for (const other of [...near].reverse()) {
+  for (let n = near.length - 1; n >= 0; n--) {
+    const other = near[n]!;
     const after = times[other]! - times[stroke]!;
     if (after > 0) {
       price -= after < within ? prices.bounce + Math.log((main.room[slot]! * period) / within) : prices.extra;
