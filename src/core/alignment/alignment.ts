@@ -5,6 +5,14 @@
  */
 export type ReferenceKind = 'played-click' | 'heard-click' | 'asked-tempo' | 'fitted-tempo';
 
+/**
+ * How a segment came about. `start`: the take's first; `restart`: anew, wherever, after the one before was left;
+ * `slip`: a partial dropped or put in while the pulse went on; `jump`: in time to another bar; `repeat`: in time once
+ * more through what was just played; `pause`: on with the next slot after a stop; `on`: without a break, where only the
+ * state or the tempo asked changes.
+ */
+export type Began = 'start' | 'restart' | 'slip' | 'jump' | 'repeat' | 'pause' | 'on';
+
 /** A run through consecutive slots without a break. */
 export interface Segment {
   /** First and last slot (indices into the slots, both played or missed inside the run). */
@@ -15,6 +23,8 @@ export interface Segment {
    * asked for. The last two are shown, not graded: a slot has at most one match in a graded segment.
    */
   readonly state: 'graded' | 'abandoned' | 'surplus';
+  /** Always said by `alignTake`. */
+  readonly began?: Began;
   /** Hands swapped against the sheet from this segment's start: the player led with the other hand. */
   readonly leadSwapped: boolean;
   /**

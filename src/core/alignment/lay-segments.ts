@@ -1,5 +1,5 @@
 import type { Slot } from '../exercise/slot.ts';
-import type { Match, Segment } from './alignment.ts';
+import type { Began, Match, Segment } from './alignment.ts';
 import { fitRun } from './fit-run.ts';
 import type { Piece } from './grade-runs.ts';
 import type { MainSlots } from './main-slots.ts';
@@ -21,6 +21,22 @@ const fallbackPeriod = (main: MainSlots, piece: Piece, run: Run, times: Float64A
   return (
     main.asked[main.line[piece.first]!] ?? (beats > 0 ? (times[b.stroke]! - times[a.stroke]!) / beats : 0.5)
   );
+};
+
+const beganBy = {
+  begin: 'restart',
+  next: 'on',
+  slip: 'slip',
+  pause: 'pause',
+  jump: 'jump',
+  surplus: 'repeat',
+} as const;
+
+/** How a piece began: its run's first one as the run did, a later one in the middle of playing. */
+const beganAs = (pieces: readonly Piece[], index: number, runs: readonly Run[]): Began => {
+  const { run } = pieces[index]!;
+  if (index === 0) return 'start';
+  return pieces[index - 1]!.run === run ? 'on' : beganBy[runs[run]!.kind];
 };
 
 /** Turns the pieces of runs into segments with their matches, grace notes included, and their missed slots. */
@@ -66,6 +82,7 @@ export const laySegments = (question: {
       firstSlot,
       lastSlot: main.slot[piece.last]!,
       state: piece.state,
+      began: beganAs(pieces, segment, runs),
       leadSwapped: false,
       origin,
       period,

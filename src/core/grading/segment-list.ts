@@ -11,10 +11,11 @@ export function segmentList(alignment: Alignment, strokes: readonly Stroke[]): T
     from[segment] = Math.min(from[segment]!, time);
     to[segment] = Math.max(to[segment]!, time);
   }
-  return alignment.segments.map(({ firstSlot, lastSlot, state, leadSwapped, origin, period }, i) => ({
+  return alignment.segments.map(({ firstSlot, lastSlot, state, began, leadSwapped, origin, period }, i) => ({
     firstSlot,
     lastSlot,
     state,
+    ...(began === undefined ? {} : { began }),
     leadSwapped,
     from: Number.isFinite(from[i]!) ? from[i]! : origin,
     to: Number.isFinite(to[i]!) ? to[i]! : origin,

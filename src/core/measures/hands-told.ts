@@ -18,8 +18,9 @@ function handToHandLines(slots: readonly Slot[]): ReadonlySet<number> {
 
 /**
  * Slots whose hand can't be told. In a hand-to-hand line a stroke that is missed may have been left out by the hands
- * too, and one that sounds twice may have taken both hands: from there on the hands may have changed places, up to the
- * next line or the next segment. In other stickings the doubles give the swap away, so hands stay as written.
+ * too, one that sounds twice may have taken both hands, and after a slip by a partial the hands may have gone on
+ * alternating or as written: from there on they may have changed places, up to the next line or until playing begins
+ * anew. In other stickings the doubles give the swap away, so hands stay as written.
  * The value numbers the doubts: strokes with the same number have swapped hands together or not at all.
  */
 export function slotsWithoutHand({
@@ -40,7 +41,12 @@ export function slotsWithoutHand({
   const surplus = [...alignment.doubled, ...alignment.extra]
     .map((stroke) => times[stroke]!)
     .sort((a, b) => a - b);
+  /** Line in which the hands were open when the segment before ended, or −1. */
+  let leftOpen = -1;
   alignment.segments.forEach((segment: Segment, index) => {
+    const slipped = segment.began === 'slip';
+    const opened = slipped ? slots[segment.firstSlot]!.line : segment.began === 'on' ? leftOpen : -1;
+    leftOpen = opened;
     if (segment.state !== 'graded') return;
     const timeOf = new Map(
       alignment.matches.filter((m) => m.segment === index).map((m) => [m.slot, times[m.stroke]!]),
@@ -58,7 +64,8 @@ export function slotsWithoutHand({
       const time = timeOf.get(slot.index);
       if (slot.line !== line) {
         line = slot.line;
-        told = true;
+        told = !(handToHand.has(line) && opened === line);
+        if (!told) doubts++;
         lineFrom = time ?? lineFrom;
         surplusSeen = 0;
       }
@@ -71,6 +78,7 @@ export function slotsWithoutHand({
       surplusSeen = surplusNow;
       if (!told) open.set(slot.index, doubts);
     }
+    leftOpen = told ? -1 : line;
   });
   return open;
 }

@@ -109,6 +109,19 @@ const segment = Type.Object({
   lastSlot: Type.Integer({ minimum: 0 }),
   /** `abandoned`: given up and played again; `surplus`: played on top of the repeats asked for. */
   state: Type.Union([Type.Literal('graded'), Type.Literal('abandoned'), Type.Literal('surplus')]),
+  /** How it came about; `on`: without a break, where only the state or the tempo asked changes. */
+  began: Type.Optional(
+    Type.Union([
+      Type.Literal('start'),
+      Type.Literal('restart'),
+      Type.Literal('slip'),
+      Type.Literal('jump'),
+      Type.Literal('repeat'),
+      Type.Literal('pause'),
+      Type.Literal('on'),
+    ]),
+  ),
+  /** Hands exchanged against the sheet, as the sound tells them. */
   leadSwapped: Type.Boolean(),
   from: Type.Number(),
   to: Type.Number(),

@@ -6,7 +6,7 @@ import { alignTake } from '../../../src/core/alignment/align-take.ts';
 import type { Alignment } from '../../../src/core/alignment/alignment.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
 import { type Judgement, judge, slotF } from './judge-alignment.ts';
-import { realities } from './realities.ts';
+import { realities, sheets } from './realities.ts';
 import { line, padStrokes, sheetOf, simulateTake } from './simulated-take.ts';
 
 const seeds = [101, 102, 103, 104, 105];
@@ -85,6 +85,32 @@ describe('the reference', () => {
       period: take.click!.period * 0.8,
     };
     expect(alignTake({ ...take, click }).reference).toBe('asked-tempo');
+  });
+});
+
+describe('how a segment came about', () => {
+  const onOneLine = (name: string) => {
+    const take = simulateTake({ ...realities[name]!(102), sheet: sheets['one line']! });
+    return alignTake(take).segments.map((segment) => segment.began);
+  };
+  it('is said', () => {
+    expect(onOneLine('clean')).toEqual(['start']);
+    expect(onOneLine('restart from the beginning')).toEqual(['start', 'restart']);
+    expect(onOneLine('partial dropped')).toEqual(['start', 'slip']);
+    expect(onOneLine('hesitation in a line')).toEqual(['start', 'pause']);
+  });
+  it('is a repeat in time where one is played too many', () => {
+    const sheet = sheetOf(line('>RLR >LRL >RLR >LRL', { repeats: 2 }));
+    const parts = () =>
+      [
+        { from: 0, to: 23, after: 0, state: 'graded' },
+        { from: 12, to: 23, after: 'in-time', state: 'surplus' },
+      ] as const;
+    const { segments } = alignTake(simulateTake({ sheet, seed: 9, parts }));
+    expect(segments.map((segment) => [segment.began, segment.state])).toEqual([
+      ['start', 'graded'],
+      ['repeat', 'surplus'],
+    ]);
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Began } from '../../../src/core/alignment/alignment.ts';
 import { takeWithFaults } from './completeness.ts';
 import { machine, simulatedPerformance } from './simulated-performance.ts';
 
@@ -34,6 +35,26 @@ describe('slotsWithoutHand', () => {
       });
     expect(open(missing('tempo: 100\n>RRL >RRL; x4'))).toEqual([]);
     expect(open(missing('tempo: 100\n>RLR >LRL; x2\n>LRL >RLR; x2'))).toEqual([8, 9, 10, 11]);
+  });
+  it('opens them after a slip, up to the next line', () => {
+    const cut = (sheet: string, began: Began) =>
+      simulatedPerformance({
+        sheet: `tempo: 100\n${sheet}`,
+        seed: 1,
+        player: machine,
+        change: (a) => {
+          const [whole] = a.segments;
+          const segments = [
+            { ...whole!, lastSlot: 6, began: 'start' as const },
+            { ...whole!, firstSlot: 7, began },
+          ];
+          return { ...a, segments, matches: a.matches.map((m) => ({ ...m, segment: m.slot < 7 ? 0 : 1 })) };
+        },
+      });
+    const twoLines = '>RLR >LRL; x2\n>LRL >RLR; x2';
+    expect(open(cut(twoLines, 'slip'))).toEqual([7, 8, 9, 10, 11]);
+    expect(open(cut(twoLines, 'pause'))).toEqual([]);
+    expect(open(cut('>RRL >RRL; x4', 'slip'))).toEqual([]);
   });
   it('keeps hands of a faultless take', () => {
     expect(open(takeWithFaults({}))).toEqual([]);
