@@ -36,7 +36,7 @@ const longestSound = { seconds: 0.6, share: 0.92 };
 const mostSeeds = 40;
 const longestGap = 12;
 /** Share of a click's power that may be left over where it is taken for heard, or for half covered by a stroke. */
-const halfCovered = 0.5;
+const halfCovered = 0.25;
 /** Strokes may cover this many clicks in a row at either end. */
 const coveredReach = 16;
 /** What else may sound where a click is learned: before it and with it nothing (s), after it nothing but its room (dB). */
