@@ -35,7 +35,8 @@ export const fewestSounds = 12;
 
 /**
  * Root mean square of a sound's distance from a pad's line, each figure over its scatter and error. In a sound cut
- * short by the next, what all band levels are off by together is the missing body's share and doesn't count.
+ * short by the next, what all band levels are off by together is the missing body's share and doesn't count. The
+ * highest band may be left out: codecs and microphones let it in and out.
  */
 export function distanceFrom(pad: PadSound, sound: Sounding): number {
   const { middleDb, base, slope, scatter } = pad;
@@ -52,11 +53,14 @@ export function distanceFrom(pad: PadSound, sound: Sounding): number {
   }
   common = sound.timbre.cut ? common / weights : 0;
   let sum = 0;
+  let top = 0;
   for (let i = 0; i < values.length; i++) {
     const off = values[i]! - base[i]! - slope[i]! * level - (i < bandLevels ? common : 0);
-    sum += (off * off) / (scatter[i]! ** 2 + errors[i]! ** 2 + beyond ** 2);
+    const square = (off * off) / (scatter[i]! ** 2 + errors[i]! ** 2 + beyond ** 2);
+    sum += square;
+    if (i === 0 || i === bandLevels / 2) top += square;
   }
-  return Math.sqrt(sum / values.length);
+  return Math.sqrt(Math.min(sum / values.length, (sum - top) / (values.length - 2)));
 }
 
 /**

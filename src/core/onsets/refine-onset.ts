@@ -27,6 +27,12 @@ const quietSeconds = 0.0015;
 const order = 12;
 /** Every stroke is read at the same depth below its own attack, so that loud ones don't read earlier. */
 const floorShare = 0.004;
+/**
+ * What stays this far under the attack's peak and begins this much sooner is no part of it: the noise that lossy codecs
+ * spread ahead of an attack.
+ */
+const precursorShare = 0.03;
+const precursorSeconds = 0.0008;
 /** Time constant of the rise, s; the power rises with its square. */
 const riseSeconds = 0.00007;
 
@@ -56,8 +62,13 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
     power[i] = residual[i]! * residual[i]!;
     if (power[i]! > peak) peak = power[i]!;
   }
-  const floor = Math.max(prediction.residualPower, floorShare * floorShare * peak, 1e-14);
-  const first = changePoint(power, floor, attack >> 1);
+  const quietest = Math.max(prediction.residualPower, floorShare * floorShare * peak, 1e-14);
+  const raised = Math.max(quietest, precursorShare * precursorShare * peak);
+  const early = changePoint(power, quietest, attack >> 1);
+  const late = changePoint(power, raised, attack >> 1);
+  const afterPrecursor = late - early > precursorSeconds * rate;
+  const floor = afterPrecursor ? raised : quietest;
+  const first = afterPrecursor ? late : early;
   const span = Math.ceil(0.0008 * rate);
   const from = Math.max(0, first - span - quiet);
   const to = Math.min(power.length, first + attack);
@@ -75,13 +86,13 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
   const { mean, sd } = coarsely.sd > wideSamples ? coarsely : finely;
   if (!Number.isFinite(mean))
     return { time: coarse / rate, curvatureSe: searchSeconds / 4, depthDb: 0, lateDb: 0 };
-  const early = Math.max(1, Math.round(earlySeconds * rate));
+  const opening = Math.max(1, Math.round(earlySeconds * rate));
   const at = Math.max(0, Math.floor(mean));
   return {
     time: (start + mean) / rate,
     curvatureSe: sd / rate,
     depthDb: 10 * Math.log10(peak / floor),
-    lateDb: 10 * Math.log10(peak / Math.max(floor, ...power.subarray(at, at + early))),
+    lateDb: 10 * Math.log10(peak / Math.max(floor, ...power.subarray(at, at + opening))),
   };
 }
 

@@ -24,6 +24,12 @@ const sharpLength: readonly number[] = [2];
 const bodyFrames = 12;
 const aheadFrames = 44;
 const historyFrames = 24;
+/**
+ * The highest band by itself is wires, rattle or a codec letting it in and out: its evidence counts up to this much,
+ * and this many times the other bands' together.
+ */
+const topAlone = 6;
+const topShare = 3;
 /** Two rises nearer than this many frames are one attack. */
 const peakReach = 6;
 /** Rises under this evidence are not looked at again; noise alone seldom passes it. */
@@ -110,7 +116,11 @@ function scan(
   const evidence = new Float32Array(frames);
   const from = historyFrames - peakReach;
   const to = frames - aheadFrames + peakReach;
-  for (let band = 0; band < bands; band++) addEvidence(fresh[band]!, perFrame[band]!, from, to, evidence);
+  for (let band = 1; band < bands; band++) addEvidence(fresh[band]!, perFrame[band]!, from, to, evidence);
+  for (let frame = from; frame < to; frame++) {
+    const top = riseEvidence(fresh[0]!, perFrame[0]!, frame);
+    evidence[frame]! += Math.min(top, topAlone + topShare * evidence[frame]!);
+  }
   for (let frame = historyFrames; frame < frames - aheadFrames; frame++) {
     const height = evidence[frame]!;
     if (height < leastEvidence || !isPeak(evidence, frame)) continue;

@@ -7,6 +7,12 @@ const lengths: readonly number[] = [2, 5, 12];
  * smoothly: a flat top would hide where the evidence is best.
  */
 const bandCap = 120;
+/**
+ * What lies further than this under what follows (power) is as good as silence: lossy codecs spread noise ahead of an
+ * attack, and from their silence even that would be a rise.
+ */
+const depth = 6e-5;
+const longest = 12;
 /** Less than this isn't looked into. */
 const leastRatio = 1.5;
 /** Quantisation of a 16-bit file lies near −98 dB; what lies under it is no sound. */
@@ -42,7 +48,8 @@ export function riseEvidence(
   windows: readonly number[] = lengths,
 ): number {
   // Nearly all frames fall or stand still against their nearest past, and end here.
-  const nearest = meanBetween(sums, frame - pasts[0]!, frame);
+  const floor = depth * meanBetween(sums, frame, frame + longest);
+  const nearest = meanBetween(sums, frame - pasts[0]!, frame) + floor;
   let rises = false;
   for (const length of windows) {
     if (meanBetween(sums, frame, frame + length) >= leastRatio * nearest) rises = true;
@@ -50,7 +57,7 @@ export function riseEvidence(
   if (!rises) return 0;
   let best = 0;
   for (const past of pasts) {
-    const before = meanBetween(sums, frame - past, frame);
+    const before = meanBetween(sums, frame - past, frame) + floor;
     const n1 = past * perFrame;
     for (const length of windows) {
       const ratio = meanBetween(sums, frame, frame + length) / before;
