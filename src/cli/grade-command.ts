@@ -18,6 +18,7 @@ interface Options {
   readonly exercise?: string;
   readonly sheet?: string;
   readonly rubric: string;
+  readonly model?: string;
   readonly discomfort?: true;
   readonly json?: string | true;
   readonly csv?: string;
@@ -36,6 +37,9 @@ Examples:
 An exercise is the name of a listed one (\`evenhand exercises\`) or your own notation: a group for
 each beat, R and L for the hands, > before an accent. A sheet is a text file with a line for each
 exercise, such as   >RLR >LRL ; times: 8 ; tempo: 110   and # before a remark.
+
+A model is a teacher's take of the same line: grade it first with --json teacher.json, then hold
+another take against it with --model teacher.json.
 
 The summary comes on the screen unless something else goes there. The exit code is 0 when the
 take was graded, however low; 2 when this command can't be understood; 3 when the recording, the
@@ -78,6 +82,7 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
       `how strictly to score: ${rubrics.map(({ id }) => id).join(', ')}, or a file`,
       'steady',
     )
+    .option('--model <file>', "hold it against a teacher's take of the same line: its result from --json")
     .option('--discomfort', 'something hurt or tingled: no advice to go faster')
     .option('--json [file]', 'write the whole result as JSON, on the screen without a file')
     .option('--csv <file>', 'write the strokes as a table for a spreadsheet')
@@ -97,9 +102,18 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
     };
     if (sound && report === undefined)
       throw new CommandFault('usage', '--sound goes into the report. Add --report with a file.');
-    checkOutputPaths(files, pictures, [take, ...(options.sheet ? [options.sheet] : []), options.rubric]);
+    checkOutputPaths(files, pictures, [
+      take,
+      ...(options.sheet ? [options.sheet] : []),
+      ...(options.model ? [options.model] : []),
+      options.rubric,
+    ]);
     const rubric = await chosenRubric(options.rubric);
     const sheet = askedSheet(options);
+    const model =
+      options.model === undefined
+        ? undefined
+        : (await import('./chosen-model.ts')).chosenModel(options.model, sheet.lines);
 
     const recording = openTake(take);
     try {
@@ -109,6 +123,7 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
         sha256: recording.sha256(),
         rubric,
         discomfort,
+        ...(model ? { model } : {}),
         warnings: notes.map(({ code, facts }) => ({ code, facts: { ...facts } })),
       });
       if (result.grading.state === 'not-gradable') process.exitCode = exitCodes.notGradable;

@@ -4,6 +4,7 @@ import { sentence } from '../core/result/sentences.ts';
 import type { Score, TakeResult } from '../core/result/take-result.ts';
 import { isTempoAdvice } from '../core/scoring/tempo-advice.ts';
 import { measureTable } from './measure-table.ts';
+import { modelTable } from './model-table.ts';
 import { hanging, padded, printable, type Styles, textStyles, wrapped } from './text-layout.ts';
 
 const references: Readonly<Record<TakeResult['reference']['kind'], string>> = {
@@ -127,6 +128,9 @@ export function textSummary(
     ...section('Work on first', workOn(result, width)),
     ...section('Next tempo', paragraphs(tempo)),
     ...section('Measures (value, 95 % range)', measureTable(result, width, styles)),
+    ...(result.model
+      ? section('Against the model (difference, 95 % range)', modelTable(result.model, width, styles))
+      : []),
     ...recording,
     ...section("This take can't tell", list(result.cannotTell)),
     ...foot,

@@ -1,7 +1,9 @@
 import { alignTake } from './alignment/align-take.ts';
 import { layOut } from './exercise/lay-out.ts';
 import type { Sheet } from './exercise/sheet.ts';
+import { compareToModel } from './grading/compare-to-model.ts';
 import { whyNotGradable } from './grading/gradable.ts';
+import type { PlayedModel } from './grading/played-model.ts';
 import { segmentList } from './grading/segment-list.ts';
 import { slotColumns } from './grading/slot-columns.ts';
 import { strokeColumns } from './grading/stroke-columns.ts';
@@ -28,6 +30,8 @@ export interface GradeOptions {
   readonly rubric?: Rubric;
   /** The player noted pain or discomfort: no advice to go faster. */
   readonly discomfort?: boolean;
+  /** A take to hold this one against. */
+  readonly model?: PlayedModel;
   /** What is known of the recording before it is listened to, such as that its end is missing. */
   readonly warnings?: readonly Reason[];
 }
@@ -85,7 +89,7 @@ export function gradeTake(source: Source, sheet: Sheet, options: GradeOptions = 
   const scores = scored.state === 'scored' ? scored.scores : null;
   const tempos = new Set(lines.map((line) => line.bpm));
   const bpm = tempos.size === 1 ? (lines[0]?.bpm ?? null) : null;
-  return {
+  const result: TakeResult = {
     ...described,
     grading: { state: 'graded' },
     measures,
@@ -101,4 +105,6 @@ export function gradeTake(source: Source, sheet: Sheet, options: GradeOptions = 
       hands: performance.hands,
     }),
   };
+  const { model } = options;
+  return model === undefined ? result : { ...result, model: compareToModel(result, model) };
 }

@@ -25,6 +25,14 @@ export const takeSentences: SentenceTable = {
     `Asked for was ${numberOf(f, 'asked').toFixed(0)} BPM, played were ${numberOf(f, 'played').toFixed(0)}. If the sheet has the wrong tempo, mend it and grade again; all but the tempo is graded at the tempo played.`,
   'end-missing': (f) =>
     `The recording breaks off${f.missingSeconds === undefined ? '' : `: ${numberOf(f, 'missingSeconds').toFixed(1)} s at its end are missing from the file`}. What is there was graded; copy the file from the recorder again to have the rest.`,
+  'model-not-graded': () =>
+    'The model is the result of a take without a grade, so there is nothing to hold this take against. Choose the result of a graded take.',
+  'model-too-short': () =>
+    'The model repeats its lines too little to show a habit. Record each of its lines at least four times in a row.',
+  'model-of-other-exercise': () =>
+    'The model is of another exercise: none of its lines is in this take. Choose a model of the same line, written the same way.',
+  'too-few-repeats-for-model': () =>
+    'The line was repeated too little to hold it against the model. Record it at least four times in a row.',
   'length-not-written': () =>
     "The recorder didn't write down how long the recording is; it was read to the end of the file.",
 };

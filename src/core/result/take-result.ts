@@ -188,6 +188,38 @@ export const takeResultSchema = Type.Object(
         ),
       }),
     ),
+    /** The take against a model's: differences of place and level, or null without a model. */
+    model: Type.Optional(
+      nullable(
+        Type.Object({
+          /** Name of the model's recording; untrusted text. */
+          name: Type.String(),
+          /** Lines of the sheet that the model doesn't have. */
+          linesLeftOut: Type.Integer({ minimum: 0 }),
+          measures: Type.Array(
+            Type.Object({
+              id: Type.String(),
+              unit: Type.String(),
+              scope: Type.Object({
+                line: Type.Integer({ minimum: 0 }),
+                partial: Type.Integer({ minimum: 1 }),
+                accent: Type.Boolean(),
+              }),
+              outcome,
+              /** Half the width of the band round the model, in the unit. */
+              band: Type.Number({ minimum: 0 }),
+              /** Where the interval lies: inside the band, above or below it, or across its edge. */
+              standing: Type.Union([
+                Type.Literal('alike'),
+                Type.Literal('above'),
+                Type.Literal('below'),
+                Type.Literal('not-told'),
+              ]),
+            }),
+          ),
+        }),
+      ),
+    ),
     /** What to work on, the most useful first. */
     advice: Type.Array(
       Type.Object({
