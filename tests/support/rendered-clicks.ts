@@ -18,10 +18,11 @@ export const clickScenarios = [
   'late-start',
 ] as const satisfies readonly ScenarioName[];
 
-/** A take with a click, the clicks found in it, and the very same take with the loudspeaker silent. */
+/** A take with a click and the clicks found in it. */
 export interface RenderedClicks {
   readonly source: Source;
-  readonly silent: Source;
+  /** The very same take with the loudspeaker off. */
+  silent(): Source;
   readonly truth: TakeTruth;
   readonly found: FoundClicks | null;
   readonly beat: number;
@@ -30,9 +31,11 @@ export interface RenderedClicks {
 export function renderedClicks(name: ScenarioName, seed: number): RenderedClicks {
   const { spec } = scenario(name, seed);
   const { samples, sampleRate, truth } = renderTake(spec);
-  const click = spec.click && { ...spec.click, levelDb: -300 };
   const source = floatSource(sampleRate, samples);
-  const silent = floatSource(sampleRate, renderTake({ ...spec, click }).samples);
+  const silent = () => {
+    const click = spec.click && { ...spec.click, levelDb: -300 };
+    return floatSource(sampleRate, renderTake({ ...spec, click }).samples);
+  };
   const found = findClicks(source, strokesAmong(source, riseCandidates(source)));
   return { source, silent, truth, found, beat: 60 / spec.bpm };
 }
