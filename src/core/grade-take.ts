@@ -1,42 +1,10 @@
-import { alignTake } from './alignment/align-take.ts';
-import { layOut } from './exercise/lay-out.ts';
 import type { Sheet } from './exercise/sheet.ts';
-import { compareToModel } from './grading/compare-to-model.ts';
-import { whyNotGradable } from './grading/gradable.ts';
-import type { PlayedModel } from './grading/played-model.ts';
-import { segmentList } from './grading/segment-list.ts';
-import { slotColumns } from './grading/slot-columns.ts';
-import { strokeColumns } from './grading/stroke-columns.ts';
-import { takeWarnings } from './grading/take-warnings.ts';
-import { tempoColumns } from './grading/tempo-columns.ts';
-import { measureTake } from './measures/index.ts';
-import { performanceOf } from './measures/performance.ts';
+import { type GradeOptions, gradeHearing } from './grading/grade-hearing.ts';
 import { hearStrokes } from './onsets/hear-strokes.ts';
-import type { Reason, TakeResult } from './result/take-result.ts';
-import { takeResultVersion } from './result/take-result-version.ts';
-import { advise } from './scoring/advise.ts';
-import { cannotTell } from './scoring/cannot-tell.ts';
-import { handRatioGap } from './scoring/hand-ratio-gap.ts';
-import type { Rubric } from './scoring/rubric.ts';
-import { steady } from './scoring/rubrics/steady.ts';
-import { scoreTake } from './scoring/score-take.ts';
-import { envelope } from './signal/envelope.ts';
+import type { TakeResult } from './result/take-result.ts';
 import type { Source } from './signal/source.ts';
 
-export interface GradeOptions {
-  /** Name of the recording, shown to people. */
-  readonly name?: string;
-  readonly sha256?: string | null;
-  readonly rubric?: Rubric;
-  /** The player noted pain or discomfort: no advice to go faster. */
-  readonly discomfort?: boolean;
-  /** A take to hold this one against. */
-  readonly model?: PlayedModel;
-  /** What is known of the recording before it is listened to, such as that its end is missing. */
-  readonly warnings?: readonly Reason[];
-}
-
-const envelopeSlices = 1200;
+export type { GradeOptions } from './grading/grade-hearing.ts';
 
 /**
  * Grades a recorded take: finds its strokes, lays them on the sheet, measures, scores and advises. A take that can't
@@ -46,65 +14,5 @@ const envelopeSlices = 1200;
  * @example gradeTake(source, sheet, { name: 'monday.wav' }).grading // { state: 'graded' }
  */
 export function gradeTake(source: Source, sheet: Sheet, options: GradeOptions = {}): TakeResult {
-  const { name = 'recording', sha256 = null, rubric = steady, discomfort = false, warnings = [] } = options;
-  const slots = layOut(sheet);
-  const shape = envelope(source, envelopeSlices);
-  const hearing = hearStrokes(source);
-  const strokes = hearing.sounds.filter((sound) => sound.sound === 'pad');
-  const alignment = alignTake({ slots, sheet, strokes, click: hearing.click });
-  const performance = performanceOf({ sheet, slots, strokes, alignment });
-  const reason = whyNotGradable({ peak: Math.max(...shape), hearing, slots, alignment });
-
-  const lines = sheet.lines.map(({ beats: _, ...line }) => line);
-  const segments = segmentList(alignment, strokes);
-  const described = {
-    schema: 'evenhand-take-result',
-    version: takeResultVersion,
-    recording: {
-      name,
-      sha256,
-      sampleRate: source.sampleRate,
-      channels: source.channels,
-      duration: source.length / source.sampleRate,
-      noiseFloorDb: hearing.noiseFloorDb,
-      envelope: shape,
-    },
-    sheet: { title: sheet.title, lines },
-    reference: { kind: alignment.reference },
-    strokes: strokeColumns(strokes, performance),
-    slots: slotColumns(slots, alignment),
-    segments,
-    tempo: tempoColumns(performance),
-    hands: performance.hands,
-  } as const;
-  if (reason !== null) {
-    const grading = { state: 'not-gradable', reason } as const;
-    const nothing = { measures: [], scores: null, advice: [], cannotTell: [] };
-    return { ...described, ...nothing, grading, warnings: [...warnings] };
-  }
-
-  const measured = measureTake(performance);
-  const measures = [...measured, handRatioGap(measured, performance.hands)];
-  const scored = scoreTake({ measures, lines, strokes: performance.strokes.length, rubric });
-  const scores = scored.state === 'scored' ? scored.scores : null;
-  const tempos = new Set(lines.map((line) => line.bpm));
-  const bpm = tempos.size === 1 ? (lines[0]?.bpm ?? null) : null;
-  const result: TakeResult = {
-    ...described,
-    grading: { state: 'graded' },
-    measures,
-    scores,
-    advice: advise({ measures, lines, rubric, scores, bpm, discomfort }),
-    warnings: [...warnings, ...takeWarnings({ sheet, slots, alignment, segments })],
-    cannotTell: cannotTell({
-      measures,
-      lines,
-      rubric,
-      scored,
-      reference: alignment.reference,
-      hands: performance.hands,
-    }),
-  };
-  const { model } = options;
-  return model === undefined ? result : { ...result, model: compareToModel(result, model) };
+  return gradeHearing(source, hearStrokes(source), sheet, options);
 }

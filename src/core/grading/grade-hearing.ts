@@ -1,0 +1,120 @@
+import { alignTake } from '../alignment/align-take.ts';
+import type { Alignment } from '../alignment/alignment.ts';
+import { layOut } from '../exercise/lay-out.ts';
+import type { Sheet } from '../exercise/sheet.ts';
+import { measureTake } from '../measures/index.ts';
+import { performanceOf } from '../measures/performance.ts';
+import type { Hearing } from '../onsets/stroke.ts';
+import type { Reason, TakeResult } from '../result/take-result.ts';
+import { takeResultVersion } from '../result/take-result-version.ts';
+import { advise } from '../scoring/advise.ts';
+import { cannotTell } from '../scoring/cannot-tell.ts';
+import { handRatioGap } from '../scoring/hand-ratio-gap.ts';
+import type { Rubric } from '../scoring/rubric.ts';
+import { steady } from '../scoring/rubrics/steady.ts';
+import { scoreTake } from '../scoring/score-take.ts';
+import { envelope } from '../signal/envelope.ts';
+import type { Source } from '../signal/source.ts';
+import { compareToModel } from './compare-to-model.ts';
+import { whyNotGradable } from './gradable.ts';
+import { handsBySound, withHeardHands } from './hands-by-sound.ts';
+import type { PlayedModel } from './played-model.ts';
+import { segmentList } from './segment-list.ts';
+import { slotColumns } from './slot-columns.ts';
+import { strokeColumns } from './stroke-columns.ts';
+import { takeWarnings } from './take-warnings.ts';
+import { tempoColumns } from './tempo-columns.ts';
+
+export interface GradeOptions {
+  /** Name of the recording, shown to people. */
+  readonly name?: string;
+  readonly sha256?: string | null;
+  readonly rubric?: Rubric;
+  /** The player noted pain or discomfort: no advice to go faster. */
+  readonly discomfort?: boolean;
+  /** A take to hold this one against. */
+  readonly model?: PlayedModel;
+  /** What is known of the recording before it is listened to, such as that its end is missing. */
+  readonly warnings?: readonly Reason[];
+}
+
+const envelopeSlices = 1200;
+
+/**
+ * Grades what was heard in a recording against a sheet. A take that can't be graded comes back with the reason and
+ * without measures. Times of the hearing count from the source's first sample.
+ *
+ * @example gradeHearing(source, hearStrokes(source), sheet).grading // { state: 'graded' }
+ */
+export function gradeHearing(
+  source: Source,
+  hearing: Hearing,
+  sheet: Sheet,
+  options: GradeOptions = {},
+): TakeResult {
+  const { name = 'recording', sha256 = null, rubric = steady, discomfort = false, warnings = [] } = options;
+  const slots = layOut(sheet);
+  const shape = envelope(source, envelopeSlices);
+  const strokes = hearing.sounds.filter((sound) => sound.sound === 'pad');
+  const asWritten = alignTake({ slots, sheet, strokes, click: hearing.click });
+  const perform = (alignment: Alignment) => performanceOf({ sheet, slots, strokes, alignment });
+  const written = perform(asWritten);
+  const evidence = handsBySound(written, strokes);
+  const performance = withHeardHands(written, evidence, perform);
+  const { alignment } = performance;
+  const confirmed = evidence.says === 'confirmed' && performance.hands === 'as-written';
+  const reason = whyNotGradable({ peak: Math.max(...shape), hearing, slots, alignment });
+
+  const lines = sheet.lines.map(({ beats: _, ...line }) => line);
+  const segments = segmentList(alignment, strokes);
+  const described = {
+    schema: 'evenhand-take-result',
+    version: takeResultVersion,
+    recording: {
+      name,
+      sha256,
+      sampleRate: source.sampleRate,
+      channels: source.channels,
+      duration: source.length / source.sampleRate,
+      noiseFloorDb: hearing.noiseFloorDb,
+      envelope: shape,
+    },
+    sheet: { title: sheet.title, lines },
+    reference: { kind: alignment.reference },
+    strokes: strokeColumns(strokes, performance),
+    slots: slotColumns(slots, alignment),
+    segments,
+    tempo: tempoColumns(performance),
+    hands: confirmed ? 'confirmed-by-sound' : performance.hands,
+  } as const;
+  if (reason !== null) {
+    const grading = { state: 'not-gradable', reason } as const;
+    const nothing = { measures: [], scores: null, advice: [], cannotTell: [] };
+    return { ...described, ...nothing, grading, warnings: [...warnings] };
+  }
+
+  const measured = measureTake(performance);
+  const measures = [...measured, handRatioGap(measured, performance.hands)];
+  const scored = scoreTake({ measures, lines, strokes: performance.strokes.length, rubric });
+  const scores = scored.state === 'scored' ? scored.scores : null;
+  const tempos = new Set(lines.map((line) => line.bpm));
+  const bpm = tempos.size === 1 ? (lines[0]?.bpm ?? null) : null;
+  const result: TakeResult = {
+    ...described,
+    grading: { state: 'graded' },
+    measures,
+    scores,
+    advice: advise({ measures, lines, rubric, scores, bpm, discomfort }),
+    warnings: [...warnings, ...takeWarnings({ sheet, slots, alignment, segments })],
+    cannotTell: cannotTell({
+      measures,
+      lines,
+      rubric,
+      scored,
+      reference: alignment.reference,
+      hands: performance.hands,
+    }),
+  };
+  const { model } = options;
+  return model === undefined ? result : { ...result, model: compareToModel(result, model) };
+}
