@@ -39,17 +39,23 @@ export function modelTable(model: Model, width: number, styles: Styles): string[
     return [
       label,
       styles.figure(padded(figure(outcome.value, unit), 6, 'end')),
-      padded(range, 13, 'end'),
+      padded(range, 14, 'end'),
       words[id]![standing],
     ].join('  ');
   };
   const left = model.linesLeftOut;
+  const open = model.measures.some(
+    ({ outcome, standing }) => outcome.state === 'measured' && standing === 'not-told',
+  );
   return [
     ...hanging('  ', printable(model.name), width).map(styles.faint),
     ...titles.flatMap(([id, title]) => [
       ...hanging('  ', title, width),
       ...model.measures.filter((one) => one.id === id).map(row),
     ]),
+    ...(open
+      ? hanging('  ', "Where it can't be told yet, more repeats in one take of either would tell.", width)
+      : []),
     ...(left > 0
       ? hanging('  ', `${left} ${left === 1 ? 'line is' : 'lines are'} not in the model and left out.`, width)
       : []),

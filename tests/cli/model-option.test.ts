@@ -18,8 +18,8 @@ const teacher = (): TakeResult =>
   validateTakeResult(JSON.parse(readFileSync(join(folder, 'teacher.json'), 'utf8')));
 const write = (name: string, text: string) => writeFileSync(join(folder, name), text);
 
-describe('--model', (): string => {
-  it('holds a take against a result of the same line, in the result and in the summary', (): string => {
+describe('--model', () => {
+  it('holds a take against a result of the same line, in the result and in the summary', () => {
     const { status, stdout } = grade('--model', 'teacher.json', '--json');
     expect(status).toBe(0);
     const { model, ...rest } = validateTakeResult(JSON.parse(stdout));
@@ -34,7 +34,7 @@ describe('--model', (): string => {
     expect(text).toMatch(/ partial 1, accent +0\.0 +−\d\.\d to \d\.\d +(like the model|can't be told yet)/);
   });
 
-  it('says nothing of a model without one', (): string => {
+  it('says nothing of a model without one', () => {
     expect(grade().stdout).not.toMatch(/model/i);
     expect(teacher()).not.toHaveProperty('model');
   });
@@ -53,7 +53,7 @@ describe('--model', (): string => {
     expect(ending.stderr.trim().split('\n')).toHaveLength(1);
   });
 
-  it('says that a file is missing, and does not write over the model', (): string => {
+  it('says that a file is missing, and does not write over the model', () => {
     expect(grade('--model', 'nowhere.json')).toMatchObject({ status: 3, stderr: /There is no model/ });
     expect(grade('--model', 'teacher.json', '--json', 'teacher.json').status).toBe(2);
     expect(teacher().grading.state).toBe('graded');

@@ -40,6 +40,13 @@ describe('modelTable', () => {
     expect(text).toContain('1 line is not in the model');
   });
 
+  it('says what would tell, where a difference is open', () => {
+    const asked = (standing: 'alike' | 'not-told') =>
+      shown({ name: 'm', linesLeftOut: 0, measures: [one('model-level', [0, -3, 3], standing)] });
+    expect(asked('not-told')).toContain('more repeats in one take');
+    expect(asked('alike')).not.toContain('more repeats');
+  });
+
   it('keeps within 80 columns', () => {
     const wide = one('model-placement', [-100.5, -120.5, -100.1], 'below');
     for (const line of shown({ name: 'm'.repeat(200), linesLeftOut: 0, measures: [wide] }).split('\n'))
