@@ -3,7 +3,7 @@
  * `tsx tests/bench/speed.ts [runs]` writes reports/speed.md; build the program first.
  */
 import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { cpus, tmpdir } from 'node:os';
+import { cpus, loadavg, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { encodeWav } from '../../fixtures/generator/wav-file.ts';
 import { aubioHop, aubioPath } from './aubio.ts';
@@ -11,6 +11,8 @@ import { runTimed, type Timing } from './run-timed.ts';
 import { type SpeedRow, speedReport } from './speed-report.ts';
 import { speedKinds, speedTake } from './speed-takes.ts';
 
+const load = () => (loadavg()[0] ?? Number.NaN).toFixed(1);
+const loadBefore = load();
 const runs = Number(process.argv[2] ?? 5);
 const lengths = [60, 602];
 const program = resolve('dist/main.js');
@@ -43,5 +45,5 @@ try {
   rmSync(folder, { recursive: true });
 }
 mkdirSync('reports', { recursive: true });
-const machine = `${cpus().length} × ${cpus()[0]?.model.trim() ?? 'unknown processor'}, Node ${process.versions.node}`;
+const machine = `${cpus().length} × ${cpus()[0]?.model.trim() ?? 'unknown processor'}, Node ${process.versions.node}, load ${loadBefore} before and ${load()} after`;
 writeFileSync('reports/speed.md', speedReport(rows, runs, machine));
