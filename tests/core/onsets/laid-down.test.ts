@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { seeded } from '../../../fixtures/generator/random.ts';
+import { laidDown } from '../../../src/core/onsets/laid-down.ts';
+
+/** Attacks at these intervals (s), each so much softer (dB) than the one before. */
+function attacks(from: number, intervals: readonly number[], fallDb: number, levelDb = -20) {
+  const times = [from];
+  for (const interval of intervals) times.push(times.at(-1)! + interval);
+  return times.map((time, i) => ({ time, levelDb: levelDb - i * fallDb }));
+}
+
+/** Intervals of a thing that keeps the share `restitution` of its speed at each bounce. */
+const bouncing = (first: number, restitution: number, count: number) =>
+  Array.from({ length: count }, (_, i) => first * restitution ** i);
+
+const none = (count: number) => new Array<boolean>(count).fill(false);
+const all = (count: number) => new Array<boolean>(count).fill(true);
+
+describe('laidDown', () => {
+  it.each([
+    [0.25, 0.7, 8],
+    [0.2, 0.6, 6],
+    [0.3, 0.8, 12],
+  ])('knows a thing bouncing to rest: first %f s, restitution %f', (first, restitution, count) => {
+    const falling = attacks(3, bouncing(first, restitution, count), 3);
+    expect(laidDown(falling)).toEqual(all(falling.length));
+  });
+
+  it.each<[string, readonly number[], number]>([
+    ['even triplets', new Array(24).fill(0.12), 0],
+    ['an even roll that dies away', new Array(24).fill(0.05), 1],
+    ['a crescendo of even strokes', new Array(12).fill(0.06), -2],
+    ['a ritardando', [0.1, 0.11, 0.12, 0.13, 0.14, 0.15], 2],
+    [
+      'a tempo that rises from 90 to 140 within two bars',
+      Array.from({ length: 24 }, (_, i) => 0.222 * 0.982 ** i),
+      0,
+    ],
+    ['a flam and its rest', [0.03, 0.4, 0.03, 0.4, 0.03], 0],
+    ['a drag and its stroke', [0.035, 0.03, 0.3, 0.035, 0.03, 0.3], -3],
+    ['intervals that halve: no bounce', [0.4, 0.15, 0.05, 0.015], 4],
+  ])('takes %s for playing', (_, intervals, fallDb) => {
+    const played = attacks(1, intervals, fallDb);
+    expect(laidDown(played)).toEqual(none(played.length));
+  });
+
+  it('takes the scatter of a player for playing, whatever the seed', () => {
+    for (let seed = 0; seed < 50; seed++) {
+      const random = seeded(seed);
+      const played = Array.from({ length: 120 }, (_, i) => ({
+        time: 1 + i * 0.11 + random.normal(0, 0.006),
+        levelDb: (i % 3 === 0 ? -10 : -26) + random.normal(0, 1.8),
+      }));
+      expect(laidDown(played)).toEqual(none(120));
+    }
+  });
+
+  it('leaves the strokes before it alone', () => {
+    const played = attacks(0.5, new Array(12).fill(0.15), 0, -10);
+    const falling = attacks(played.at(-1)!.time + 0.9, bouncing(0.22, 0.7, 8), 3);
+    expect(laidDown([...played, ...falling])).toEqual([...none(13), ...all(9)]);
+  });
+
+  it('takes the echoes of the bounces with them', () => {
+    const falling = attacks(1, bouncing(0.25, 0.7, 8), 3);
+    const echoed = falling.flatMap(({ time, levelDb }) => [
+      { time, levelDb },
+      { time: time + 0.015, levelDb: levelDb - 15 },
+    ]);
+    expect(laidDown(echoed.sort((a, b) => a.time - b.time))).toEqual(all(18));
+  });
+
+  it('bears few attacks', () => {
+    expect(laidDown([])).toEqual([]);
+    expect(laidDown(attacks(1, [], 0))).toEqual([false]);
+    expect(laidDown(attacks(1, [0.1, 0.08], 3))).toEqual(none(3));
+  });
+});
