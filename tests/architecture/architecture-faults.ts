@@ -21,6 +21,7 @@ const coreLevels = [
   ['scoring'],
   ['grading'],
   ['grade-take.ts'],
+  ['session'],
 ];
 
 const corePackages = ['fft.js', 'meyda', 'typebox'];
