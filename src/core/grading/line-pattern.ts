@@ -126,6 +126,6 @@ export function linePattern(result: TakeResult, line: number): LinePattern {
     placementScatter: timing.scatter,
     accentScatter: loud.scatter,
     tapScatter: soft.scatter,
-    medianTapSe: middle === null ? 0 : Math.hypot(...middle.pulls),
+    medianTapSe: middle === null ? 0 : Math.sqrt(middle.pulls.reduce((sum, pull) => sum + pull * pull, 0)),
   };
 }

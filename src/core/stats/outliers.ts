@@ -20,7 +20,8 @@ export function outliers(
   const taken = new Uint8Array(n);
   const order: number[] = [];
   let certain = 0;
-  const groups = n === 0 ? 0 : 1 + Math.max(...Array.from(group));
+  let groups = 0;
+  for (let i = 0; i < n; i++) groups = Math.max(groups, group[i]! + 1);
   const size = new Int32Array(groups);
   const total = new Float64Array(groups);
   const add = (i: number, sign: 1 | -1) => {
