@@ -5,6 +5,7 @@ import { type CommandTable, runCommandLine } from './cli/run-command-line.ts';
 /** Every command, in the order in which help lists them; each loads when it is called for. */
 const commands: CommandTable = {
   grade: async () => (await import('./cli/grade-command.ts')).gradeCommand(),
+  session: async () => (await import('./cli/session-command.ts')).sessionCommand(),
   strokes: async () => (await import('./cli/strokes-command.ts')).strokesCommand(),
   exercises: async () => (await import('./cli/exercises-command.ts')).exercisesCommand(),
 };

@@ -1,0 +1,119 @@
+import { mkdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { Command } from 'commander';
+import { rubrics } from '../core/scoring/rubrics/index.ts';
+import { gradeSession } from '../core/session/grade-session.ts';
+import type { SessionResult } from '../core/session/session-result.ts';
+import { outputFaultSentence } from '../formats/output-fault-sentence.ts';
+import { writeAtomically } from '../formats/write-atomically.ts';
+import { askedSheet } from './asked-sheet.ts';
+import { chosenRubric } from './chosen-rubric.ts';
+import { CommandFault } from './command-fault.ts';
+import { type CommandOutput, toProcess } from './command-output.ts';
+import { exitCodes } from './exit-codes.ts';
+import { openTake } from './open-take.ts';
+import { checkOutputPaths } from './output-paths.ts';
+import { sessionSummary } from './session-summary.ts';
+import { writeOutputs } from './write-outputs.ts';
+
+interface Options {
+  readonly sheet?: string;
+  readonly rubric: string;
+  readonly discomfort?: true;
+  readonly json?: string | true;
+  readonly reportFolder?: string;
+}
+
+const help = `
+Examples:
+  evenhand session monday.wav --sheet week-7.sheet
+  evenhand session monday.wav --sheet week-7.sheet --json monday.json
+  evenhand session monday.wav --sheet week-7.sheet --report-folder monday
+
+The lines may come in any order, be left out or played more often than asked. Pauses, talk and
+noodling between them are left out. Each playing of a line is graded as a take of its own.
+
+The exit code is 0 when a line was found, however low it scores; 2 when this command can't be
+understood; 3 when the recording, the sheet or the rubric can't be read; 4 when no line was found.
+`;
+
+const widths = { usual: 80, least: 56, most: 100 };
+
+function onScreen(result: SessionResult): string {
+  const { isTTY, columns = widths.usual } = process.stdout;
+  const width = Math.max(widths.least, Math.min(widths.most, isTTY ? columns : widths.usual));
+  return sessionSummary(result, { color: Boolean(isTTY) && !process.env.NO_COLOR, width });
+}
+
+/** The folder for the reports, made where it isn't there yet. Throws a usage fault. */
+function madeFolder(folder: string): void {
+  if (folder === '')
+    throw new CommandFault('usage', '--report-folder has an empty name behind it. Name a folder.');
+  if (statSync(folder, { throwIfNoEntry: false })?.isDirectory()) return;
+  try {
+    mkdirSync(folder);
+  } catch (error) {
+    const reason = (error as Error).message;
+    throw new CommandFault('usage', outputFaultSentence(folder, { code: 'write-failed', facts: { reason } }));
+  }
+}
+
+/**
+ * The command that grades a practice session in one recording. The summary, or the result sent to `-`, goes to stdout,
+ * all talk to stderr. Sets `process.exitCode` to 4 where no line was found; throws `CommandFault`.
+ *
+ * @example await sessionCommand(output).parseAsync(['practice.wav', '--sheet', 'week-7.sheet'], { from: 'user' })
+ */
+export function sessionCommand(output: CommandOutput = toProcess): Command {
+  return new Command('session')
+    .description('Grade a whole practice session in one recording, line by line.')
+    .argument('<recording>', 'the recording, a WAV file; - reads it from a pipe')
+    .requiredOption('--sheet <file>', 'the lines that were practised')
+    .option(
+      '--rubric <name>',
+      `how strictly to score: ${rubrics.map(({ id }) => id).join(', ')}, or a file`,
+      'steady',
+    )
+    .option('--discomfort', 'something hurt or tingled: no advice to go faster')
+    .option('--json [file]', 'write the whole result as JSON, on the screen without a file')
+    .option('--report-folder <folder>', 'write a report for each take into a folder')
+    .addHelpText('after', help)
+    .configureOutput({ writeOut: output.stdout, writeErr: output.stderr })
+    .action(async (named: string, options: Options) => {
+      const { json, discomfort = false, reportFolder } = options;
+      const jsonPath = json === true ? '-' : json;
+      checkOutputPaths(jsonPath === undefined ? {} : { json: jsonPath }, undefined, [
+        named,
+        options.sheet ?? '',
+        options.rubric,
+      ]);
+      const rubric = await chosenRubric(options.rubric);
+      const sheet = askedSheet({ sheet: options.sheet! });
+      const recording = openTake(named);
+      try {
+        const { source, name, notes } = recording;
+        const warnings = notes.map(({ code, facts }) => ({ code, facts: { ...facts } }));
+        const sha256 = recording.sha256();
+        const result = gradeSession(source, sheet, { name, sha256, rubric, discomfort, warnings });
+        if (result.takes.length === 0) process.exitCode = exitCodes.notGradable;
+        const document = `${JSON.stringify(result)}\n`;
+        if (jsonPath === '-') output.stdout(document);
+        else output.stdout(onScreen(result));
+        if (jsonPath !== undefined && jsonPath !== '-') {
+          const fault = writeAtomically(jsonPath, document);
+          if (fault !== undefined) throw new CommandFault('fault', outputFaultSentence(jsonPath, fault));
+          output.stderr(`Result written to ${jsonPath}\n`);
+        }
+        if (reportFolder !== undefined) {
+          madeFolder(reportFolder);
+          for (const [i, take] of result.takes.entries()) {
+            const file = `take-${String(i + 1).padStart(2, '0')}-line-${take.line + 1}.html`;
+            const files = { report: join(reportFolder, file) };
+            await writeOutputs(take.result, { files, pictures: undefined, sound: null }, output);
+          }
+        }
+      } finally {
+        recording.close();
+      }
+    });
+}

@@ -1,0 +1,71 @@
+import { rounded, takeTime } from '../core/result/figures.ts';
+import { scoreWords } from '../core/result/names.ts';
+import { sentence } from '../core/result/sentences.ts';
+import { wordOfScore } from '../core/scoring/score-curve.ts';
+import type { LineOfSession, SessionResult } from '../core/session/session-result.ts';
+import { hanging, printable, textStyles, wrapped } from './text-layout.ts';
+
+const times = (n: number) => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`);
+const shown = (score: number) => `${rounded(score, 0)} (${scoreWords[wordOfScore(score)]})`;
+
+function lineText({ line, plays, score, repeats, asked }: LineOfSession, session: SessionResult): string {
+  const label = printable(session.sheet.lines[line]!.label);
+  if (plays.length === 0) return `${label}: not played.`;
+  const worth = score === null ? 'too few strokes for a score' : `score ${shown(score)}`;
+  const runs = plays.length === 1 ? '' : ` in ${plays.length} goes`;
+  const broke = plays.flatMap(({ take, brokeFrom }) =>
+    brokeFrom === null
+      ? []
+      : [` It broke from time ${brokeFrom + 1} on, in the take at ${takeTime(session.takes[take]!.from)}.`],
+  );
+  return `${label}: played ${times(repeats)}${runs} (asked: ${times(asked)}), ${worth}.${broke.join('')}`;
+}
+
+/**
+ * A session as text for a terminal: what became of each line, then its takes with their place in the recording. Text
+ * from outside is stripped of control characters.
+ *
+ * @example sessionSummary(result, { color: false, width: 80 })
+ */
+export function sessionSummary(
+  session: SessionResult,
+  { color, width }: { readonly color: boolean; readonly width: number },
+): string {
+  const styles = textStyles(color);
+  const { takes, summary, sheet, recording, unrecognised } = session;
+  const label = (line: number) => printable(sheet.lines[line]!.label);
+  const takeRows = takes.map(({ line, repeats, from, to, result }) => {
+    const score = result.scores?.overall.score;
+    const worth =
+      score !== undefined
+        ? `score ${shown(score)}`
+        : result.grading.state === 'not-gradable'
+          ? sentence(result.grading.reason)
+          : 'too few strokes for a score';
+    return `${takeTime(from)} to ${takeTime(to)}: ${label(line)}, ${times(repeats)}, ${worth}`;
+  });
+  const weakest =
+    summary.weakest === null ? [] : ['', ...wrapped(`Weakest line: ${label(summary.weakest)}.`, width)];
+  const rows = (texts: readonly string[]) => texts.flatMap((text) => hanging('  ', text, width));
+  const foreign = unrecognised.map(({ from, to }) => `${takeTime(from)} to ${takeTime(to)}`);
+  return [
+    ...wrapped(printable(sheet.title) || 'Untitled sheet', width).map(styles.strong),
+    ...wrapped(printable(recording.name), width).map(styles.faint),
+    '',
+    styles.strong('Lines'),
+    ...rows(summary.lines.map((line) => lineText(line, session))),
+    ...weakest,
+    '',
+    styles.strong('Takes'),
+    ...rows(takes.length > 0 ? takeRows : ['No line of the sheet was found in this recording.']),
+    ...(foreign.length > 0
+      ? ['', styles.strong('Playing that fits no line of the sheet'), ...rows([`${foreign.join(', ')}.`])]
+      : []),
+    '',
+    ...wrapped(
+      'Stop at pain, tingling or numbness; keep clicks in headphones low. More in the README.',
+      width,
+    ),
+    '',
+  ].join('\n');
+}
