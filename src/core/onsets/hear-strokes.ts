@@ -6,6 +6,7 @@ import type { Source } from '../signal/source.ts';
 import { clickRemains } from './click-remains.ts';
 import { fillGaps } from './fill-gaps.ts';
 import { measureStroke } from './measure-stroke.ts';
+import { mergeWaves } from './merge-waves.ts';
 import { type RisesFound, riseCandidates } from './rise-candidates.ts';
 import { withRoomError } from './room-error.ts';
 import { classifySounds } from './sound-classes.ts';
@@ -65,7 +66,7 @@ function padAndOthers(
   { rises }: RisesFound,
   isOwn: (stroke: Stroke) => boolean,
 ): Stroke[] {
-  const sounds = classifySounds(source, withoutFaintest(attacks.filter(isOwn)));
+  const sounds = classifySounds(source, withoutFaintest(mergeWaves(attacks.filter(isOwn))));
   const { frameRate } = bandLayout(source.sampleRate);
   const faint = rises.filter(({ evidence }) => evidence < enoughEvidence);
   const filled = fillGaps(sounds, faint, frameRate, (rise, before) => {

@@ -4,7 +4,7 @@ interface Attack {
 }
 
 /** Something that falls and bounces to rest: ever shorter intervals, at least so many, down to so short, ever softer. */
-const bounces = { intervals: 4, shrink: 0.95, least: 0.4, shortest: 0.065, fallDb: 4, longest: 0.4 };
+const bounces = { intervals: 4, shrink: 0.92, least: 0.4, shortest: 0.065, fallDb: 4, longest: 0.4 };
 
 /** An echo: so soon after a louder attack, and so far under it. */
 const echo = { seconds: 0.06, underDb: 8 };

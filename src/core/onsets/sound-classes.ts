@@ -1,6 +1,6 @@
 import type { Source } from '../signal/source.ts';
 import { laidDown } from './laid-down.ts';
-import { distanceFrom, findPadSound, type Sounding } from './pad-sound.ts';
+import { distanceFrom, findPadSound, type PadSound, type Sounding } from './pad-sound.ts';
 import { soundCharacter } from './sound-character.ts';
 import type { SoundClass, Stroke } from './stroke.ts';
 import { timbreError } from './timbre.ts';
@@ -16,6 +16,8 @@ const softestShare = 0.08;
 const inRow = { farthest: 7, evidence: 15, nearest: 0.6, furthest: 1.6 };
 /** Poor sounds much like the pad between sure strokes are taps when there are so many for each sure one; s. */
 const crowd = { farthest: 2, reach: 1, share: 0.8 };
+/** A second sound of the pad: its share of clear sounds, how many of it lie among the first's (within s), its level. */
+const another = { share: 0.12, among: 0.8, reach: 1, belowDb: 12 };
 /** A single sound this many usual intervals from any stroke must be much like the pad to be one. */
 const lonely = { intervals: 3.5, farthest: 1.3 };
 /** A voice is periodic and held; a stick on a stick is brighter than the pad (times its centroid) and isn't held. */
@@ -37,20 +39,28 @@ const isPoor = (sound: Heard) => sound.evidence < poor.evidence || timbreError(s
  */
 export function classifySounds(source: Source, sounds: readonly Stroke[]): Stroke[] {
   const heard = sounds.filter((sound): sound is Heard => sound.timbre !== null);
-  const pad = findPadSound(heard);
-  if (pad === null) return [...sounds];
+  const first = findPadSound(heard);
+  if (first === null) return [...sounds];
   const bouncing = laidDown(heard);
   const bounced = new Set(heard.filter((_, i) => bouncing[i]));
-  const sure = heard.filter(
-    (sound) => distanceFrom(pad, sound) < farthest && !isPoor(sound) && !bounced.has(sound),
+  const clear = heard.filter((sound) => !isPoor(sound) && !bounced.has(sound));
+  const second = secondSound(
+    first,
+    heard.filter((sound) => sound.evidence >= poor.evidence && !bounced.has(sound)),
   );
+  const distanceOf = (sound: Heard) =>
+    Math.min(
+      distanceFrom(first, sound),
+      second === null ? Number.POSITIVE_INFINITY : distanceFrom(second, sound),
+    );
+  const sure = clear.filter((sound) => distanceOf(sound) < farthest);
   const times = sure.map(({ time }) => time);
   // Taps in noise are poor every one of them; what tells them from a chance sound is that there are many.
   const likely = heard.filter(
     (sound) =>
       isPoor(sound) &&
       !bounced.has(sound) &&
-      distanceFrom(pad, sound) < crowd.farthest &&
+      distanceOf(sound) < crowd.farthest &&
       anyBetween(times, sound.time - crowd.reach, sound.time) &&
       anyBetween(times, sound.time, sound.time + crowd.reach),
   );
@@ -74,7 +84,7 @@ export function classifySounds(source: Source, sounds: readonly Stroke[]): Strok
   };
   const classOf = (sound: Heard): SoundClass => {
     if (bounced.has(sound)) return 'other';
-    const distance = distanceFrom(pad, sound);
+    const distance = distanceOf(sound);
     const { time } = sound;
     const reach = lonely.intervals * spacing;
     const apart =
@@ -101,6 +111,28 @@ function anyBetween(times: readonly number[], from: number, to: number): boolean
     else high = middle;
   }
   return low < times.length && times[low]! < to;
+}
+
+/**
+ * Accents and taps may be two sounds: a drum speaks differently when struck softly. The second is taken in when it is
+ * common, comes among strokes of the first, and isn't far below them.
+ */
+function secondSound(first: PadSound, evident: readonly Heard[]): PadSound | null {
+  const near = evident.filter((sound) => distanceFrom(first, sound) < farthest);
+  const rest = evident.filter((sound) => distanceFrom(first, sound) >= farthest);
+  const found = findPadSound(rest);
+  if (found === null || near.length === 0) return null;
+  const members = rest.filter((sound) => distanceFrom(found, sound) < farthest);
+  const times = near.map(({ time }) => time);
+  const among = members.filter(
+    ({ time }) =>
+      anyBetween(times, time - another.reach, time) && anyBetween(times, time, time + another.reach),
+  );
+  const lowest = Math.min(...near.map(({ levelDb }) => levelDb)) - another.belowDb;
+  const level = members.reduce((sum, { levelDb }) => sum + levelDb, 0) / members.length;
+  const common =
+    members.length >= another.share * evident.length && among.length >= another.among * members.length;
+  return common && level > lowest ? found : null;
 }
 
 /** Median interval between sounds, s. */
