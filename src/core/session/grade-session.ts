@@ -8,6 +8,7 @@ import { playingStretches } from './playing-stretches.ts';
 import { type FoundLine, recogniseLines } from './recognise-lines.ts';
 import { type SessionResult, type SessionTake, sessionResultVersion } from './session-result.ts';
 import { summariseSession } from './summarise-session.ts';
+import { tellAlike } from './tell-alike.ts';
 
 /** Sound kept round a take's first and last stroke, s, where no other take is. */
 const margin = { before: 1, after: 1.5 };
@@ -24,14 +25,15 @@ const close = 0.05;
 export function gradeSession(source: Source, sheet: Sheet, options: GradeOptions = {}): SessionResult {
   const { name = 'recording', sha256 = null, rubric = steady } = options;
   const hearing = hearStrokes(source);
-  const found: FoundLine[] = [];
+  const recognised: FoundLine[] = [];
   const unrecognised: Stretch[] = [];
   for (const { from, to } of playingStretches(hearing.sounds)) {
     const begin = Math.max(0, from - margin.before);
     const lines = recogniseLines(sheet, cutHearing(hearing, { from: begin, to: to + margin.after }));
-    found.push(...lines.map((one) => ({ ...one, from: one.from + begin, to: one.to + begin })));
+    recognised.push(...lines.map((one) => ({ ...one, from: one.from + begin, to: one.to + begin })));
     if (lines.length === 0) unrecognised.push({ from, to });
   }
+  const found = tellAlike(sheet, recognised);
   const duration = source.length / source.sampleRate;
   const takes = found.map(({ line, repeats, from, to }, i): SessionTake => {
     const before = found[i - 1]?.to ?? 0;

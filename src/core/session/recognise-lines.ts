@@ -11,6 +11,8 @@ export interface FoundLine extends Stretch {
   readonly line: number;
   /** How often it was played in a row; a repeat left in its first half doesn't count. */
   readonly repeats: number;
+  /** Tempo played. */
+  readonly bpm: number;
 }
 
 /** Doubts under which a stretch is no line of the sheet. */
@@ -41,6 +43,7 @@ interface Run extends Stretch {
   readonly met: ReadonlyMap<number, number>;
   /** Playing had stopped before it. */
   readonly stopped: boolean;
+  readonly bpm: number;
 }
 
 /** The segments of an alignment, cut where a line ends, in order of time. */
@@ -54,10 +57,10 @@ const runsOf = (alignment: Alignment, slots: readonly Slot[], hearing: Hearing):
     const { time } = pads[stroke]!;
     const last = runs.at(-1);
     if (!last || segment !== before || last.line !== slot.line) {
-      const { began } = alignment.segments[segment]!;
+      const { began, period } = alignment.segments[segment]!;
       const stopped = segment !== before && (began === 'restart' || began === 'pause');
       const met = new Map([[slot.repeat, 1]]);
-      runs.push({ line: slot.line, firstSlot: slot, met, stopped, from: time, to: time });
+      runs.push({ line: slot.line, firstSlot: slot, met, stopped, bpm: 60 / period, from: time, to: time });
     } else {
       const met = new Map(last.met).set(slot.repeat, (last.met.get(slot.repeat) ?? 0) + 1);
       runs[runs.length - 1] = { ...last, to: time, met };
@@ -88,9 +91,10 @@ const joined = (runs: readonly Run[], repeatOf: (line: number) => number): Run[]
 
 /**
  * Which lines of the sheet were played in what was heard, in order of time; any order, repeats and left-out lines are
- * allowed for. Talk, noodling and what fits no line are left out.
+ * allowed for. Talk, noodling and what fits no line are left out. Lines that differ in their sticking alone sound alike:
+ * see `tellAlike`.
  *
- * @example recogniseLines(sheet, hearing) // [{ line: 2, repeats: 3, from: 1.2, to: 14.9 }]
+ * @example recogniseLines(sheet, hearing) // [{ line: 2, repeats: 3, bpm: 108.6, from: 1.2, to: 14.9 }]
  */
 export function recogniseLines(sheet: Sheet, hearing: Hearing): FoundLine[] {
   const strokes = hearing.sounds.filter(({ sound }) => sound === 'pad');
@@ -112,6 +116,7 @@ export function recogniseLines(sheet: Sheet, hearing: Hearing): FoundLine[] {
     const most = Math.max(...met.values());
     if (most < leastShare * size) return [];
     const repeats = [...met.values()].filter((count) => count >= size / 2).length;
-    return [{ line, repeats, from: play[0]!.from, to: play.at(-1)!.to }];
+    const longest = play.toSorted((a, b) => b.to - b.from - (a.to - a.from))[0]!;
+    return [{ line, repeats, bpm: longest.bpm, from: play[0]!.from, to: play.at(-1)!.to }];
   });
 }
