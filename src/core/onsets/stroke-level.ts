@@ -1,4 +1,5 @@
-import { burg, extrapolate } from '../signal/burg.ts';
+import { extrapolate } from '../signal/burg.ts';
+import { covariancePrediction } from '../signal/covariance-prediction.ts';
 import { halfBandState, splitHalfBand } from '../signal/half-band.ts';
 import { applyHighPass, highPass } from '../signal/high-pass.ts';
 
@@ -65,7 +66,7 @@ export function strokeLevel(
   let raw = 1e-14;
   for (let i = at; i < at + length; i++) raw += samples[i]! ** 2;
   if (past > 2 * order + length && ringing > tailShare * raw) {
-    const coefficients = burg(samples, from, at, order);
+    const coefficients = covariancePrediction(samples, from + order, at, order);
     tail = extrapolate(coefficients, samples, at, length);
     const rehearsal = extrapolate(coefficients, samples, at - length, length);
     for (let i = 0; i < length; i++) missed += (samples[at - length + i]! - rehearsal[i]!) ** 2;

@@ -1,9 +1,10 @@
+import { covariancePrediction } from './covariance-prediction.ts';
+
 /**
  * Power of what a band's own recent past does not predict. A struck head rings on at fixed frequencies and its band
  * power ripples by beating; prediction takes the ringing away and leaves what is new: the next stroke.
  *
- * Covariance method (Makhoul, Linear prediction: a tutorial review, Proc. IEEE 63, 1975, quoted from memory), fitted
- * to the last `past` samples before each block, never to the block itself.
+ * Predicted by the covariance method, fitted to the last `past` samples before each block, never to the block itself.
  */
 export interface InnovationState {
   readonly order: number;
@@ -60,43 +61,4 @@ export function innovationPower(
   }
   history.set(x.subarray(x.length - lead));
   return out;
-}
-
-/** Coefficients that predict x[n] from x[n−1 … n−order] best over n in [from, to). */
-function covariancePrediction(x: Float64Array, from: number, to: number, order: number): Float64Array {
-  const size = order + 1;
-  const c = new Float64Array(size * size);
-  for (let j = 0; j < size; j++) {
-    let sum = 0;
-    for (let n = from; n < to; n++) sum += x[n]! * x[n - j]!;
-    c[j] = sum;
-  }
-  // Each further row follows from the one above by dropping the newest product and adding an older one.
-  for (let i = 1; i < size; i++) {
-    for (let j = i; j < size; j++) {
-      c[i * size + j] = c[(i - 1) * size + j - 1]! + x[from - i]! * x[from - j]! - x[to - i]! * x[to - j]!;
-    }
-  }
-  const ridge = 1e-5 * c[0]! + 1e-14;
-  // Cholesky of the lower-right block, then the two triangular solves.
-  const l = new Float64Array(order * order);
-  for (let i = 0; i < order; i++) {
-    for (let j = 0; j <= i; j++) {
-      let sum = c[(j + 1) * size + i + 1]! + (i === j ? ridge : 0);
-      for (let k = 0; k < j; k++) sum -= l[i * order + k]! * l[j * order + k]!;
-      l[i * order + j] = i === j ? Math.sqrt(Math.max(sum, 1e-18)) : sum / l[j * order + j]!;
-    }
-  }
-  const a = new Float64Array(order);
-  for (let i = 0; i < order; i++) {
-    let sum = c[i + 1]!;
-    for (let k = 0; k < i; k++) sum -= l[i * order + k]! * a[k]!;
-    a[i] = sum / l[i * order + i]!;
-  }
-  for (let i = order - 1; i >= 0; i--) {
-    let sum = a[i]!;
-    for (let k = i + 1; k < order; k++) sum -= l[k * order + i]! * a[k]!;
-    a[i] = sum / l[i * order + i]!;
-  }
-  return a;
 }
