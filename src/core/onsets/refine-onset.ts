@@ -1,4 +1,5 @@
 import { linearPrediction, predictionResidual } from '../signal/linear-prediction.ts';
+import { perSample, riseLikelihood, riseShape } from './rise-likelihood.ts';
 
 /** Sub-sample onset with its curvature-based standard error. */
 export interface RefinedOnset {
@@ -18,6 +19,11 @@ export const pastSeconds = 0.018;
 const earlySeconds = 0.00025;
 /** A likelihood wider than this is not narrowed to the two samples round its best. */
 const wideSamples = 0.8;
+/**
+ * A wide likelihood leans early, by this share of its width and no further than this (s): the quiet before the attack
+ * rules out less than the attack itself. Measured on rendered strokes on pads and drums in rooms and noise.
+ */
+const lean = { share: 0.6, most: 0.00004 };
 /** How far either side of the coarse time the onset is looked for, s. */
 const searchSeconds = 0.0035;
 /** How much of the attack the likelihood sees, s. */
@@ -33,8 +39,6 @@ const floorShare = 0.004;
  */
 const precursorShare = 0.03;
 const precursorSeconds = 0.0008;
-/** Time constant of the rise, s; the power rises with its square. */
-const riseSeconds = 0.00007;
 
 /**
  * Refines an onset near `coarse` (samples from the window's start) by maximum likelihood of a variance that rises as
@@ -72,10 +76,10 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
   const span = Math.ceil(0.0008 * rate);
   const from = Math.max(0, first - span - quiet);
   const to = Math.min(power.length, first + attack);
-  const shape = riseShape(rate);
+  const shape = riseShape(rate, 2 * searchSeconds + attackSeconds + quietSeconds);
   const posterior = (start: number, step: number, count: number): Posterior => {
     const values = Array.from({ length: count }, (_, i) =>
-      logLikelihood(power, floor, start + i * step, shape, from, to),
+      riseLikelihood(power, floor, start + i * step, shape, from, to),
     );
     return posteriorOf(values, start, step);
   };
@@ -83,13 +87,14 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
   const lowest = Math.max(1, first - span);
   const coarsely = posterior(lowest, 1, first + Math.ceil(span / 3) - lowest + 1);
   const finely = posterior(coarsely.best - 1, 1 / perSample, 2 * perSample + 1);
-  const { mean, sd } = coarsely.sd > wideSamples ? coarsely : finely;
+  const wide = coarsely.sd > wideSamples;
+  const { mean, sd } = wide ? coarsely : finely;
   if (!Number.isFinite(mean))
     return { time: coarse / rate, curvatureSe: searchSeconds / 4, depthDb: 0, lateDb: 0 };
   const opening = Math.max(1, Math.round(earlySeconds * rate));
   const at = Math.max(0, Math.floor(mean));
   return {
-    time: (start + mean) / rate,
+    time: (start + mean) / rate + (wide ? Math.min(lean.share * (sd / rate), lean.most) : 0),
     curvatureSe: sd / rate,
     depthDb: 10 * Math.log10(peak / floor),
     lateDb: 10 * Math.log10(peak / Math.max(floor, ...power.subarray(at, at + opening))),
@@ -144,51 +149,4 @@ function changePoint(power: Float64Array, floor: number, margin: number): number
     }
   }
   return best;
-}
-
-const perSample = 8;
-const shapes = new Map<number, Float64Array>();
-
-/** (1 − e^(−t/ρ))² at eighths of a sample, as far as any window reaches; worked out once for a sample rate. */
-function riseShape(rate: number): Float64Array {
-  const known = shapes.get(rate);
-  if (known !== undefined) return known;
-  const seconds = 2 * searchSeconds + attackSeconds + quietSeconds;
-  const values = Float64Array.from(
-    { length: Math.ceil(seconds * rate) * perSample },
-    (_, i) => (1 - Math.exp(-i / perSample / rate / riseSeconds)) ** 2,
-  );
-  shapes.set(rate, values);
-  return values;
-}
-
-/**
- * Log-likelihood over the samples `from … to` of an onset at `at` (samples), the rise's size fitted to the power that
- * follows it.
- */
-function logLikelihood(
-  power: Float64Array,
-  floor: number,
-  at: number,
-  shape: Float64Array,
-  from: number,
-  to: number,
-): number {
-  const first = Math.ceil(at);
-  const offset = Math.round((first - at) * perSample);
-  let energy = 0;
-  let weight = 0;
-  for (let i = first, j = offset; i < to; i++, j += perSample) {
-    energy += power[i]!;
-    weight += shape[j]!;
-  }
-  const gain = Math.max((energy - (to - first) * floor) / Math.max(weight, 1e-9), floor * 1e-3);
-  let sum = 0;
-  for (let i = from; i < first; i++) sum += power[i]!;
-  sum = sum / floor + (first - from) * Math.log(floor);
-  for (let i = first, j = offset; i < to; i++, j += perSample) {
-    const v = floor + gain * shape[j]!;
-    sum += Math.log(v) + power[i]! / v;
-  }
-  return -0.5 * sum;
 }

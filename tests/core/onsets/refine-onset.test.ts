@@ -26,10 +26,10 @@ const errorsOf = (stroke: Omit<MadeStroke, 'time' | 'seed'>, rate = 48_000, nois
 
 describe('refineOnset', () => {
   const kinds: [KindName, number][] = [
-    ['rubber-pad', 0.00003],
+    ['rubber-pad', 0.00004],
     ['laminate-pad', 0.00003],
     ['rim', 0.00003],
-    ['snare', 0.00003],
+    ['snare', 0.00004],
     ['mesh', 0.00008],
     ['soft-pad', 0.00012],
     ['pillow', 0.0002],
