@@ -3,7 +3,8 @@ interface Attack {
   readonly levelDb: number;
 }
 
-/** Something that falls and bounces to rest: ever shorter intervals, at least so many, down to so short, ever softer. */
+/** Something that falls and bounces to rest: ever shorter intervals, at least so many, down to so short, ever softer; the
+ * first, which may be an accent before a roll, isn't asked. */
 const bounces = { intervals: 4, shrink: 0.92, least: 0.4, shortest: 0.065, fallDb: 4, longest: 0.4 };
 
 /** An echo: so soon after a louder attack, and so far under it. */
@@ -45,7 +46,7 @@ function bouncingRuns(sounds: readonly Attack[]): boolean[] {
     if (
       last - start >= bounces.intervals &&
       interval(last) < bounces.shortest &&
-      Math.max(...sounds.slice(start, start + 3).map(({ levelDb }) => levelDb)) - sounds[last]!.levelDb >
+      Math.max(...sounds.slice(start + 1, start + 4).map(({ levelDb }) => levelDb)) - sounds[last]!.levelDb >
         bounces.fallDb
     ) {
       for (let k = start; k <= last; k++) marked[k] = true;
