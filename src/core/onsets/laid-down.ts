@@ -3,8 +3,10 @@ interface Attack {
   readonly levelDb: number;
 }
 
-/** Something that falls and bounces to rest: ever shorter intervals, at least so many, down to so short, ever softer; the
- * first, which may be an accent before a roll, isn't asked. */
+/**
+ * Something that falls and bounces to rest: ever shorter intervals, at least so many, down to so short, ever softer; the
+ * first, which may be an accent before a roll, isn't asked.
+ */
 const bounces = { intervals: 4, shrink: 0.92, least: 0.4, shortest: 0.065, fallDb: 4, longest: 0.4 };
 
 /** An echo: so soon after a louder attack, and so far under it. */
@@ -23,9 +25,13 @@ export function laidDown(attacks: readonly Attack[]): boolean[] {
     }
     return false;
   });
-  const own = [...attacks.keys()].filter((i) => !isEcho[i]);
-  const runs = bouncingRuns(own.map((i) => attacks[i]!));
-  const times = own.filter((_, i) => runs[i]).map((i) => attacks[i]!.time);
+  const places = [...attacks.keys()];
+  const bouncing = (chosen: readonly number[]) => {
+    const runs = bouncingRuns(chosen.map((i) => attacks[i]!));
+    return chosen.filter((_, i) => runs[i]).map((i) => attacks[i]!.time);
+  };
+  // The last soft bounces may be as near as echoes, so both readings are tried.
+  const times = [...bouncing(places), ...bouncing(places.filter((i) => !isEcho[i]))];
   // The echoes in between go with it.
   return attacks.map(({ time }) => times.some((bounce) => time >= bounce && time < bounce + echo.seconds));
 }

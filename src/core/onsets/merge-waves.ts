@@ -5,7 +5,7 @@ const longestLag = 0.036;
 /** Waves of one stroke keep their lag within this (s) and their levels within this (dB); players scatter by more. */
 const alike = { seconds: 0.0009, levelDb: 5 };
 /** Pairs alike that make a habit of the drum, and their share among all pairs with nearly that lag. */
-const habit = { pairs: 4, nearSeconds: 0.006, share: 0.6 };
+const habit = { pairs: 4, nearSeconds: 0.006, share: 0.4 };
 
 interface Pair {
   /** Index of the later attack. */
