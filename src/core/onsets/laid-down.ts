@@ -5,9 +5,17 @@ interface Attack {
 
 /**
  * Something that falls and bounces to rest: ever shorter intervals, at least so many, down to so short, ever softer; the
- * first, which may be an accent before a roll, isn't asked.
+ * first, which may be an accent before a roll, isn't asked. No bounce is so much louder than the one before (dB).
  */
-const bounces = { intervals: 4, shrink: 0.92, least: 0.4, shortest: 0.065, fallDb: 4, longest: 0.4 };
+const bounces = {
+  intervals: 4,
+  shrink: 0.92,
+  least: 0.4,
+  shortest: 0.065,
+  fallDb: 4,
+  longest: 0.4,
+  riseDb: 12,
+};
 
 /** An echo: so soon after a louder attack, and so far under it. */
 const echo = { seconds: 0.06, underDb: 8 };
@@ -41,12 +49,13 @@ function bouncingRuns(sounds: readonly Attack[]): boolean[] {
   let start = 0;
   for (let i = 1; i <= sounds.length; i++) {
     const interval = (k: number) => sounds[k]!.time - sounds[k - 1]!.time;
+    const softer = i < sounds.length && sounds[i]!.levelDb - sounds[i - 1]!.levelDb < bounces.riseDb;
     const shrinks =
-      i < sounds.length &&
+      softer &&
       i - start >= 2 &&
       interval(i) < bounces.shrink * interval(i - 1) &&
       interval(i) > bounces.least * interval(i - 1);
-    const begins = i < sounds.length && i - start === 1 && interval(i) < bounces.longest;
+    const begins = softer && i - start === 1 && interval(i) < bounces.longest;
     if (shrinks || begins) continue;
     const last = i - 1;
     if (

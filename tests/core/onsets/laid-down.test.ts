@@ -70,6 +70,26 @@ describe('laidDown', () => {
     expect(laidDown(echoed.sort((a, b) => a.time - b.time))).toEqual(all(18));
   });
 
+  it.each([
+    ['a stick', [-19, -26, -28, -27, -24, -34, -31], [0.137, 0.084, 0.061, 0.049, 0.034, 0.038]],
+    ['another', [-18, -26, -22, -23, -28, -37, -30, -37], [0.156, 0.119, 0.093, 0.073, 0.058, 0.035, 0.026]],
+    [
+      'wood',
+      [-23.1, -26, -25.8, -27.6, -27.4, -28.2, -38.6, -30],
+      [0.136, 0.105, 0.076, 0.06, 0.039, 0.025, 0.018],
+    ],
+  ])('knows %s laid down in a room, levels and all', (_, levels, intervals) => {
+    const fallen = attacks(20, intervals, 0).map(({ time }, i) => ({ time, levelDb: levels[i]! }));
+    const before = [-31, -15, -30, -32].map((levelDb, i) => ({ time: 18.4 + 0.2 * i, levelDb }));
+    expect(laidDown([...before, ...fallen])).toEqual([...none(4), ...all(fallen.length)]);
+  });
+
+  it('does not take strokes along when a faint noise falls between them', () => {
+    const levels = [-15, -33, -31, -13, -53, -31, -25, -15];
+    const times = [14.198, 14.386, 14.597, 14.782, 14.926, 14.988, 15.175, 15.385];
+    expect(laidDown(times.map((time, i) => ({ time, levelDb: levels[i]! })))).toEqual(none(8));
+  });
+
   it('bears few attacks', () => {
     expect(laidDown([])).toEqual([]);
     expect(laidDown(attacks(1, [], 0))).toEqual([false]);
