@@ -10,7 +10,7 @@ export const aubioMethods = [
 export type AubioMethod = (typeof aubioMethods)[number];
 
 /** Steps of the threshold that are tried; null is the one a method brings along. */
-export const aubioThresholds = [null, 0.05, 0.1, 0.2, 0.5, 0.8] as const;
+export const aubioThresholds = [null, 0.05, 0.15, 0.6] as const;
 
 export interface AubioSetting {
   readonly method: AubioMethod;

@@ -1,4 +1,4 @@
-import { realGroup, tunedGroups } from './bench-takes.ts';
+import { tunedGroups } from './bench-takes.ts';
 import type { HeardTake } from './hear-take.ts';
 import { figure, markdownTable } from './markdown-table.ts';
 import type { ScoresByFinder } from './other-finders.ts';
@@ -61,9 +61,9 @@ export function detectionReport(results: DetectionResults): string {
     .map(({ group, there, found, claimed }) => [group, ...[there, found, claimed - found].map(String)]);
   return `# Stroke finding
 
-Rendered takes with exactly known strokes, seeds ${seeds.join(', ')}. Seeds below 100 are kept for setting constants.
-Kinds of take marked "yes" were used for that; those marked "no" are there to be measured only. "${realGroup}" are
-takes made of recorded drum and body percussion strokes, each varied in pitch, brightness and tail.
+Rendered takes with exactly known strokes, seeds ${seeds.join(', ')}. Kinds of take marked "yes" were looked at, with other
+seeds, when constants were set; those marked "no" were only ever measured. "Real" and "held-out strokes" are takes made
+of recorded drum and body percussion strokes, each varied in pitch, brightness and tail.
 
 Matching is one to one, as many pairs as can be; the constant part of the times (up to 3 ms) and of the levels is taken
 off each take. A stroke counts as found only if it is taken for a stroke on the pad. Bounces of the stick may be found
@@ -80,7 +80,7 @@ Made by \`npm run bench\` or \`npx tsx tests/bench/detection.ts [seeds] [part of
 ${notices.length > 0 ? `\n${notices.map((notice) => `- ${notice}`).join('\n')}\n` : ''}
 ## By kind of take
 
-${markdownTable(['kind', 'used to set constants', ...head], byGroup)}
+${markdownTable(['kind', 'looked at', ...head], byGroup)}
 
 ## Beside general-purpose onset finders
 

@@ -60,6 +60,18 @@ export const realKinds: readonly RealKind[] = [
   },
 ];
 
+/** Kinds of the same kits that no constant was ever set by; see to it that this stays true. */
+export const heldOutKinds: readonly RealKind[] = [
+  kit('cajon slap', numbered(hand, 'CajonSlaps-', ['Soft', 'Hardest'], 'wav')),
+  kit('cajon thump', numbered(hand, 'CajonThumps-', ['Soft', 'Hardest'], 'wav')),
+  kit('clave', numbered(hand, 'Clave-', ['Soft', 'Hardest'], 'wav')),
+  kit('ringing rimshot', numbered('ForzeeStereo', 'SnareRim-', ['1', '4'], 'wav')),
+  kit('rimshot, wires off', numbered('ForzeeStereo', 'SnareOffRim-', ['1', '4'], 'wav')),
+  kit('thin snare', numbered('BJA_Pacific', 'SN3_', ['01', '04'], 'aiff')),
+  kit('cross stick', numbered('Millo_MultiLayered3', 'rs_', ['01', '03'], 'flac')),
+  kit('small tom', numbered(pearl, 'PearlTom1-', ['Soft', 'Hardest'], 'wav')),
+];
+
 /** Folder of Debian's package; `EVENHAND_KITS` names another. */
 const kitsFolder = () => process.env.EVENHAND_KITS || '/usr/share/hydrogen/data/drumkits';
 
