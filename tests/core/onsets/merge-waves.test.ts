@@ -1,54 +1,56 @@
 import { describe, expect, it } from 'vitest';
 import { seeded } from '../../../fixtures/generator/random.ts';
 import { mergeWaves } from '../../../src/core/onsets/merge-waves.ts';
-import type { Stroke } from '../../../src/core/onsets/stroke.ts';
+import { heardSound } from '../../support/heard-sound.ts';
 
-const stroke = (time: number, levelDb: number): Stroke => ({
-  time,
-  timeSe: 1e-5,
-  levelDb,
-  levelSe: 0.1,
-  sound: 'pad',
-  evidence: 100,
-  timbre: null,
-});
+const timesOf = (sounds: readonly { time: number }[]) => sounds.map(({ time }) => time);
 
-/** Twenty strokes 160 ms apart, each followed by another attack at a lag and a step of level. */
-function followed(lag: (k: number) => number, stepDb: (k: number) => number): Stroke[] {
-  return Array.from({ length: 20 }, (_, k) => [
-    stroke(k * 0.16, k % 3 === 0 ? -10 : -26),
-    stroke(k * 0.16 + lag(k), (k % 3 === 0 ? -10 : -26) + stepDb(k)),
-  ]).flat();
+/** Strokes with a second attack after each: at a lag (s) and a step (dB) that scatter by so much. */
+function doubled(lag: number, lagSd: number, stepDb: number, stepSd: number, count = 30) {
+  const random = seeded(lag);
+  return Array.from({ length: count }, (_, i) => {
+    const time = 1 + 0.2 * i + random.normal(0, 0.005);
+    const levelDb = (i % 3 === 0 ? -10 : -26) + random.normal(0, 1.5);
+    const after = time + lag + random.normal(0, lagSd);
+    return [
+      heardSound(time, { levelDb }),
+      heardSound(after, { levelDb: levelDb + stepDb + random.normal(0, stepSd) }),
+    ] as const;
+  });
 }
 
 describe('mergeWaves', () => {
-  it('drops a second wave that comes again and again at one lag and step, louder or softer', () => {
-    const random = seeded(3);
-    for (const stepDb of [-14, 4]) {
-      const strokes = followed(
-        () => 0.011 + random.normal(0, 0.0003),
-        () => stepDb + random.normal(0, 1),
-      );
-      expect(mergeWaves(strokes).map(({ time }) => time)).toEqual(
-        Array.from({ length: 20 }, (_, k) => k * 0.16),
-      );
+  it.each([
+    [0.012, -6],
+    [0.02, 2],
+    [0.03, -10],
+  ])('drops the second wave of a drum, %f s later and %f dB louder', (lag, stepDb) => {
+    const waves = doubled(lag, 0.0002, stepDb, 1);
+    expect(timesOf(mergeWaves(waves.flat()))).toEqual(timesOf(waves.map(([first]) => first)));
+  });
+
+  it('keeps flams: grace notes scatter', () => {
+    for (const lag of [0.022, 0.03]) {
+      const flams = doubled(lag, 0.004, 6, 1.5).flat();
+      const kept = mergeWaves(flams);
+      expect(kept.length).toBeGreaterThanOrEqual(0.9 * flams.length);
     }
   });
 
-  it('keeps grace notes, whose lag scatters as a hand does', () => {
-    const random = seeded(4);
-    const strokes = followed(
-      () => random.between(0.022, 0.034),
-      () => 12 + random.normal(0, 2),
-    );
-    expect(mergeWaves(strokes).length).toBeGreaterThanOrEqual(strokes.length - 2);
+  it('keeps a few alike: too few to be a habit of the drum', () => {
+    const [few, rest] = [doubled(0.02, 0.0001, -5, 0.5, 2), doubled(0.1, 0, -5, 0).map(([first]) => first)];
+    const sounds = [...few.flat(), ...rest.slice(2)];
+    expect(mergeWaves(sounds)).toEqual(sounds);
   });
 
-  it('keeps a fast roll and a single bounce', () => {
-    const random = seeded(5);
-    const roll = Array.from({ length: 40 }, (_, k) => stroke(k * 0.06 + random.normal(0, 0.003), -20));
-    expect(mergeWaves(roll)).toEqual(roll);
-    const bounce = [stroke(0, -10), stroke(0.03, -20), stroke(0.2, -25)];
-    expect(mergeWaves(bounce)).toEqual(bounce);
+  it('keeps an even roll, and strokes of a tempo', () => {
+    for (const interval of [0.05, 0.06, 0.11, 0.2]) {
+      const even = Array.from({ length: 40 }, (_, i) => heardSound(1 + interval * i));
+      expect(mergeWaves(even)).toEqual(even);
+    }
+  });
+
+  it('bears nothing', () => {
+    expect(mergeWaves([])).toEqual([]);
   });
 });
