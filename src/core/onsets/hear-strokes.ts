@@ -3,6 +3,7 @@ import { withoutClicks } from '../click/without-clicks.ts';
 import { bandLayout } from '../signal/band-layout.ts';
 import { pickup } from '../signal/pickup.ts';
 import type { Source } from '../signal/source.ts';
+import { withoutSteadyLevel } from '../signal/without-steady-level.ts';
 import { clickRemains } from './click-remains.ts';
 import { fillGaps } from './fill-gaps.ts';
 import { measureStroke } from './measure-stroke.ts';
@@ -33,7 +34,7 @@ const deepestDb = 46;
  * nothing but the sound: neither exercise nor tempo. Linear in length.
  */
 export function hearStrokes(recording: Source): Hearing {
-  const source = pickup(recording);
+  const source = withoutSteadyLevel(pickup(recording));
   const found = riseCandidates(source);
   const attacks = strokesAmong(source, found);
   const clicks = findClicks(source, attacks);

@@ -1,0 +1,32 @@
+import type { Source } from './source.ts';
+
+/** Stretches looked at to find the steady level, and their length in frames. */
+const probes = 32;
+const probeFrames = 2048;
+/** A level under this is no offset worth taking off, full scale ±1. */
+const leastOffset = 1e-4;
+
+/**
+ * The same one-channel recording without its steady level (direct-current offset): the median of means over stretches
+ * spread through it. Silence outside the recording stays silence.
+ */
+export function withoutSteadyLevel(source: Source): Source {
+  const means: number[] = [];
+  for (let probe = 0; probe < probes; probe++) {
+    const from = Math.max(0, Math.floor(((source.length - probeFrames) * probe) / (probes - 1)));
+    const samples = source.read(0, from, Math.min(from + probeFrames, source.length));
+    if (samples.length > 0) means.push(samples.reduce((sum, x) => sum + x, 0) / samples.length);
+  }
+  const offset = means.sort((a, b) => a - b)[means.length >> 1] ?? 0;
+  if (Math.abs(offset) < leastOffset) return source;
+  return {
+    ...source,
+    read(channel, from, to) {
+      const samples = source.read(channel, from, to);
+      const first = Math.max(0, -from);
+      const last = Math.min(samples.length, source.length - from);
+      for (let i = first; i < last; i++) samples[i]! -= offset;
+      return samples;
+    },
+  };
+}
