@@ -3,8 +3,8 @@ import type { Source } from './source.ts';
 /** Stretches looked at to find the steady level, and their length in frames. */
 const probes = 32;
 const probeFrames = 2048;
-/** A level under this is no offset worth taking off, full scale ±1. */
-const leastOffset = 1e-4;
+/** A level under this (−54 dBFS) is chance in what is played rather than an offset, full scale ±1. */
+const leastOffset = 0.002;
 
 /**
  * The same one-channel recording without its steady level (direct-current offset): the median of means over stretches
