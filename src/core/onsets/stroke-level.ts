@@ -1,4 +1,4 @@
-import { extrapolate } from '../signal/burg.ts';
+import { burg, extrapolate } from '../signal/burg.ts';
 import { covariancePrediction } from '../signal/covariance-prediction.ts';
 import { halfBandState, splitHalfBand } from '../signal/half-band.ts';
 import { applyHighPass, highPass } from '../signal/high-pass.ts';
@@ -25,6 +25,8 @@ const guardSeconds = 0.0006;
 const order = 48;
 /** A tail with less than this share of the stroke's power moves its level by under a twentieth of a decibel. */
 const tailShare = 3e-5;
+/** A tail may have the power of so many times its own length before it: one length alone may fall between two beats. */
+const lastLengths = 3;
 /** Of a stroke that all but drowns, at least this share of the power is left. */
 const leastShare = 0.25;
 /** The tail dies a little between the rehearsal and the stroke; measured in rooms (see the benchmark of levels). */
@@ -66,10 +68,13 @@ export function strokeLevel(
   let raw = 1e-14;
   for (let i = at; i < at + length; i++) raw += samples[i]! ** 2;
   if (past > 2 * order + length && ringing > tailShare * raw) {
-    const coefficients = covariancePrediction(samples, from + order, at, order);
-    tail = extrapolate(coefficients, samples, at, length);
-    const rehearsal = extrapolate(coefficients, samples, at - length, length);
-    for (let i = 0; i < length; i++) missed += (samples[at - length + i]! - rehearsal[i]!) ** 2;
+    const last = energyOf(samples.subarray(Math.max(from, at - lastLengths * length), at));
+    const closest = tailBy(covariancePrediction(samples, from + order, at, order), samples, at, length);
+    const steady = closest.energy <= last && closest.missed <= last;
+    // A tail dies away: a prediction louder than the ringing before it has run away, which Burg's never does.
+    const chosen = steady ? closest : tailBy(burg(samples, from, at, order), samples, at, length);
+    tail = chosen.tail;
+    missed = chosen.missed;
   } else if (past > 0) {
     for (let i = from; i < at; i++) missed += (samples[i]! ** 2 * length) / past;
   }
@@ -81,6 +86,17 @@ export function strokeLevel(
     levelSe: levelError(stroke, missed, length),
   };
 }
+
+/** A predicted tail, its energy, and the energy that the same prediction misses when made so much earlier. */
+function tailBy(coefficients: Float64Array, samples: Float32Array, at: number, length: number) {
+  const tail = extrapolate(coefficients, samples, at, length);
+  const rehearsal = extrapolate(coefficients, samples, at - length, length);
+  let missed = 0;
+  for (let i = 0; i < length; i++) missed += (samples[at - length + i]! - rehearsal[i]!) ** 2;
+  return { tail, energy: energyOf(tail), missed };
+}
+
+const energyOf = (samples: Float32Array) => samples.reduce((sum, x) => sum + x * x, 0);
 
 /** The stroke's power stands in the cross term with what was left of the tail, and in the spread of that itself. */
 function levelError(stroke: number, missed: number, length: number): number {
