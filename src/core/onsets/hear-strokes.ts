@@ -77,7 +77,7 @@ function padAndOthers(
   return withRoomError(filled);
 }
 
-/** The rises that are attacks of their own, measured; all classes. */
+/** The rises that are attacks of their own, measured, in order of time; none has a class yet but `pad`. */
 export function strokesAmong(source: Source, { rises }: RisesFound): Stroke[] {
   const { frameRate } = bandLayout(source.sampleRate);
   const sounds: Stroke[] = [];

@@ -9,7 +9,10 @@ export interface Stroke {
   readonly time: number;
   /** Standard error of `time`, s. */
   readonly timeSe: number;
-  /** Peak of the band-limited stroke with its predecessor's tail taken off, dBFS (full-scale sine peak = 0). */
+  /**
+   * Power of its first 4 ms between 150 Hz and 3 kHz, its predecessor's tail taken off (see `stroke-level.ts`); dBFS,
+   * full-scale sine = 0. A click's is its peak.
+   */
   readonly levelDb: number;
   /** Standard error of `levelDb`, dB. */
   readonly levelSe: number;
