@@ -46,28 +46,40 @@ const onClicks = (
 };
 
 /**
- * When each match's stroke was due, s, in the order of `alignment.matches`; null for grace notes. With a heard
- * click it is the click's own grid: a segment's phase is taken to the nearest partial, so that a run that slipped
- * by a partial is held against that partial. Otherwise the asked tempo with the phase fitted (median), or
- * the segment's own line.
+ * When the click itself asked for each match's stroke, s, in the order of `alignment.matches`; null for grace notes
+ * and for segments that don't lie on a heard click. A segment's phase is taken to the nearest partial, so that a run
+ * that slipped by a partial is held against that partial.
+ *
+ * @example clickTimes({ alignment, slots, strokes, sheet, click: null }) // null for every match
+ */
+export const clickTimes = (question: ReferenceQuestion): (number | null)[] => {
+  const { alignment, click } = question;
+  const due: (number | null)[] = alignment.matches.map(() => null);
+  if (click === null || alignment.reference !== 'heard-click') return due;
+  alignment.segments.forEach((segment, index) => {
+    const played = strokesOf(question, index);
+    const grid = onClicks(question, click, segment, played);
+    if (grid === null) return;
+    for (const { match, beat, time } of played) {
+      const place = beat * grid.ratio + grid.place;
+      due[match] = timeOfPlace(click, place + Math.round(placeAmong(click, time) - place));
+    }
+  });
+  return due;
+};
+
+/**
+ * When each match's stroke was due, s, in the order of `alignment.matches`; null for grace notes: by the click where
+ * there is one, otherwise by the asked tempo with the phase fitted (median), or by the segment's own line.
  *
  * @example dueTimes({ alignment, slots, strokes, sheet, click: null })[0] // → seconds
  */
 export const dueTimes = (question: ReferenceQuestion): (number | null)[] => {
-  const { alignment, slots, sheet, click } = question;
-  const due: (number | null)[] = alignment.matches.map(() => null);
+  const { alignment, slots, sheet } = question;
+  const due = clickTimes(question);
   alignment.segments.forEach((segment, index) => {
-    const played = strokesOf(question, index);
+    const played = strokesOf(question, index).filter(({ match }) => due[match] === null);
     if (played.length === 0) return;
-    const grid =
-      alignment.reference === 'heard-click' && click ? onClicks(question, click, segment, played) : null;
-    if (grid !== null && click !== null) {
-      for (const { match, beat, time } of played) {
-        const place = beat * grid.ratio + grid.place;
-        due[match] = timeOfPlace(click, place + Math.round(placeAmong(click, time) - place));
-      }
-      return;
-    }
     const bpm = sheet.lines[slots[segment.firstSlot]!.line]?.bpm ?? null;
     const asked = alignment.reference === 'asked-tempo' && bpm !== null;
     const period = asked ? 60 / bpm : segment.period;
@@ -75,6 +87,36 @@ export const dueTimes = (question: ReferenceQuestion): (number | null)[] => {
     for (const { match, beat } of played) due[match] = origin + period * beat;
   });
   return due;
+};
+
+/** Strokes held against a click: the only reference that can tell playing ahead of it from playing behind. */
+export interface AgainstClick {
+  readonly kind: 'played-click' | 'heard-click';
+  /** Onset less the click's own time, s, negative = ahead, by stroke; strokes that no click asked for are left out. */
+  readonly asynchrony: ReadonlyMap<number, number>;
+}
+
+/** Strokes held against a tempo whose phase came from the strokes themselves: an offset would be nought by definition. */
+export interface AgainstTempo {
+  readonly kind: 'asked-tempo' | 'fitted-tempo';
+}
+
+export type Reference = AgainstClick | AgainstTempo;
+
+/**
+ * What a take's strokes are held against. Only the kinds with a click carry asynchronies.
+ *
+ * @example referenceOf({ alignment, slots, strokes, sheet, click: null }).kind // 'asked-tempo'
+ */
+export const referenceOf = (question: ReferenceQuestion): Reference => {
+  const { alignment, strokes } = question;
+  const { reference: kind } = alignment;
+  if (kind === 'asked-tempo' || kind === 'fitted-tempo') return { kind };
+  const due = clickTimes(question);
+  const asynchrony = alignment.matches.flatMap(({ stroke }, match) =>
+    due[match] === null ? [] : [[stroke, strokes[stroke]!.time - due[match]!] as const],
+  );
+  return { kind, asynchrony: new Map(asynchrony) };
 };
 
 /**

@@ -57,7 +57,8 @@ export function gradeHearing(
   const shape = envelope(source, envelopeSlices);
   const strokes = hearing.sounds.filter((sound) => sound.sound === 'pad');
   const asWritten = alignTake({ slots, sheet, strokes, click: hearing.click });
-  const perform = (alignment: Alignment) => performanceOf({ sheet, slots, strokes, alignment });
+  const perform = (alignment: Alignment) =>
+    performanceOf({ sheet, slots, strokes, alignment, click: hearing.click });
   const written = perform(asWritten);
   const evidence = handsBySound(written, strokes);
   const performance = withHeardHands(written, evidence, perform);

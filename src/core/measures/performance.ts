@@ -1,8 +1,9 @@
 import type { Alignment } from '../alignment/alignment.ts';
+import { type Reference, referenceOf } from '../alignment/reference-time.ts';
 import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
 import { otherHand } from '../exercise/swap-hands.ts';
-import type { Stroke } from '../onsets/stroke.ts';
+import type { HeardClick, Stroke } from '../onsets/stroke.ts';
 import { leastShareTold, slotsWithoutHand } from './hands-told.ts';
 import type { PlayedStroke } from './played-stroke.ts';
 import { strokeContexts } from './stroke-context.ts';
@@ -13,6 +14,8 @@ export interface Performance {
   readonly sheet: Sheet;
   readonly slots: readonly Slot[];
   readonly alignment: Alignment;
+  /** What the strokes are held against; only a click lets an offset be worked out. */
+  readonly reference: Reference;
   /** Onsets of all strokes that were aligned, s. */
   readonly times: readonly number[];
   /** Strokes on main slots of graded segments, in order of time; grace notes are left out. */
@@ -32,11 +35,14 @@ export function performanceOf({
   slots,
   strokes,
   alignment,
+  click = null,
 }: {
   readonly sheet: Sheet;
   readonly slots: readonly Slot[];
   readonly strokes: readonly Stroke[];
   readonly alignment: Alignment;
+  /** The click heard in the recording. */
+  readonly click?: HeardClick | null;
 }): Performance {
   const times = strokes.map((stroke) => stroke.time);
   const contexts = strokeContexts(slots, sheet);
@@ -83,5 +89,7 @@ export function performanceOf({
   }
   const told = played.filter((stroke) => stroke.hand !== null).length;
   const hands = told >= leastShareTold * played.length ? 'as-written' : 'not-told';
-  return { sheet, slots, alignment, times, strokes: played, hands, timing: fitTimingModel(played) };
+  const reference = referenceOf({ alignment, slots, strokes, sheet, click });
+  const timing = fitTimingModel(played);
+  return { sheet, slots, alignment, reference, times, strokes: played, hands, timing };
 }

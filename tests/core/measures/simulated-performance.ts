@@ -154,5 +154,13 @@ export function simulatedPerformance(take: Take): Performance {
     outside: [],
     doubt: null,
   };
-  return performanceOf({ sheet, slots, strokes, alignment: take.change?.(alignment) ?? alignment });
+  const period = 60 / sheet.lines[0]!.bpm!;
+  const times = Array.from({ length: Math.ceil(total / period) + 4 }, (_, k) => 2 + (k - 2) * period);
+  return performanceOf({
+    sheet,
+    slots,
+    strokes,
+    alignment: take.change?.(alignment) ?? alignment,
+    click: alignment.reference === 'heard-click' ? { times, period, levelDb: -20 } : null,
+  });
 }
