@@ -25,6 +25,19 @@ describe('compareResults', () => {
     expect(mostChange([comparison], 'overall')).toBeNaN();
   });
 
+  it('tells a figure that is refused from one that does not apply', () => {
+    const given = (outcome: (typeof clean.measures)[number]['outcome']) =>
+      compareResults(
+        clean,
+        exampleResult({ measures: [{ ...clean.measures[0]!, outcome }, ...clean.measures.slice(1)] }),
+      );
+    const reason = { code: 'played-to-a-click', facts: {} };
+    expect(given({ state: 'not-applicable', reason }).refused).toEqual([]);
+    expect(given({ state: 'not-measurable', reason }).refused).toEqual([
+      'Timing spread {}: played-to-a-click',
+    ]);
+  });
+
   it('counts a move in halves of the interval on its side', () => {
     const measures = clean.measures.map((one) =>
       one.id === 'timing-spread' && one.outcome.state === 'measured'

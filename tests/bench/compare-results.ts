@@ -20,7 +20,10 @@ export interface Comparison {
   readonly points: Readonly<Record<string, number>>;
   /** Measured in both. */
   readonly figures: readonly FigurePair[];
-  /** Measured in the clean recording alone: names of measures with their reasons. */
+  /**
+   * Measured in the clean recording and not measurable here: names of measures with their reasons. A measure that
+   * doesn't apply to this recording, such as one of playing without a click where there is one, isn't refused.
+   */
   readonly refused: readonly string[];
   /** Strokes of the clean recording's slots with none here, and the other way round. */
   readonly lost: number;
@@ -47,7 +50,8 @@ export function compareResults(clean: TakeResult, other: TakeResult): Comparison
     if (outcome.state !== 'measured') continue;
     const found = findMeasure(other.measures, id, scope)?.outcome;
     if (found?.state === 'measured') figures.push({ id, scope, unit, clean: outcome, other: found });
-    else refused.push(`${measureName(id)} ${JSON.stringify(scope)}: ${codeOf(found)}`);
+    else if (found?.state !== 'not-applicable')
+      refused.push(`${measureName(id)} ${JSON.stringify(scope)}: ${codeOf(found)}`);
   }
   const played = ({ slots }: TakeResult, slot: number) => slots.state[slot] === 'played';
   const slots = [...clean.slots.state.keys()];
