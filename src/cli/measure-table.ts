@@ -1,5 +1,6 @@
 import { figure, shownUnit } from '../core/result/figures.ts';
-import { measureName, measureNames } from '../core/result/names.ts';
+import { measureNames } from '../core/result/measure-names.ts';
+import { isForExport, measureName } from '../core/result/names.ts';
 import type { MeasureResult, Scope, TakeResult } from '../core/result/take-result.ts';
 import { findMeasure, measuredOutcome } from '../core/scoring/find-measure.ts';
 import { padded, type Styles, wrapped } from './text-layout.ts';
@@ -51,7 +52,10 @@ export function measureTable(result: TakeResult, width: number, styles: Styles):
   };
   return measures
     .filter(
-      ({ id, scope }) => isWhole(scope) && !(id.endsWith('-share') && findMeasure(measures, id.slice(0, -6))),
+      ({ id, scope }) =>
+        isWhole(scope) &&
+        !isForExport(id) &&
+        !(id.endsWith('-share') && findMeasure(measures, id.slice(0, -6))),
     )
     .flatMap((whole) => [
       ...row(measureName(whole.id), whole, saying(measures, whole.id)),

@@ -1,5 +1,6 @@
 import { measures } from '../core/measures/index.ts';
-import { measureName, measureNames } from '../core/result/names.ts';
+import { measureNames } from '../core/result/measure-names.ts';
+import { measureName } from '../core/result/names.ts';
 
 /** What people read about a measure. */
 export interface MeasureWords {

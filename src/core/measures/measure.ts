@@ -9,8 +9,10 @@ export interface Measure {
   readonly id: string;
   /** Name shown to people. */
   readonly title: string;
-  readonly unit: 'ms' | '%' | 'dB' | 'probability';
+  readonly unit: 'ms' | '%' | 'dB' | 'probability' | 'correlation';
   readonly better: Better;
+  /** For readers of papers: written to files, left out of reports, since no teacher acts on it. */
+  readonly exportOnly?: true;
   /** What the figure says, in plain words. */
   readonly describes: string;
   /** Where the definition, its method and its interval come from. */

@@ -1,3 +1,4 @@
+import { isForExport } from '../result/names.ts';
 import type { MeasureResult, Reason, TakeResult } from '../result/take-result.ts';
 import { type AskedLine, criterionTargets } from './criterion-targets.ts';
 import { measuredOutcome, sameScope } from './find-measure.ts';
@@ -12,7 +13,7 @@ const toldByAnotherLine: readonly string[] = ['accent-goes-with-partial', 'hand-
 function notMeasured(measures: readonly MeasureResult[], handsTold: boolean): Reason[] {
   const byReason = new Map<string, { ids: string[]; reason: Reason }>();
   for (const { id, scope, outcome } of measures) {
-    if (outcome.state === 'measured' || !sameScope(scope, {})) continue;
+    if (outcome.state === 'measured' || !sameScope(scope, {}) || isForExport(id)) continue;
     const { reason } = outcome;
     if (outcome.state === 'not-applicable' && !toldByAnotherLine.includes(reason.code)) continue;
     if (!handsTold && reason.code === 'hands-not-told') continue;

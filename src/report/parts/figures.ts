@@ -1,4 +1,4 @@
-import { dimensionName } from '../../core/result/names.ts';
+import { dimensionName, isForExport } from '../../core/result/names.ts';
 import { sentence } from '../../core/result/sentences.ts';
 import type { MeasureResult, TakeResult } from '../../core/result/take-result.ts';
 import { escapeHtml } from '../escape-html.ts';
@@ -23,7 +23,8 @@ ${sources(result)}</section>`;
 
 /** Where each figure's definition and range come from, folded away. */
 function sources({ measures }: TakeResult): string {
-  const items = [...new Set(measures.map((measure) => measure.id))].flatMap((id) => {
+  const ids = new Set(measures.map((measure) => measure.id).filter((id) => !isForExport(id)));
+  const items = [...ids].flatMap((id) => {
     const { title, source } = measureWords(id);
     return source === '' ? [] : [`<div><dt>${escapeHtml(title)}</dt><dd>${escapeHtml(source)}</dd></div>`];
   });
@@ -33,7 +34,7 @@ function sources({ measures }: TakeResult): string {
 
 /** Ids of measures by the dimension that scores them; what no dimension scores comes last. */
 function grouped({ measures, scores }: TakeResult): { title: string; ids: string[] }[] {
-  const present = [...new Set(measures.map((measure) => measure.id))];
+  const present = [...new Set(measures.map((measure) => measure.id))].filter((id) => !isForExport(id));
   const taken = new Set<string>();
   const groups = (scores?.dimensions ?? []).map((dimension) => {
     const ids = present.filter((id) => !taken.has(id) && dimension.measures.some((m) => m.id === id));

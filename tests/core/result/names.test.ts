@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { measures } from '../../../src/core/measures/index.ts';
-import { dimensionName, dimensionNames, measureName, measureNames } from '../../../src/core/result/names.ts';
+import { measureNames } from '../../../src/core/result/measure-names.ts';
+import { dimensionName, dimensionNames, measureName } from '../../../src/core/result/names.ts';
 import { rubrics } from '../../../src/core/scoring/rubrics/index.ts';
 import { exampleResult } from '../../support/example-result.ts';
 
@@ -23,7 +24,7 @@ describe('names', () => {
   });
 
   it('spell out an id that has none', () => {
-    expect(measureName('rebound-decay')).toBe('Rebound decay');
+    expect(measureName('colour-of-sound')).toBe('Colour of sound');
     expect(dimensionName('flow')).toBe('Flow');
   });
 });
