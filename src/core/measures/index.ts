@@ -3,14 +3,18 @@ import { accentBend } from './accent-bend.ts';
 import { accentBendShare } from './accent-bend-share.ts';
 import { accentSpread } from './accent-spread.ts';
 import { accentToTapRatio } from './accent-to-tap-ratio.ts';
+import { clockSpread } from './clock-spread.ts';
 import { doubled } from './doubled.ts';
 import { extra } from './extra.ts';
+import { handChangeGap } from './hand-change-gap.ts';
 import { handOffset } from './hand-offset.ts';
 import { handOffsetShare } from './hand-offset-share.ts';
 import { ioiEvenness } from './ioi-evenness.ts';
 import type { Measure } from './measure.ts';
 import { missed } from './missed.ts';
 import { missedAndExtra } from './missed-and-extra.ts';
+import { motorSpread } from './motor-spread.ts';
+import { offset } from './offset.ts';
 import type { Performance } from './performance.ts';
 import { placement } from './placement.ts';
 import { placementShare } from './placement-share.ts';
@@ -22,6 +26,8 @@ import { tempoChange } from './tempo-change.ts';
 import { tempoError } from './tempo-error.ts';
 import { timingSpread } from './timing-spread.ts';
 import { timingSpreadShare } from './timing-spread-share.ts';
+import { timingSpreadTrend } from './timing-spread-trend.ts';
+import { wander } from './wander.ts';
 
 /** Everything that is measured about a take. */
 export const measures: readonly Measure[] = [
@@ -35,8 +41,14 @@ export const measures: readonly Measure[] = [
   accentBendShare,
   handOffset,
   handOffsetShare,
+  handChangeGap,
+  offset,
+  wander,
+  clockSpread,
+  motorSpread,
   tempoError,
   tempoChange,
+  timingSpreadTrend,
   accentToTapRatio,
   separation,
   tapCeiling,

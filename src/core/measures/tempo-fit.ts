@@ -20,9 +20,11 @@ export const freeModels: readonly WanderModel[] = [0.01, 0.03, 0.1, 0.3, 1, 3, 1
 }));
 
 export interface TempoSeries {
-  /** What is explained, and the columns that explain it; a level for each stretch is always fitted besides. */
+  /** What is explained, and the columns that explain it; a level for each stretch is fitted besides. */
   readonly y: Float64Array;
   readonly columns: readonly Float64Array[];
+  /** Nothing but the columns: no level for each stretch. Only with models whose memory fades. */
+  readonly withoutLevels?: boolean;
   readonly stretch: Int32Array;
   /** Place in strokes, counted through missed ones. */
   readonly place: Float64Array;
@@ -32,6 +34,8 @@ export interface TempoSeries {
 export interface Mixture {
   readonly mean: number;
   readonly quantile: (p: number) => number;
+  /** The models with the weight that each has in the belief, the least likely left out. */
+  readonly models: readonly { readonly model: WanderModel; readonly weight: number }[];
 }
 
 type Gram = Float64Array[];
@@ -61,6 +65,7 @@ function filterStretch(
   from: number,
   to: number,
   total: Gram,
+  withoutLevels: boolean,
 ): number {
   const size = series.length;
   const gram = squareOf(size);
@@ -93,7 +98,7 @@ function filterStretch(
       for (let b = a; b < size; b++) gram[a]![b]! += innovation[a]! * innovation[b]!;
   }
   for (let a = 0; a < size; a++) for (let b = 0; b < a; b++) gram[a]![b] = gram[b]![a]!;
-  logDeterminant += Math.log(sweep(gram, 0));
+  if (!withoutLevels) logDeterminant += Math.log(sweep(gram, 0));
   for (let a = 1; a < size; a++) for (let b = 1; b < size; b++) total[a - 1]![b - 1]! += gram[a]![b]!;
   return logDeterminant;
 }
@@ -108,19 +113,19 @@ export function fitTempo(
   models: readonly WanderModel[],
   degrees: number,
 ): Mixture | null {
-  const { y, columns, stretch, place } = series;
+  const { y, columns, stretch, place, withoutLevels = false } = series;
   const n = y.length;
   const all = [new Float64Array(n).fill(1), ...columns, y];
   const bounds: number[] = [];
   for (let i = 0; i < n; i++) if (i === 0 || stretch[i] !== stretch[i - 1]) bounds.push(i);
   bounds.push(n);
-  const free = n - (bounds.length - 1) - columns.length;
+  const free = n - (withoutLevels ? 0 : bounds.length - 1) - columns.length;
   if (free < 3) return null;
   const parts = models.flatMap((model) => {
     const total = squareOf(all.length - 1);
     let logDeterminant = 0;
     for (let s = 0; s + 1 < bounds.length; s++) {
-      logDeterminant += filterStretch(model, all, place, bounds[s]!, bounds[s + 1]!, total);
+      logDeterminant += filterStretch(model, all, place, bounds[s]!, bounds[s + 1]!, total, withoutLevels);
     }
     for (let c = 0; c + 1 < columns.length; c++) logDeterminant += Math.log(sweep(total, c));
     const last = columns.length - 1;
@@ -132,6 +137,7 @@ export function fitTempo(
     const squares = Math.max(total[last + 1]![last + 1]!, Number.MIN_VALUE);
     return [
       {
+        model,
         value,
         standardError: Math.sqrt(squares / free / own),
         logLikelihood: -0.5 * (logDeterminant + free * Math.log(squares)),
@@ -156,6 +162,7 @@ export function fitTempo(
   const highest = Math.max(...kept.map((part) => part.value + 50 * part.standardError));
   return {
     mean: parts.reduce((m, part, k) => m + (part.value * weights[k]!) / sum, 0),
+    models: kept.map(({ model, weight }) => ({ model, weight })),
     quantile: (p) => solveIncreasing((x) => below(x) - p, lowest, highest),
   };
 }

@@ -22,5 +22,38 @@ export const measureSentences: SentenceTable = {
     'The accent always falls on the same partial, so what it does to the rhythm and where the partial lies are one. Add a line whose accent falls elsewhere.',
   'hand-goes-with-partial': () =>
     'Each partial is always played by the same hand, so hands and partials are one. Add a line with another sticking.',
+  'needs-a-click': () => 'Only a click in the recording can tell this, and there is none.',
+  'too-few-on-the-click': (f) =>
+    `${textOf(f, 'strokes')} strokes could be held against the click; ${textOf(f, 'needed')} are needed. Record with the click on from start to end.`,
+  'played-to-a-click': () => 'It is a figure of playing without a click, and a click was heard.',
+  'several-tempos': () => 'The lines differ in tempo or division, and the figure needs one of each.',
+  'too-few-intervals': (f) =>
+    `${textOf(f, 'intervals')} intervals in a row are too few; ${textOf(f, 'needed')} are needed. Record a longer take without a click.`,
+  'clock-and-motor-do-not-split': () =>
+    "Intervals don't make up for each other as they would if inner beat and movement scattered apart from each other: the two can't be parted in this take. A longer take without a click might tell.",
+  'too-short-for-a-trend': (f) =>
+    `${textOf(f, 'strokes')} strokes are too few to hold the end against the start; ${textOf(f, 'needed')} are needed. Record more repeats in one take.`,
+  'hands-always-change': () =>
+    'The hands change at every stroke, so there is no playing on to compare with. A line with doubles would tell.',
+  'change-goes-with-partial': () =>
+    'The hands always change at the same partials or places by an accent, so the gap and those are one. Add a line with another sticking or no accents.',
+  'accent-still-sounding': () =>
+    "The accents' echo covers the taps after them, so their loudness can't be told closely enough. Record nearer to the pad, or in a room with less echo.",
+  'no-other-taps': () => 'Every tap of the exercise stands there, so there are no others to compare with.',
+  'place-goes-with-hand': () =>
+    'Taps there are always played by the same hand, so hand and place are one. Add a line with another sticking.',
+  'no-accent-pairs': () => 'No beat of the exercise has two accents.',
+  'pair-goes-with-hand': () =>
+    'The second accent is always played by the other hand, so hand and order are one. Add the same line led by the other hand.',
+  'no-rows-on-a-hand': () => 'No hand plays two strokes in a row in this exercise.',
+  'no-taps-in-a-row': () => 'Where a hand plays on in this exercise, it plays accents.',
+  'row-goes-with-accent': () =>
+    'Taps in a row always follow an accent alike, so what the accent does and what the row does are one. Add the same sticking without accents.',
+  'one-kind-of-accent': () =>
+    'All accents fall on one partial and one hand, so there are no others to compare.',
+  'no-grace-notes': () => 'The exercise has no grace notes.',
+  'accents-not-told-from-taps': () =>
+    'Accents and taps are too near in loudness, or too spread out, to say of a single stroke which it was. A take with softer taps would tell.',
+  'accents-all-turned': () => 'The accents lie on other partials all through the take.',
   'no-tempo-asked': () => 'The sheet asks for no tempo, so there is none to compare with.',
 };

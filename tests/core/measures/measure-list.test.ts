@@ -29,7 +29,7 @@ describe('measures', () => {
       expect(measure.title.length).toBeGreaterThan(3);
       expect(measure.describes).toMatch(/^[A-Z].*\.$/);
       expect(measure.source.length).toBeGreaterThan(20);
-      expect(['ms', '%', 'dB', 'probability']).toContain(measure.unit);
+      expect(['ms', '%', 'dB', 'probability', 'correlation']).toContain(measure.unit);
       expect(['near-zero', 'low', 'high', 'within-band']).toContain(measure.better);
       expect(
         existsSync(join(import.meta.dirname, `${id}.test.ts`)),
@@ -117,7 +117,13 @@ describe('measures', () => {
     });
     const whole = measureTake(take).filter((r) => JSON.stringify(r.scope) === '{}');
     const refused = whole.filter((r) => r.outcome.state !== 'measured').map((r) => r.id);
-    expect(refused).toEqual(['accent-bend', 'accent-bend-share']);
+    expect(refused).toEqual([
+      'accent-bend',
+      'accent-bend-share',
+      'hand-change-gap',
+      'clock-spread',
+      'motor-spread',
+    ]);
   });
 
   it('take under 60 ms for 500 strokes', () => {

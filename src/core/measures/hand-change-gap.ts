@@ -1,0 +1,55 @@
+import { changeColumn } from './design-columns.ts';
+import { canTell } from './habit-contrast.ts';
+import { habitOutcome } from './habit-outcome.ts';
+import { defineMeasure } from './measure.ts';
+import { notApplicable, notMeasurable } from './outcomes.ts';
+import type { PlayedStroke } from './played-stroke.ts';
+import { timingOrReason } from './timing-or-reason.ts';
+
+/** Intervals of either kind below which they aren't compared (our judgement). */
+const fewestIntervals = 8;
+
+const mean = (values: readonly number[]) => values.reduce((sum, v) => sum + v, 0) / values.length;
+
+/** Intervals in which the hands change against those in which one hand plays on. */
+export const handChangeGap = defineMeasure(
+  {
+    id: 'hand-change-gap',
+    title: 'Gap at a change of hands',
+    unit: 'ms',
+    better: 'near-zero',
+    describes:
+      'How much longer (or, with a minus, shorter) the interval is when the other hand takes over than when the same hand plays on.',
+    source: 'Additive model by partial regression (Speckman 1988), Newey & West 1987.',
+  },
+  (performance) => {
+    const { slots, strokes } = performance;
+    const found = timingOrReason(performance);
+    if ('refusal' in found) return [{ scope: {}, outcome: found.refusal }];
+    const { timing } = found;
+    const written = new Set(slots.filter((slot) => !slot.grace).map((slot) => slot.hand));
+    if (written.size < 2) return [{ scope: {}, outcome: notApplicable('one-hand-only') }];
+    const changes: number[] = [];
+    const repeats: number[] = [];
+    strokes.forEach((stroke, i) => {
+      const before = strokes[i - 1];
+      if (stroke.handChange === null || before?.stretch !== stroke.stretch) return;
+      const late = (stroke.handChange ? 1 : 0) - (before.handChange ? 1 : 0);
+      (stroke.handChange ? changes : repeats).push(late);
+    });
+    if (repeats.length === 0) return [{ scope: {}, outcome: notApplicable('hands-always-change') }];
+    const least = Math.min(changes.length, repeats.length);
+    if (least < fewestIntervals) {
+      return [
+        { scope: {}, outcome: notMeasurable('too-few-strokes', { strokes: least, needed: fewestIntervals }) },
+      ];
+    }
+    if (!canTell(timing, new Map([[changeColumn, 1]]))) {
+      return [{ scope: {}, outcome: notApplicable('change-goes-with-partial') }];
+    }
+    // A stroke late by one unit makes its own interval longer and the next one shorter.
+    const contrast = new Map([[changeColumn, mean(changes) - mean(repeats)]]);
+    const direction = ({ handChange }: PlayedStroke) => (handChange ? 1 : 0);
+    return [{ scope: {}, outcome: habitOutcome({ performance, timing, contrast, direction }) }];
+  },
+);
