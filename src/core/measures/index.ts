@@ -1,12 +1,16 @@
 import type { MeasureResult } from '../result/take-result.ts';
 import { accentBend } from './accent-bend.ts';
 import { accentBendShare } from './accent-bend-share.ts';
+import { accentMatch } from './accent-match.ts';
 import { accentSpread } from './accent-spread.ts';
 import { accentToTapRatio } from './accent-to-tap-ratio.ts';
+import { afterAccentLeak } from './after-accent-leak.ts';
+import { beforeAccentLift } from './before-accent-lift.ts';
 import { clockSpread } from './clock-spread.ts';
 import { doubled } from './doubled.ts';
 import { extra } from './extra.ts';
 import { handChangeGap } from './hand-change-gap.ts';
+import { handLevel } from './hand-level.ts';
 import { handOffset } from './hand-offset.ts';
 import { handOffsetShare } from './hand-offset-share.ts';
 import { ioiEvenness } from './ioi-evenness.ts';
@@ -18,9 +22,13 @@ import { offset } from './offset.ts';
 import type { Performance } from './performance.ts';
 import { placement } from './placement.ts';
 import { placementShare } from './placement-share.ts';
+import { ratioTrend } from './ratio-trend.ts';
+import { reboundDecay } from './rebound-decay.ts';
+import { secondAccent } from './second-accent.ts';
 import { separation } from './separation.ts';
 import { strayStrokes } from './stray-strokes.ts';
 import { tapCeiling } from './tap-ceiling.ts';
+import { tapLevelTrend } from './tap-level-trend.ts';
 import { tapSpread } from './tap-spread.ts';
 import { tempoChange } from './tempo-change.ts';
 import { tempoError } from './tempo-error.ts';
@@ -54,6 +62,14 @@ export const measures: readonly Measure[] = [
   tapCeiling,
   tapSpread,
   accentSpread,
+  accentMatch,
+  secondAccent,
+  afterAccentLeak,
+  beforeAccentLift,
+  reboundDecay,
+  handLevel,
+  tapLevelTrend,
+  ratioTrend,
   missed,
   extra,
   doubled,

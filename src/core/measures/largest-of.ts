@@ -11,10 +11,17 @@ import type { TimingModel } from './timing-model.ts';
  * no habit was measured.
  */
 export function largestOf(outcomes: readonly Outcome[], timing: TimingModel): Outcome | null {
+  return largestFigure(outcomes, { degrees: habitDegrees(timing), strokes: timing.count });
+}
+
+/** The same for figures whose intervals are Student's t of so many degrees of freedom. */
+export function largestFigure(
+  outcomes: readonly Outcome[],
+  { degrees, strokes }: { readonly degrees: number; readonly strokes: number },
+): Outcome | null {
   const figures = outcomes.filter((outcome) => outcome.state === 'measured');
   const first = figures[0];
   if (!first) return null;
-  const degrees = habitDegrees(timing);
   const widening = studentTQuantile(1 - 0.025 / figures.length, degrees) / studentTQuantile(0.975, degrees);
   const wide = figures.map(({ value, low, high }) => ({
     low: value - (value - low) * widening,
@@ -25,7 +32,7 @@ export function largestOf(outcomes: readonly Outcome[], timing: TimingModel): Ou
     value: Math.abs(worst.value),
     low: Math.max(...wide.map(({ low, high }) => Math.max(0, low, -high))),
     high: Math.max(...wide.map(({ low, high }) => Math.max(-low, high))),
-    strokes: timing.count,
+    strokes,
     pointsAt: worst.pointsAt,
   });
 }

@@ -123,6 +123,8 @@ describe('measures', () => {
       'hand-change-gap',
       'clock-spread',
       'motor-spread',
+      'second-accent',
+      'rebound-decay',
     ]);
   });
 

@@ -1,0 +1,63 @@
+import type { Scope } from '../result/take-result.ts';
+import { largestFigure } from './largest-of.ts';
+import { accentsAndTaps, fewestLevels } from './level-classes.ts';
+import { type LevelTerm, levelEffect } from './level-effect.ts';
+import { levelEffectOutcome } from './level-effect-outcome.ts';
+import { defineMeasure, type Part } from './measure.ts';
+import { notApplicable, notMeasurable } from './outcomes.ts';
+import type { PlayedStroke } from './played-stroke.ts';
+import { handScopes } from './scopes.ts';
+
+/** Accents of every partial and hand against the other accents. */
+export const accentMatch = defineMeasure(
+  {
+    id: 'accent-match',
+    title: 'Accents against each other',
+    unit: 'dB',
+    better: 'near-zero',
+    describes:
+      'How much louder (or, with a minus, softer) the accents of one partial and hand are than all other accents; for the whole take the largest distance. A microphone nearer to one hand is part of it.',
+    source:
+      'Difference of mean levels by least squares, Newey & West 1987 by beats; Bonferroni for the largest.',
+  },
+  (performance) => {
+    const { accents } = accentsAndTaps(performance.strokes);
+    if (performance.slots.every((slot) => slot.grace || !slot.accent)) {
+      return [{ scope: {}, outcome: notApplicable('no-accents') }];
+    }
+    const hands = handScopes(performance);
+    const partials = [...new Set(accents.map((s) => s.slot.partial))].sort((a, b) => a - b);
+    const kinds: Scope[] = partials.flatMap((partial): Scope[] =>
+      hands.length === 0 ? [{ partial }] : hands.map((hand) => ({ partial, hand })),
+    );
+    const belongs = ({ partial, hand }: Scope, s: PlayedStroke) =>
+      s.slot.partial === partial && (hand === undefined || s.hand === hand);
+    const present = kinds.filter((kind) => accents.some((s) => belongs(kind, s)));
+    if (present.length < 2) {
+      const few = accents.length < fewestLevels;
+      return [
+        {
+          scope: {},
+          outcome: few
+            ? notMeasurable('too-few-strokes', { strokes: accents.length, needed: fewestLevels })
+            : notApplicable('one-kind-of-accent'),
+        },
+      ];
+    }
+    let degrees = Number.POSITIVE_INFINITY;
+    const parts = present.map((scope): Part => {
+      const own = accents.filter((s) => belongs(scope, s)).length;
+      const term: LevelTerm = (s) => (belongs(scope, s) ? 1 : 0);
+      const effect = levelEffect(accents, { term });
+      const least = Math.min(own, accents.length - own);
+      if (effect === null || least < fewestLevels) {
+        return { scope, outcome: notMeasurable('too-few-strokes', { strokes: least, needed: fewestLevels }) };
+      }
+      degrees = Math.min(degrees, effect.degrees);
+      return { scope, outcome: levelEffectOutcome(effect, accents, term) };
+    });
+    const outcomes = parts.map((part) => part.outcome);
+    const whole = largestFigure(outcomes, { degrees, strokes: accents.length }) ?? outcomes[0]!;
+    return [{ scope: {}, outcome: whole }, ...parts];
+  },
+);

@@ -1,0 +1,37 @@
+import { handsRefusal } from './hands-refusal.ts';
+import { fewestLevels } from './level-classes.ts';
+import { handTerm, type LevelTerm, levelEffect, partialTerms } from './level-effect.ts';
+import { levelEffectOutcome } from './level-effect-outcome.ts';
+import { defineMeasure } from './measure.ts';
+import { notApplicable, notMeasurable } from './outcomes.ts';
+
+/** Left hand's level less the right hand's, as recorded: for reading, never for a score. */
+export const handLevel = defineMeasure(
+  {
+    id: 'hand-level',
+    title: 'Left against right in level',
+    unit: 'dB',
+    better: 'near-zero',
+    describes:
+      'How much louder (or, with a minus, softer) the left hand was recorded, accents and partials allowed for. The microphone’s place, the spot struck and the pair of sticks change it, so it is never scored.',
+    source: 'Additive model of levels by least squares, Newey & West 1987 by beats.',
+  },
+  (performance) => {
+    const refusal = handsRefusal(performance);
+    if (refusal) return [{ scope: {}, outcome: refusal }];
+    const told = performance.strokes.filter((s) => s.hand !== null);
+    const left = told.filter((s) => s.hand === 'L').length;
+    const least = Math.min(left, told.length - left);
+    if (least < fewestLevels) {
+      return [
+        { scope: {}, outcome: notMeasurable('too-few-strokes', { strokes: least, needed: fewestLevels }) },
+      ];
+    }
+    const accent: LevelTerm = ({ slot }) => (slot.accent ? 1 : 0);
+    const others = partialTerms(told).slice(1);
+    const effect = levelEffect(told, { before: [accent, ...others], term: handTerm });
+    const outcome =
+      effect === null ? notApplicable('hand-goes-with-partial') : levelEffectOutcome(effect, told, handTerm);
+    return [{ scope: {}, outcome }];
+  },
+);

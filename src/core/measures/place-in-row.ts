@@ -1,0 +1,20 @@
+import type { Slot } from '../exercise/slot.ts';
+
+/** Strokes further apart than this many of the wider partials have a rest between them. */
+const adjacent = 1.5;
+
+/** For each main slot how many strokes the same hand is written right before it, by slot index. */
+export function placeInRow(slots: readonly Slot[]): ReadonlyMap<number, number> {
+  const places = new Map<number, number>();
+  let before: Slot | null = null;
+  for (const slot of slots) {
+    if (slot.grace) continue;
+    const goesOn =
+      before !== null &&
+      before.hand === slot.hand &&
+      (slot.beatTime - before.beatTime) * Math.min(before.divisions, slot.divisions) <= adjacent;
+    places.set(slot.index, goesOn ? places.get(before!.index)! + 1 : 0);
+    before = slot;
+  }
+  return places;
+}

@@ -1,0 +1,31 @@
+import { accentsAndTaps } from './level-classes.ts';
+import { levelTrend } from './level-trend.ts';
+import { defineMeasure } from './measure.ts';
+import { measured, notApplicable, notMeasurable } from './outcomes.ts';
+
+/** Taps below which a trend isn't told (our judgement: sixteen beats with two taps). */
+const fewestTaps = 32;
+
+/** Whether taps rise or sink towards the end. */
+export const tapLevelTrend = defineMeasure(
+  {
+    id: 'tap-level-trend',
+    title: 'Taps from start to end',
+    unit: 'dB',
+    better: 'near-zero',
+    describes:
+      'How much louder (or, with a minus, softer) taps are at the end of the take than at its start.',
+    source: 'Regression of beat means with memory by Kalman filter (Harvey 1989), averaged over models.',
+  },
+  ({ slots, strokes }) => {
+    if (slots.every((slot) => slot.grace || slot.accent)) {
+      return [{ scope: {}, outcome: notApplicable('no-taps') }];
+    }
+    const { taps } = accentsAndTaps(strokes);
+    const facts = { strokes: taps.length, needed: fewestTaps };
+    const trend = taps.length < fewestTaps ? null : levelTrend(taps, { ratio: false });
+    if (!trend) return [{ scope: {}, outcome: notMeasurable('too-short-for-a-trend', facts) }];
+    const [low, high] = [trend.quantile(0.025), trend.quantile(0.975)];
+    return [{ scope: {}, outcome: measured({ value: trend.mean, low, high, strokes: taps.length }) }];
+  },
+);
