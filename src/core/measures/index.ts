@@ -4,20 +4,24 @@ import { accentBendShare } from './accent-bend-share.ts';
 import { accentMatch } from './accent-match.ts';
 import { accentSpread } from './accent-spread.ts';
 import { accentToTapRatio } from './accent-to-tap-ratio.ts';
+import { addedAccents } from './added-accents.ts';
 import { afterAccentLeak } from './after-accent-leak.ts';
 import { beforeAccentLift } from './before-accent-lift.ts';
 import { clockSpread } from './clock-spread.ts';
 import { doubled } from './doubled.ts';
 import { extra } from './extra.ts';
+import { graceNotes } from './grace-notes.ts';
 import { handChangeGap } from './hand-change-gap.ts';
 import { handLevel } from './hand-level.ts';
 import { handOffset } from './hand-offset.ts';
 import { handOffsetShare } from './hand-offset-share.ts';
 import { ioiEvenness } from './ioi-evenness.ts';
+import { lostAccents } from './lost-accents.ts';
 import type { Measure } from './measure.ts';
 import { missed } from './missed.ts';
 import { missedAndExtra } from './missed-and-extra.ts';
 import { motorSpread } from './motor-spread.ts';
+import { movedAccents } from './moved-accents.ts';
 import { offset } from './offset.ts';
 import type { Performance } from './performance.ts';
 import { placement } from './placement.ts';
@@ -35,6 +39,7 @@ import { tempoError } from './tempo-error.ts';
 import { timingSpread } from './timing-spread.ts';
 import { timingSpreadShare } from './timing-spread-share.ts';
 import { timingSpreadTrend } from './timing-spread-trend.ts';
+import { turnedAccents } from './turned-accents.ts';
 import { wander } from './wander.ts';
 
 /** Everything that is measured about a take. */
@@ -70,6 +75,11 @@ export const measures: readonly Measure[] = [
   handLevel,
   tapLevelTrend,
   ratioTrend,
+  lostAccents,
+  addedAccents,
+  movedAccents,
+  turnedAccents,
+  graceNotes,
   missed,
   extra,
   doubled,

@@ -125,6 +125,7 @@ describe('measures', () => {
       'motor-spread',
       'second-accent',
       'rebound-decay',
+      'grace-notes',
     ]);
   });
 

@@ -1,0 +1,22 @@
+import { defineMeasure } from './measure.ts';
+import { heardAccentsSource, shareOfHeardAccents } from './share-of-heard-accents.ts';
+
+export const addedAccents = defineMeasure(
+  {
+    id: 'added-accents',
+    title: 'Added accents',
+    unit: '%',
+    better: 'low',
+    describes: 'Taps that sounded like accents, as a share of the taps.',
+    source: heardAccentsSource,
+  },
+  (performance) => [
+    {
+      scope: {},
+      outcome: shareOfHeardAccents(performance, {
+        of: ({ slot }, i, { offSlots }) => !slot.accent && offSlots[i] === 0,
+        hit: (_, i, { heard }) => heard[i] === 'added',
+      }),
+    },
+  ],
+);

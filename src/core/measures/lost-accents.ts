@@ -1,0 +1,22 @@
+import { defineMeasure } from './measure.ts';
+import { heardAccentsSource, shareOfHeardAccents } from './share-of-heard-accents.ts';
+
+export const lostAccents = defineMeasure(
+  {
+    id: 'lost-accents',
+    title: 'Lost accents',
+    unit: '%',
+    better: 'low',
+    describes: 'Written accents that sounded like taps, as a share of those written.',
+    source: heardAccentsSource,
+  },
+  (performance) => [
+    {
+      scope: {},
+      outcome: shareOfHeardAccents(performance, {
+        of: ({ slot }, i, { offSlots }) => slot.accent && offSlots[i] === 0,
+        hit: (_, i, { heard }) => heard[i] === 'lost',
+      }),
+    },
+  ],
+);

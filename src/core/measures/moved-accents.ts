@@ -1,0 +1,22 @@
+import { defineMeasure } from './measure.ts';
+import { heardAccentsSource, shareOfHeardAccents } from './share-of-heard-accents.ts';
+
+export const movedAccents = defineMeasure(
+  {
+    id: 'moved-accents',
+    title: 'Moved accents',
+    unit: '%',
+    better: 'low',
+    describes: 'Accents that sounded one stroke early or late, as a share of those written.',
+    source: heardAccentsSource,
+  },
+  (performance) => [
+    {
+      scope: {},
+      outcome: shareOfHeardAccents(performance, {
+        of: ({ slot }, i, { offSlots }) => slot.accent && offSlots[i] === 0,
+        hit: (_, i, { heard }) => heard[i] === 'moved-away',
+      }),
+    },
+  ],
+);
