@@ -16,12 +16,14 @@ import { handLevel } from './hand-level.ts';
 import { handOffset } from './hand-offset.ts';
 import { handOffsetShare } from './hand-offset-share.ts';
 import { ioiEvenness } from './ioi-evenness.ts';
+import { lagOne } from './lag-one.ts';
 import { lostAccents } from './lost-accents.ts';
 import type { Measure } from './measure.ts';
 import { missed } from './missed.ts';
 import { missedAndExtra } from './missed-and-extra.ts';
 import { motorSpread } from './motor-spread.ts';
 import { movedAccents } from './moved-accents.ts';
+import { npvi } from './npvi.ts';
 import { offset } from './offset.ts';
 import type { Performance } from './performance.ts';
 import { placement } from './placement.ts';
@@ -84,6 +86,8 @@ export const measures: readonly Measure[] = [
   extra,
   doubled,
   missedAndExtra,
+  npvi,
+  lagOne,
 ];
 
 /** Every measure of a take, in the order of the list, the whole take before its parts. */

@@ -1,0 +1,49 @@
+import { bartlettVariance } from '../stats/bartlett-variance.ts';
+import { studentTQuantile } from '../stats/student-t-quantile.ts';
+import { defineMeasure } from './measure.ts';
+import { neighbourIntervals } from './neighbour-intervals.ts';
+import { measured, notMeasurable } from './outcomes.ts';
+import { timingOrReason } from './timing-or-reason.ts';
+
+const fewestPairs = 23;
+const lag = 6;
+
+/** Correlation of an interval with the next, habits taken out, for readers of papers. */
+export const lagOne = defineMeasure(
+  {
+    id: 'lag-one',
+    title: 'Correlation of neighbouring intervals',
+    unit: 'correlation',
+    better: 'near-zero',
+    exportOnly: true,
+    describes:
+      'Autocorrelation of the intervals at lag one, habits taken out: below 0 where an interval makes up for the one before.',
+    source: 'Wing & Kristofferson 1973; interval by the delta method, Newey & West 1987.',
+  },
+  (performance) => {
+    const found = timingOrReason(performance);
+    if ('refusal' in found) return [{ scope: {}, outcome: found.refusal }];
+    const { withoutHabits, judged } = found.timing;
+    const own = neighbourIntervals(performance.strokes, withoutHabits).filter(
+      ({ end }) => judged[end] === 1 && judged[end - 1] === 1,
+    );
+    const centre = own.reduce((sum, one) => sum + one.perBeat, 0) / Math.max(1, own.length);
+    const pairs = own.flatMap(({ end, perBeat }, k) => {
+      const before = own[k - 1];
+      return before?.end === end - 1 ? [[before.perBeat - centre, perBeat - centre] as const] : [];
+    });
+    const n = pairs.length;
+    const squares = pairs.reduce((sum, [a, b]) => sum + (a * a + b * b) / 2, 0);
+    if (n < fewestPairs || !(squares > 0)) {
+      const facts = { strokes: performance.strokes.length, needed: fewestPairs + 2 };
+      return [{ scope: {}, outcome: notMeasurable('too-few-strokes', facts) }];
+    }
+    const value = pairs.reduce((sum, [a, b]) => sum + a * b, 0) / squares;
+    const pulls = pairs.map(([a, b]) => (a * b - (value * (a * a + b * b)) / 2) / squares);
+    const half = studentTQuantile(0.975, Math.max(3, n / lag - 1)) * Math.sqrt(bartlettVariance(pulls, lag));
+    const low = Math.max(-1, value - half);
+    return [
+      { scope: {}, outcome: measured({ value, low, high: Math.min(1, value + half), strokes: n + 2 }) },
+    ];
+  },
+);

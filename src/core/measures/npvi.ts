@@ -1,0 +1,45 @@
+import { bartlettVariance } from '../stats/bartlett-variance.ts';
+import { studentTQuantile } from '../stats/student-t-quantile.ts';
+import { defineMeasure } from './measure.ts';
+import { neighbourIntervals } from './neighbour-intervals.ts';
+import { measured, notMeasurable } from './outcomes.ts';
+
+const fewestPairs = 23;
+/** Pairs next to each other share an interval; a beat's pattern comes back. */
+const lag = 6;
+
+/** Contrast of neighbouring intervals, for readers of papers. */
+export const npvi = defineMeasure(
+  {
+    id: 'npvi',
+    title: 'Contrast of neighbouring intervals (nPVI)',
+    unit: '%',
+    better: 'low',
+    exportOnly: true,
+    describes: 'Mean difference of neighbouring intervals against their own mean.',
+    source:
+      'Normalised pairwise variability index, Grabe & Low 2002 (quoted from memory); Newey & West 1987.',
+  },
+  ({ strokes }) => {
+    const intervals = neighbourIntervals(strokes);
+    const contrasts = intervals.flatMap(({ end, perBeat }, k) => {
+      const before = intervals[k - 1];
+      if (before?.end !== end - 1) return [];
+      return [(200 * Math.abs(perBeat - before.perBeat)) / (perBeat + before.perBeat)];
+    });
+    const n = contrasts.length;
+    if (n < fewestPairs) {
+      const facts = { strokes: strokes.length, needed: fewestPairs + 2 };
+      return [{ scope: {}, outcome: notMeasurable('too-few-strokes', facts) }];
+    }
+    const value = contrasts.reduce((sum, c) => sum + c, 0) / n;
+    const around = contrasts.map((c) => (c - value) / n);
+    const half = studentTQuantile(0.975, Math.max(3, n / lag - 1)) * Math.sqrt(bartlettVariance(around, lag));
+    return [
+      {
+        scope: {},
+        outcome: measured({ value, low: Math.max(0, value - half), high: value + half, strokes: n + 2 }),
+      },
+    ];
+  },
+);
