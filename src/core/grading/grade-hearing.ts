@@ -24,6 +24,7 @@ import { slotColumns } from './slot-columns.ts';
 import { strokeColumns } from './stroke-columns.ts';
 import { takeWarnings } from './take-warnings.ts';
 import { tempoColumns } from './tempo-columns.ts';
+import { turnedAccentsFound } from './turned-accents-found.ts';
 
 export interface GradeOptions {
   /** Name of the recording, shown to people. */
@@ -105,7 +106,15 @@ export function gradeHearing(
     grading: { state: 'graded' },
     measures,
     scores,
-    advice: advise({ measures, lines, rubric, scores, bpm, discomfort }),
+    advice: advise({
+      measures,
+      lines,
+      rubric,
+      scores,
+      bpm,
+      discomfort,
+      turns: turnedAccentsFound(performance),
+    }),
     warnings: [...warnings, ...takeWarnings({ sheet, slots, alignment, segments })],
     cannotTell: cannotTell({
       measures,

@@ -38,6 +38,19 @@ const bends: Readonly<Record<string, string>> = {
   'after late': 'The stroke after an accent comes late: it leaves a gap',
 };
 
+const turnPlace = (f: Facts) =>
+  `${f.line === undefined ? '' : `line ${textOf(f, 'line')}, `}repeat ${textOf(f, 'repeat')}, bar ${textOf(f, 'bar')}, beat ${textOf(f, 'beat')}`;
+
+/** What gives way, as far as it was measured. */
+function fading(f: Facts): string {
+  const said = [
+    ['timing-spread-trend', (v: string) => `timing scatters ${v} % more than at the start`],
+    ['tap-level-trend', (v: string) => `taps are ${v} dB louder`],
+    ['ratio-trend', (v: string) => `accents stand ${v} dB less above taps`],
+  ] as const;
+  return said.flatMap(([id, say]) => (f[id] === undefined ? [] : [say(plain(f, id))])).join(', ');
+}
+
 /** What to work on. Remedies are common practice among teachers, and say so. */
 export const adviceSentences: SentenceTable = {
   'taps-too-loud': (f) =>
@@ -68,6 +81,12 @@ export const adviceSentences: SentenceTable = {
     `${missedAndExtra(f)} Listen to the spots: they may be bounces, noises or strokes played twice.`,
   'timing-uneven': (f) =>
     `Strokes scatter by ${plain(f, 'value')} % of a partial ${range(f)}${f.spreadMs === undefined ? '' : `, ${plain(f, 'spreadMs')} ms`}, in no one direction. Common practice: a slower tempo with a click on every partial, then up in small steps as long as it stays even.`,
+  'accents-turned-round': (f) =>
+    `From ${turnPlace(f)} on, accents come ${textOf(f, 'by')} ${f.by === 1 ? 'partial' : 'partials'} ${textOf(f, 'direction')}${numberOf(f, 'times') > 1 ? `, and the beat turns ${textOf(f, 'times')} times in all` : ''}: the beat turned round, or a partial was dropped or put in there. Common practice: count the beat aloud while you play, first slowly, with a click whose first beat sounds different.`,
+  'accents-lost': (f) =>
+    `${plain(f, 'value')} % of the accents written sounded like taps ${range(f)}. Common practice: play the line slowly, say the accents aloud, and let every accent be of one kind before the tempo rises.`,
+  'fades-at-the-end': (f) =>
+    `Towards the end the playing gives way: ${fading(f)}. That is a matter of rest, not of tempo: take a break now, then play shorter takes.`,
   'nothing-to-mend': () => 'Everything that could be measured is secure.',
   'nothing-stands-out': () =>
     'No one fault stands out: the figures short of secure might be secure. Record the line once more, with more repeats, to know.',
@@ -77,6 +96,8 @@ export const adviceSentences: SentenceTable = {
     f.fromBpm === f.toBpm
       ? `Start at ${plain(f, 'fromBpm', 0)} BPM.`
       : `Start between ${plain(f, 'fromBpm', 0)} and ${plain(f, 'toBpm', 0)} BPM, a little below the tempo at which this line was cleanest.`,
+  'tempo-after-rest': (f) =>
+    `Leave the tempo at ${atBpm(f)}: rest a few minutes, then play shorter takes at it, with breaks between them.`,
   'tempo-up': (f) =>
     `Secure at ${atBpm(f)} on two different days: go up ${f.toBpm === undefined ? 'by 4 to 6 BPM' : `to ${plain(f, 'fromBpm', 0)}–${plain(f, 'toBpm', 0)} BPM`}.`,
   'tempo-needs-second-day': (f) =>

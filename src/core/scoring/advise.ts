@@ -49,7 +49,7 @@ export function advise(
     const allSecure = input.scores.dimensions.every((d) => d.score.score >= secureScore);
     advice.push({ code: allSecure ? 'nothing-to-mend' : 'nothing-stands-out', facts: {}, strokes: [] });
   }
-  const tempo = tempoAdvice(input);
+  const tempo = tempoAdvice({ ...input, fading: found.some(({ code }) => code === 'fades-at-the-end') });
   if (!tempo) return advice;
   const item = { ...tempo, strokes: [] };
   return input.discomfort ? [item, ...advice] : [...advice, item];

@@ -20,7 +20,7 @@ export function isTempoAdvice(code: string): boolean {
 /**
  * What to do with the tempo after one take: up only when everything is secure on two different days, down about 10 %
  * when evenness and dynamics are both short of `nearly`, else stay. One take is one day, so that `cleanOnAnotherDay`
- * has to come from the player's history. Noted discomfort comes before all else and stops the advice. Null when there
+ * has to come from the player's history. A take whose end gives way asks for rest instead. Noted discomfort comes before all else and stops the advice. Null when there
  * is no score and no discomfort.
  *
  * @example evenness 50, dynamics 55 at 120 BPM // { code: 'tempo-down', facts: { bpm: 120, toBpm: 108 } }
@@ -30,15 +30,19 @@ export function tempoAdvice({
   bpm,
   discomfort = false,
   cleanOnAnotherDay = false,
+  fading = false,
 }: {
   readonly scores: Scores | null;
   /** The tempo of the take; null when its lines have several. */
   readonly bpm: number | null;
   readonly discomfort?: boolean;
   readonly cleanOnAnotherDay?: boolean;
+  /** The end of the take gave way against its start: that asks for rest, whatever the scores. */
+  readonly fading?: boolean;
 }): Reason | null {
   if (discomfort) return { code: 'tempo-waits-for-discomfort', facts: {} };
   if (!scores) return null;
+  if (fading) return { code: 'tempo-after-rest', facts: bpm === null ? {} : { bpm } };
   const at: Record<string, number> = bpm === null ? {} : { bpm };
   const score = (id: string) => scores.dimensions.find((d) => d.id === id)?.score.score ?? 100;
   const short = scores.dimensions.filter((d) => d.score.score < secureScore);

@@ -65,6 +65,15 @@ const anyFacts = {
   taps: 4,
   error: 1.26,
   spread: 2.34,
+  intervals: 60,
+  repeat: 2,
+  bar: 1,
+  beat: 3,
+  by: 1,
+  times: 1,
+  line: 1,
+  'timing-spread-trend': 62.3,
+  'tap-level-trend': 2.41,
   unit: 'ms',
 };
 
@@ -115,6 +124,8 @@ describe('sentence', () => {
       'hands-apart-in-time',
       'timing-uneven',
       'moving-tempo',
+      'accents-turned-round',
+      'accents-lost',
     ];
     for (const code of remedies) expect(sentence({ code, facts: anyFacts })).toMatch(/common practice/i);
   });

@@ -22,6 +22,16 @@ describe('tempoAdvice', () => {
     expect(tempoAdvice({ scores: both, bpm: null })).toEqual({ code: 'tempo-down', facts: {} });
   });
 
+  it('asks for rest, not for a tempo, where the end gave way', () => {
+    expect(tempoAdvice({ scores: secure, bpm: 100, fading: true })).toEqual({
+      code: 'tempo-after-rest',
+      facts: { bpm: 100 },
+    });
+    expect(tempoAdvice({ scores: secure, bpm: 100, fading: true, discomfort: true })?.code).toBe(
+      'tempo-waits-for-discomfort',
+    );
+  });
+
   it('never advises below 40 BPM', () => {
     expect(tempoAdvice({ scores: scores({ evenness: 50, dynamics: 55 }), bpm: 42 })?.code).toBe('tempo-stay');
   });

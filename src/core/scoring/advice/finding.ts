@@ -2,11 +2,24 @@ import type { MeasureResult, Reason } from '../../result/take-result.ts';
 import type { AskedLine } from '../criterion-targets.ts';
 import type { Rubric } from '../rubric.ts';
 
+/** Where the accents as a whole come to lie on other partials than written; bar and beat count from 1. */
+export interface TurnedAccents {
+  readonly line: number;
+  readonly repeat: number;
+  readonly bar: number;
+  readonly beat: number;
+  /** Partials by which they come late; negative = early. */
+  readonly by: number;
+  /** Index into the take's strokes. */
+  readonly stroke: number;
+}
+
 /** What the rules of advice look at. */
 export interface AdviceInput {
   readonly measures: readonly MeasureResult[];
   readonly lines: readonly AskedLine[];
   readonly rubric: Rubric;
+  readonly turns?: readonly TurnedAccents[];
 }
 
 /** Something to work on. */

@@ -1,5 +1,8 @@
 import { accentsAndTapsOverlap } from './accents-and-taps-overlap.ts';
+import { accentsLost } from './accents-lost.ts';
+import { accentsTurnedRound } from './accents-turned-round.ts';
 import { bendAtAccent } from './bend-at-accent.ts';
+import { fadesAtTheEnd } from './fades-at-the-end.ts';
 import type { AdviceRule } from './finding.ts';
 import { handsApartInRatio } from './hands-apart-in-ratio.ts';
 import { handsApartInTime } from './hands-apart-in-time.ts';
@@ -15,6 +18,9 @@ import { wideContrast } from './wide-contrast.ts';
 
 /** Every rule, in the order that decides between findings that cost the same. */
 export const adviceRules: readonly AdviceRule[] = [
+  accentsTurnedRound,
+  fadesAtTheEnd,
+  accentsLost,
   missedOrExtraStrokes,
   loudTaps,
   unevenTiming,

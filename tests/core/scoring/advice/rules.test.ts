@@ -67,6 +67,9 @@ const cases: [string, MeasureResult[], Record<string, unknown>][] = [
     ],
     { flatterHand: 'L', rightDb: 13, leftDb: 8, value: 5 },
   ],
+  ['accents-lost', [made('lost-accents', 8, 3)], { value: 8, accents: 72 }],
+  ['fades-at-the-end', [made('timing-spread-trend', 50, 20)], { 'timing-spread-trend': 50 }],
+  ['fades-at-the-end', [made('tap-level-trend', 3, 1), made('ratio-trend', -4, 1)], { 'ratio-trend': 4 }],
   ['moving-tempo', [made('tempo-change', -4, 1)], { direction: 'falls', value: 4, low: 3, high: 5 }],
   ['other-tempo', [made('tempo-error', 4, 1)], { direction: 'faster' }],
   [
@@ -103,10 +106,30 @@ describe('the rules of advice', () => {
   });
 
   it('are each reached by a case above', () => {
-    const reached = adviceRules.filter((rule) =>
-      cases.some(([, measures]) => rule(input(measures)).length > 0),
+    const turns = [{ line: 1, repeat: 2, bar: 1, beat: 3, by: 1, stroke: 30 }];
+    const reached = adviceRules.filter(
+      (rule) =>
+        cases.some(([, measures]) => rule(input(measures)).length > 0) ||
+        rule({ ...input([]), turns }).length > 0,
     );
     expect(reached).toHaveLength(adviceRules.length);
+  });
+
+  it('say where the accents turn round, once, before anything else', () => {
+    const turns = [
+      { line: 1, repeat: 2, bar: 1, beat: 3, by: -1, stroke: 30 },
+      { line: 1, repeat: 3, bar: 1, beat: 1, by: 1, stroke: 48 },
+    ];
+    const [found, ...more] = adviceRules.flatMap((rule) => rule({ ...input([]), turns }));
+    expect(more).toEqual([]);
+    expect(found).toMatchObject({ code: 'accents-turned-round', strokes: [30, 48], lost: 20 });
+    expect(found!.facts).toEqual({ repeat: 2, bar: 1, beat: 3, by: 1, direction: 'early', times: 2 });
+  });
+
+  it('ask for the widened interval before they call an end fading', () => {
+    // 2 dB with ±1.9 leaves 0 out, but not when all three questions must hold together.
+    const found = adviceRules.flatMap((rule) => rule(input([made('tap-level-trend', 2, 1.9)])));
+    expect(found).toEqual([]);
   });
 
   it('point at the loudest taps where they are known', () => {

@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest';
+import { turnedAccentsFound } from '../../../src/core/grading/turned-accents-found.ts';
+import { sentence } from '../../../src/core/result/sentences.ts';
+import { accentsTurnedRound } from '../../../src/core/scoring/advice/accents-turned-round.ts';
+import { plain, takeOfLevels } from '../measures/made-levels.ts';
+import { input } from '../scoring/advice/made-input.ts';
+
+describe('turnedAccentsFound', () => {
+  it('names line, repeat, bar and beat as musicians count, and advice says them', () => {
+    // Six strokes a repeat: slot 39 opens the second beat of the seventh repeat.
+    const take = takeOfLevels('>RLR >LRL; x12', (slot) =>
+      slot.index < 39 ? plain(slot) : slot.partial === 2 ? -18 : -30,
+    );
+    const turns = turnedAccentsFound(take);
+    expect(turns).toEqual([{ line: 1, repeat: 7, bar: 1, beat: 2, by: 1, stroke: 39 }]);
+    const [advice] = accentsTurnedRound({ ...input([]), turns });
+    expect(sentence(advice!)).toMatch(/^From repeat 7, bar 1, beat 2 on, accents come 1 partial late: /);
+  });
+
+  it('finds none in a take as written', () => {
+    expect(turnedAccentsFound(takeOfLevels('>RLR >LRL; x12', plain))).toEqual([]);
+  });
+});
