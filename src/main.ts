@@ -6,6 +6,7 @@ import { type CommandTable, runCommandLine } from './cli/run-command-line.ts';
 const commands: CommandTable = {
   grade: async () => (await import('./cli/grade-command.ts')).gradeCommand(),
   session: async () => (await import('./cli/session-command.ts')).sessionCommand(),
+  rubric: async () => (await import('./cli/rubric-command.ts')).rubricCommand(),
   strokes: async () => (await import('./cli/strokes-command.ts')).strokesCommand(),
   exercises: async () => (await import('./cli/exercises-command.ts')).exercisesCommand(),
 };
