@@ -1,4 +1,3 @@
-import { heardAccents } from '../measures/heard-accents.ts';
 import type { Performance } from '../measures/performance.ts';
 import type { TurnedAccents } from '../scoring/advice/finding.ts';
 
@@ -9,9 +8,9 @@ import type { TurnedAccents } from '../scoring/advice/finding.ts';
  * @example turnedAccentsFound(performance)[0] // { line: 1, repeat: 4, bar: 1, beat: 4, by: 1, stroke: 45 }
  */
 export function turnedAccentsFound(performance: Performance): TurnedAccents[] {
-  const found = heardAccents(performance);
-  if ('refusal' in found) return [];
-  return found.accents.turns.map(({ from, by }) => {
+  const { accents } = performance;
+  if ('refusal' in accents) return [];
+  return accents.accents.turns.map(({ from, by }) => {
     const { slot, stroke } = performance.strokes[from]!;
     const { line, repeat, bar } = slot;
     const beat = slot.beat % performance.sheet.lines[line]!.beatsInBar;

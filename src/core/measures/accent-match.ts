@@ -22,7 +22,7 @@ export const accentMatch = defineMeasure(
   },
   (performance) => {
     const { accents } = accentsAndTaps(performance.strokes);
-    if (performance.slots.every((slot) => slot.grace || !slot.accent)) {
+    if (performance.asked.every((slot) => slot.grace || !slot.accent)) {
       return [{ scope: {}, outcome: notApplicable('no-accents') }];
     }
     const hands = handScopes(performance);

@@ -15,7 +15,7 @@ export const accentSpread = defineMeasure(
     source: levelSpreadSource,
   },
   (performance) => {
-    if (performance.slots.every((slot) => slot.grace || !slot.accent)) {
+    if (performance.asked.every((slot) => slot.grace || !slot.accent)) {
       return [{ scope: {}, outcome: notApplicable('no-accents') }];
     }
     const { accents } = accentsAndTaps(performance.strokes);

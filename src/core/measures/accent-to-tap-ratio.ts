@@ -21,11 +21,11 @@ export const accentToTapRatio = defineMeasure(
     source:
       'Difference of medians as Harrell & Davis 1982 estimate them; jackknife standard errors summed by beat. Band 8 to 20 dB unless the sheet sets another: our judgement.',
   },
-  ({ strokes, slots, ...performance }) => {
+  (performance) => {
     const partOf = (scope: Scope, belongs: (stroke: PlayedStroke) => boolean): Part => {
-      const own = strokes.filter(belongs);
+      const own = performance.strokes.filter(belongs);
       const { accents, taps } = accentsAndTaps(own);
-      const written = slots.filter(
+      const written = performance.asked.filter(
         (slot) =>
           !slot.grace &&
           (scope.line === undefined || slot.line === scope.line) &&
@@ -43,11 +43,10 @@ export const accentToTapRatio = defineMeasure(
       );
       return { scope, outcome: measured({ ...ratioOfMedians(own), strokes: own.length, pointsAt }) };
     };
-    const whole = { strokes, slots, ...performance };
     return [
       partOf({}, () => true),
-      ...handScopes(whole).map((hand) => partOf({ hand }, (s) => s.hand === hand)),
-      ...lineScopes(whole).map((line) => partOf({ line }, (s) => s.slot.line === line)),
+      ...handScopes(performance).map((hand) => partOf({ hand }, (s) => s.hand === hand)),
+      ...lineScopes(performance).map((line) => partOf({ line }, (s) => s.slot.line === line)),
     ];
   },
 );

@@ -7,6 +7,8 @@ export interface AccentTurn {
   /** First and last stroke of the run, by place in the list of played strokes. */
   readonly from: number;
   readonly to: number;
+  /** The first one's number among the strokes aligned. */
+  readonly opensAt: number;
   /** Strokes by which the accents come late; negative = early. */
   readonly by: number;
   /** How much better the accents fit there than as written, nats. */
@@ -107,7 +109,13 @@ export function accentTurns({
         while (first < last && says[state]![first] === says[0]![first]) first++;
         let gain = 0;
         for (let i = first; i <= last; i++) gain += says[state]![i]! - says[0]![i]!;
-        turns.push({ from: from + first, to: from + last, by: shifts[state]!, logLikelihood: gain });
+        turns.push({
+          from: from + first,
+          to: from + last,
+          opensAt: strokes[from + first]!.stroke,
+          by: shifts[state]!,
+          logLikelihood: gain,
+        });
       }
       k = last + 1;
     }

@@ -11,12 +11,6 @@ export const addedAccents = defineMeasure(
     source: heardAccentsSource,
   },
   (performance) => [
-    {
-      scope: {},
-      outcome: shareOfHeardAccents(performance, {
-        of: ({ slot }, i, { offSlots }) => !slot.accent && offSlots[i] === 0,
-        hit: (_, i, { heard }) => heard[i] === 'added',
-      }),
-    },
+    { scope: {}, outcome: shareOfHeardAccents(performance, { accents: false, heardAs: 'added' }) },
   ],
 );

@@ -17,14 +17,15 @@ export const graceNotes = defineMeasure(
       'Grace notes heard just before their stroke, as a share of those written. A grace note that melts into its stroke counts as not heard.',
     source: 'Wilson 1927 with a design effect for faults that come in clusters.',
   },
-  ({ slots, alignment, strokes }) => {
-    if (slots.every((slot) => !slot.grace)) return [{ scope: {}, outcome: notApplicable('no-grace-notes') }];
+  ({ slots, asked, alignment, strokes }) => {
+    if (asked.every((slot) => !slot.grace)) return [{ scope: {}, outcome: notApplicable('no-grace-notes') }];
     const heard = new Set(
       alignment.matches
         .filter((match) => alignment.segments[match.segment]!.state === 'graded')
         .map((match) => match.slot),
     );
     const mainStroke = new Map(strokes.map((s) => [s.slot.index, s.stroke]));
+    const own = new Set(asked.map((slot) => slot.index));
     const beats = new Map<string, BeatCount>();
     const missing: number[] = [];
     const seen = new Set<number>();
@@ -32,7 +33,7 @@ export const graceNotes = defineMeasure(
       if (state !== 'graded') continue;
       for (let at = firstSlot; at <= lastSlot; at++) {
         const slot = slots[at]!;
-        if (!slot.grace || seen.has(at)) continue;
+        if (!slot.grace || seen.has(at) || !own.has(at)) continue;
         seen.add(at);
         const key = `${slot.line}:${Math.floor(slot.beatTime + 1e-6)}`;
         const { hits, of } = beats.get(key) ?? { hits: 0, of: 0 };

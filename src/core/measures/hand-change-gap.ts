@@ -23,11 +23,11 @@ export const handChangeGap = defineMeasure(
     source: 'Additive model by partial regression (Speckman 1988), Newey & West 1987.',
   },
   (performance) => {
-    const { slots, strokes } = performance;
+    const { asked, strokes } = performance;
     const found = timingOrReason(performance);
     if ('refusal' in found) return [{ scope: {}, outcome: found.refusal }];
     const { timing } = found;
-    const written = new Set(slots.filter((slot) => !slot.grace).map((slot) => slot.hand));
+    const written = new Set(asked.filter((slot) => !slot.grace).map((slot) => slot.hand));
     if (written.size < 2) return [{ scope: {}, outcome: notApplicable('one-hand-only') }];
     const changes: number[] = [];
     const repeats: number[] = [];

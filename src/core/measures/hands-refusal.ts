@@ -3,8 +3,8 @@ import { notApplicable, notMeasurable } from './outcomes.ts';
 import type { Performance } from './performance.ts';
 
 /** Why a figure that compares the hands can't be given, or null when the hands are told and both play. */
-export function handsRefusal({ strokes, slots, hands }: Performance): Outcome | null {
-  const written = new Set(slots.filter((slot) => !slot.grace).map((slot) => slot.hand));
+export function handsRefusal({ strokes, asked, hands }: Performance): Outcome | null {
+  const written = new Set(asked.filter((slot) => !slot.grace).map((slot) => slot.hand));
   if (written.size < 2) return notApplicable('one-hand-only');
   if (hands === 'not-told') return notMeasurable('hands-not-told');
   const told = new Set(strokes.flatMap((s) => (s.hand === null ? [] : [s.hand])));

@@ -1,51 +1,54 @@
-import { findLevels, levelEvidence } from '../alignment/level-evidence.ts';
+import type { Alignment } from '../alignment/alignment.ts';
+import { findLevels, type LevelModel, levelEvidence } from '../alignment/level-evidence.ts';
+import type { Slot } from '../exercise/slot.ts';
 import type { Outcome } from '../result/take-result.ts';
 import { type AccentTurn, accentTurns } from './accent-turns.ts';
 import { notApplicable, notMeasurable } from './outcomes.ts';
-import type { Performance } from './performance.ts';
+import type { PlayedStroke } from './played-stroke.ts';
 import { slippedTurns } from './slipped-turns.ts';
 
-/** What the levels of a take say of its accents, stroke by stroke. */
+/** What a single stroke's level says against what is written. */
+export type HeardAs = 'lost' | 'added' | 'moved-away' | 'moved-here';
+
+/** What the levels of a take say of its accents. Strokes go by their number among those aligned. */
 export interface HeardAccents {
   readonly turns: readonly AccentTurn[];
-  /** By place in the list of strokes; strokes off their slots in a turned run are `as-written`: the turn says it all. */
-  readonly heard: readonly ('as-written' | 'lost' | 'added' | 'moved-away' | 'moved-here')[];
-  /** 1 for strokes of a turned run. */
-  readonly turned: Uint8Array;
-  /** 1 for those of them that still lie on the slots as written, accents beside them. */
-  readonly offSlots: Uint8Array;
+  /** Strokes of turned runs, and those of them that still lie on the slots as written, accents beside them. */
+  readonly turned: ReadonlySet<number>;
+  readonly offSlots: ReadonlySet<number>;
+  /** Strokes that sounded otherwise than written, outside turned runs; or why single strokes can't be judged. */
+  readonly single: { readonly heardAs: ReadonlyMap<number, HeardAs> } | { readonly refusal: Outcome };
 }
 
-/** Strokes below which accents aren't judged one by one (our judgement: eight triplets). */
+/** What a take's accents are, or why nothing can be said of them. */
+export type AccentsOrReason = { readonly accents: HeardAccents } | { readonly refusal: Outcome };
+
+/** Strokes below which accents aren't judged (our judgement: eight triplets). */
 const fewestStrokes = 24;
-/** Accents and taps nearer than so many spreads are too often taken for each other (our judgement). */
-const leastDistance = 4;
+/** Spreads between accents and taps from which whole runs are judged, and from which single strokes are. */
+const leastDistance = { run: 2, single: 3 } as const;
 /** A level must speak this clearly for the other kind, nats (our judgement: odds of about 3 to 1). */
 const clear = 1;
+/** And lie where no more than one in a hundred of its own kind does: standard deviations from their mean. */
+const outlying = 2.326;
 
-type Found = { readonly accents: HeardAccents } | { readonly refusal: Outcome };
+interface Take {
+  readonly alignment: Alignment;
+  readonly slots: readonly Slot[];
+  readonly strokes: readonly PlayedStroke[];
+}
 
-/** Several figures ask the same of a take: the answer is worked out once. */
-const answers = new WeakMap<object, Found>();
+/** Distance of accents from taps in spreads of the wider of the two. */
+const distanceOf = ({ accentDb, tapDb, accentSpreadDb, tapSpreadDb }: LevelModel) =>
+  (accentDb - tapDb) / Math.max(accentSpreadDb, tapSpreadDb);
 
 /**
  * Which written accents sounded like taps, which taps like accents, and where the accents as a whole lie on other
  * partials. The two levels come from the take itself, whatever is written (expectation–maximisation). An accent lost
- * right beside a tap that sounded like one counts as moved.
+ * right beside a tap that sounded like one counts as moved. A run is judged by many strokes together, so that it needs
+ * less between accents and taps than a single stroke does.
  */
-export function heardAccents(take: Pick<Performance, 'alignment' | 'slots' | 'strokes'>): Found {
-  const known = answers.get(take);
-  if (known) return known;
-  const found = listenForAccents(take);
-  answers.set(take, found);
-  return found;
-}
-
-function listenForAccents({
-  alignment,
-  slots,
-  strokes,
-}: Pick<Performance, 'alignment' | 'slots' | 'strokes'>): Found {
+export function heardAccents({ alignment, slots, strokes }: Take): AccentsOrReason {
   const main = slots.filter((slot) => !slot.grace);
   const written = main.filter((slot) => slot.accent).length;
   if (written === 0) return { refusal: notApplicable('no-accents') };
@@ -55,31 +58,37 @@ function listenForAccents({
   }
   const levels = strokes.map((s) => s.levelDb);
   const model = findLevels(levels, written / main.length);
-  const apart = model === null ? 0 : model.accentDb - model.tapDb;
-  if (model === null || apart < leastDistance * Math.max(model.accentSpreadDb, model.tapSpreadDb)) {
-    return { refusal: notMeasurable('accents-not-told-from-taps') };
-  }
+  const tooNear = notMeasurable('accents-not-told-from-taps');
+  if (model === null || distanceOf(model) < leastDistance.run) return { refusal: tooNear };
   const evidence = levelEvidence(levels, model);
   const unfollowed = accentTurns({ slots, strokes, evidence });
   const followed = slippedTurns({ alignment, slots, strokes, evidence });
-  const offSlots = new Uint8Array(strokes.length);
-  for (const { from, to } of unfollowed) offSlots.fill(1, from, to + 1);
-  const turned = Uint8Array.from(offSlots);
-  for (const { from, to } of followed) turned.fill(1, from, to + 1);
+  const strokesOf = (turns: readonly AccentTurn[]) =>
+    turns.flatMap(({ from, to }) => strokes.slice(from, to + 1).map((s) => s.stroke));
   const turns = [...unfollowed, ...followed].sort((a, b) => a.from - b.from);
-  const other = strokes.map(({ slot }, i) => {
+  const offSlots = new Set(strokesOf(unfollowed));
+  const found = { turns, offSlots, turned: new Set(strokesOf(turns)) };
+  if (distanceOf(model) < leastDistance.single) {
+    return { accents: { ...found, single: { refusal: tooNear } } };
+  }
+  const sounds = strokes.map(({ slot, stroke, levelDb }, i): HeardAs | null => {
+    if (offSlots.has(stroke)) return null;
     const odds = evidence.asAccent[i]! - evidence.asTap[i]!;
-    return offSlots[i] === 0 && (slot.accent ? odds < -clear : odds > clear);
+    if (slot.accent) {
+      return odds < -clear && levelDb < model.accentDb - outlying * model.accentSpreadDb ? 'lost' : null;
+    }
+    return odds > clear && levelDb > model.tapDb + outlying * model.tapSpreadDb ? 'added' : null;
   });
-  const heard: HeardAccents['heard'][number][] = strokes.map(({ slot }, i) =>
-    other[i] ? (slot.accent ? 'lost' : 'added') : 'as-written',
-  );
   strokes.forEach(({ stretch }, i) => {
-    if (heard[i] !== 'lost') return;
-    const beside = [i + 1, i - 1].find((k) => heard[k] === 'added' && strokes[k]!.stretch === stretch);
+    if (sounds[i] !== 'lost') return;
+    const beside = [i + 1, i - 1].find((k) => sounds[k] === 'added' && strokes[k]!.stretch === stretch);
     if (beside === undefined) return;
-    heard[i] = 'moved-away';
-    heard[beside] = 'moved-here';
+    sounds[i] = 'moved-away';
+    sounds[beside] = 'moved-here';
   });
-  return { accents: { turns, heard, turned, offSlots } };
+  const heardAs = new Map<number, HeardAs>();
+  sounds.forEach((sound, i) => {
+    if (sound !== null) heardAs.set(strokes[i]!.stroke, sound);
+  });
+  return { accents: { ...found, single: { heardAs } } };
 }

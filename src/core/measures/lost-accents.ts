@@ -11,12 +11,6 @@ export const lostAccents = defineMeasure(
     source: heardAccentsSource,
   },
   (performance) => [
-    {
-      scope: {},
-      outcome: shareOfHeardAccents(performance, {
-        of: ({ slot }, i, { offSlots }) => slot.accent && offSlots[i] === 0,
-        hit: (_, i, { heard }) => heard[i] === 'lost',
-      }),
-    },
+    { scope: {}, outcome: shareOfHeardAccents(performance, { accents: true, heardAs: 'lost' }) },
   ],
 );

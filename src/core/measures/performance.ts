@@ -5,6 +5,7 @@ import type { Slot } from '../exercise/slot.ts';
 import { otherHand } from '../exercise/swap-hands.ts';
 import type { HeardClick, Stroke } from '../onsets/stroke.ts';
 import { leastShareTold, slotsWithoutHand } from './hands-told.ts';
+import { type AccentsOrReason, heardAccents } from './heard-accents.ts';
 import type { PlayedStroke } from './played-stroke.ts';
 import { strokeContexts } from './stroke-context.ts';
 import { fitTimingModel, type TimingModel } from './timing-model.ts';
@@ -13,6 +14,8 @@ import { fitTimingModel, type TimingModel } from './timing-model.ts';
 export interface Performance {
   readonly sheet: Sheet;
   readonly slots: readonly Slot[];
+  /** Those of the slots that are asked about: all of them for a whole take. */
+  readonly asked: readonly Slot[];
   readonly alignment: Alignment;
   /** What the strokes are held against; only a click lets an offset be worked out. */
   readonly reference: Reference;
@@ -22,6 +25,8 @@ export interface Performance {
   readonly strokes: readonly PlayedStroke[];
   /** `not-told` when a missed or doubled stroke leaves the hands of most strokes open. */
   readonly hands: 'as-written' | 'not-told';
+  /** What the levels say of the accents. A part of a take keeps what was heard in the whole. */
+  readonly accents: AccentsOrReason;
   /** Habits, residuals and local tempo, or null when there are too few strokes for them. */
   readonly timing: TimingModel | null;
 }
@@ -89,7 +94,8 @@ export function performanceOf({
   }
   const told = played.filter((stroke) => stroke.hand !== null).length;
   const hands = told >= leastShareTold * played.length ? 'as-written' : 'not-told';
+  const accents = heardAccents({ alignment, slots, strokes: played });
   const reference = referenceOf({ alignment, slots, strokes, sheet, click });
   const timing = fitTimingModel(played);
-  return { sheet, slots, alignment, reference, times, strokes: played, hands, timing };
+  return { sheet, slots, asked: slots, alignment, reference, times, strokes: played, hands, accents, timing };
 }

@@ -17,8 +17,8 @@ export const ratioTrend = defineMeasure(
       'How much further (or, with a minus, less far) accents stand above taps at the end of the take than at its start.',
     source: 'Regression of beat means with memory by Kalman filter (Harvey 1989), averaged over models.',
   },
-  ({ slots, strokes }) => {
-    const main = slots.filter((slot) => !slot.grace);
+  ({ asked, strokes }) => {
+    const main = asked.filter((slot) => !slot.grace);
     if (main.every((slot) => !slot.accent)) return [{ scope: {}, outcome: notApplicable('no-accents') }];
     if (main.every((slot) => slot.accent)) return [{ scope: {}, outcome: notApplicable('no-taps') }];
     const { accents, taps } = accentsAndTaps(strokes);

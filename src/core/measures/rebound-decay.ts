@@ -22,7 +22,7 @@ export const reboundDecay = defineMeasure(
   },
   (performance) => {
     const places = placeInRow(performance.slots);
-    if ([...places.values()].every((place) => place === 0)) {
+    if (performance.asked.every((slot) => slot.grace || places.get(slot.index) === 0)) {
       return [{ scope: {}, outcome: notApplicable('no-rows-on-a-hand') }];
     }
     const taps = accentsAndTaps(performance.strokes).taps.filter(

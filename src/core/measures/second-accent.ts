@@ -9,9 +9,9 @@ type BeatOfSlot = { readonly line: number; readonly repeat: number; readonly bea
 const beatOfSlot = ({ line, repeat, beat }: BeatOfSlot) => `${line}:${repeat}:${beat}`;
 
 /** Main accents of each beat that has exactly two, by their partials in order. */
-function pairsWritten({ slots }: Performance): ReadonlyMap<string, readonly number[]> {
+function pairsWritten({ asked }: Performance): ReadonlyMap<string, readonly number[]> {
   const accents = new Map<string, number[]>();
-  for (const slot of slots) {
+  for (const slot of asked) {
     if (slot.grace || !slot.accent) continue;
     accents.set(beatOfSlot(slot), [...(accents.get(beatOfSlot(slot)) ?? []), slot.partial]);
   }

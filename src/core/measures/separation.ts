@@ -37,7 +37,7 @@ export const separation = defineMeasure(
     const partOf = (scope: Scope, belongs: (stroke: PlayedStroke) => boolean): Part => {
       const own = performance.strokes.filter(belongs);
       const { accents, taps } = accentsAndTaps(own);
-      const written = performance.slots.filter(
+      const written = performance.asked.filter(
         (slot) => !slot.grace && (scope.hand === undefined || slot.hand === scope.hand),
       );
       const accentsWritten = written.filter((slot) => slot.accent).length;

@@ -14,9 +14,10 @@ export interface Fault {
 }
 
 /** Missed slots of graded segments, each heard from the stroke played before it (or after, at the very start). */
-export function missedFaults({ slots, strokes, alignment }: Performance): Fault[] {
+export function missedFaults({ asked, strokes, alignment }: Performance): Fault[] {
+  const own = new Set(asked.filter((slot) => !slot.grace).map((slot) => slot.index));
   return alignment.missed
-    .filter((slot) => slots[slot]!.grace === false)
+    .filter((slot) => own.has(slot))
     .flatMap((slot) => {
       const before = strokes.findLast((s) => s.slot.index < slot) ?? strokes[0];
       return before ? [{ slot, stroke: before.stroke }] : [];
@@ -25,35 +26,37 @@ export function missedFaults({ slots, strokes, alignment }: Performance): Fault[
 
 /** Surplus strokes inside graded segments, each put on the slot played last before it. */
 export function surplusFaults(
-  { strokes, alignment, times }: Performance,
+  { asked, alignment, times, slots }: Performance,
   surplus: readonly number[],
 ): Fault[] {
-  const spans = new Map<number, { from: number; to: number }>();
-  for (const match of alignment.matches) {
-    if (alignment.segments[match.segment]!.state !== 'graded') continue;
-    const time = times[match.stroke]!;
-    const span = spans.get(match.segment);
-    spans.set(match.segment, { from: span?.from ?? time, to: time });
-  }
+  const own = new Set(asked.map((slot) => slot.index));
+  const played = alignment.matches.filter(
+    ({ segment, slot }) => alignment.segments[segment]!.state === 'graded' && !slots[slot]!.grace,
+  );
+  const ends = new Map(played.map(({ segment, stroke }) => [segment, times[stroke]!]));
   // A bounce after the last stroke of a run belongs to it as well.
   const lastBounce = 0.25;
   return surplus.flatMap((stroke) => {
     const time = times[stroke]!;
-    const inside = [...spans.values()].some(({ from, to }) => time > from && time < to + lastBounce);
-    const before = inside ? strokes.findLast((s) => s.time < time) : undefined;
-    return before ? [{ slot: before.slot.index, stroke }] : [];
+    const before = played.findLast((match) => times[match.stroke]! < time);
+    if (!before || !own.has(before.slot) || time > ends.get(before.segment)! + lastBounce) return [];
+    return [{ slot: before.slot, stroke }];
   });
 }
 
 /** Faults as a share of the written strokes of the graded part, per cent; grace notes aren't counted. */
-export function shareOfSlots({ slots, alignment, strokes }: Performance, faults: readonly Fault[]): Outcome {
+export function shareOfSlots(
+  { slots, asked, alignment, strokes }: Performance,
+  faults: readonly Fault[],
+): Outcome {
   const beats = new Map<string, BeatCount>();
   const seen = new Set<number>();
+  const own = new Set(asked.filter((slot) => !slot.grace).map((slot) => slot.index));
   const keyOf = (slot: number) => `${slots[slot]!.line}:${Math.floor(slots[slot]!.beatTime + 1e-6)}`;
   for (const segment of alignment.segments) {
     if (segment.state !== 'graded') continue;
     for (let slot = segment.firstSlot; slot <= segment.lastSlot; slot++) {
-      if (slots[slot]!.grace || seen.has(slot)) continue;
+      if (!own.has(slot) || seen.has(slot)) continue;
       seen.add(slot);
       const beat = beats.get(keyOf(slot)) ?? { hits: 0, of: 0 };
       beats.set(keyOf(slot), { ...beat, of: beat.of + 1 });

@@ -69,7 +69,7 @@ export function slippedTurns({
       tellingShifts(pattern, divisions.get(here)!).find((shift) =>
         pattern.every((_, i) => patternAt(pattern, i - shift) === patternAt(pattern, i - total)),
       ) ?? total;
-    turns.push({ ...range, by, logLikelihood: gain });
+    turns.push({ ...range, opensAt: strokes[range.from]!.stroke, by, logLikelihood: gain });
   });
   return turns;
 }

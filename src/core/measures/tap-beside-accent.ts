@@ -20,8 +20,8 @@ const errorOf = (own: readonly PlayedStroke[]) =>
  * Level of taps at a place by an accent less the level of all other taps, hands taken out, and partials where taps of
  * one partial stand at several places. Needs six taps of either kind.
  */
-export function tapBesideAccent({ slots, strokes }: Performance, place: 'before' | 'after'): Outcome {
-  const main = slots.filter((slot) => !slot.grace);
+export function tapBesideAccent({ asked, strokes }: Performance, place: 'before' | 'after'): Outcome {
+  const main = asked.filter((slot) => !slot.grace);
   if (main.every((slot) => !slot.accent)) return notApplicable('no-accents');
   if (main.every((slot) => slot.accent)) return notApplicable('no-taps');
   const { taps } = accentsAndTaps(strokes);

@@ -25,8 +25,8 @@ export const tapCeiling = defineMeasure(
   },
   (performance) => {
     const { accents, taps } = accentsAndTaps(performance.strokes);
-    const accentSlots = performance.slots.filter((slot) => !slot.grace && slot.accent).length;
-    const tapSlots = performance.slots.filter((slot) => !slot.grace && !slot.accent).length;
+    const accentSlots = performance.asked.filter((slot) => !slot.grace && slot.accent).length;
+    const tapSlots = performance.asked.filter((slot) => !slot.grace && !slot.accent).length;
     const refusal = levelsRefusal(
       { accents: accents.length, taps: taps.length },
       { accents: accentSlots, taps: tapSlots },

@@ -17,8 +17,8 @@ export const tapLevelTrend = defineMeasure(
       'How much louder (or, with a minus, softer) taps are at the end of the take than at its start.',
     source: 'Regression of beat means with memory by Kalman filter (Harvey 1989), averaged over models.',
   },
-  ({ slots, strokes }) => {
-    if (slots.every((slot) => slot.grace || slot.accent)) {
+  ({ asked, strokes }) => {
+    if (asked.every((slot) => slot.grace || slot.accent)) {
       return [{ scope: {}, outcome: notApplicable('no-taps') }];
     }
     const { taps } = accentsAndTaps(strokes);

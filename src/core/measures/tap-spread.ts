@@ -15,7 +15,7 @@ export const tapSpread = defineMeasure(
     source: levelSpreadSource,
   },
   (performance) => {
-    if (performance.slots.every((slot) => slot.grace || slot.accent)) {
+    if (performance.asked.every((slot) => slot.grace || slot.accent)) {
       return [{ scope: {}, outcome: notApplicable('no-taps') }];
     }
     const { taps } = accentsAndTaps(performance.strokes);

@@ -1,5 +1,5 @@
 import { defineMeasure } from './measure.ts';
-import { shareOfHeardAccents } from './share-of-heard-accents.ts';
+import { shareOfStrokes } from './share-of-heard-accents.ts';
 
 /** How much of the take has its accents on other partials than written. */
 export const turnedAccents = defineMeasure(
@@ -13,14 +13,12 @@ export const turnedAccents = defineMeasure(
     source:
       'Most likely course of the pattern’s shifts (Viterbi 1967) at 10 nats a change, our judgement; Wilson 1927 with a design effect.',
   },
-  (performance) => [
-    {
-      scope: {},
-      outcome: shareOfHeardAccents(performance, {
-        of: () => true,
-        hit: (_, i, { turned }) => turned[i] === 1,
-        pointAt: (_, i, { turns }) => turns.some((turn) => turn.from === i),
-      }),
-    },
-  ],
+  ({ accents: found, strokes }) => {
+    if ('refusal' in found) return [{ scope: {}, outcome: found.refusal }];
+    const { turns, turned } = found.accents;
+    const here = new Set(strokes.map(({ stroke }) => stroke));
+    const opening = turns.map(({ opensAt }) => opensAt).filter((stroke) => here.has(stroke));
+    const outcome = shareOfStrokes(strokes, ({ stroke }) => turned.has(stroke), opening);
+    return [{ scope: {}, outcome }];
+  },
 );

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { alignTake } from '../../../src/core/alignment/align-take.ts';
-import { heardAccents } from '../../../src/core/measures/heard-accents.ts';
 import { performanceOf } from '../../../src/core/measures/performance.ts';
 import { turnedAccents } from '../../../src/core/measures/turned-accents.ts';
 import { line, sheetOf, simulateTake } from '../alignment/simulated-take.ts';
@@ -32,8 +31,7 @@ describe('turned-accents', () => {
   ])('are found by the whole way from strokes to figure: by %i, with a click: %j', (by, click) => {
     for (const seed of [1, 2, 3]) {
       const take = turnedTake(seed, by, click);
-      const found = heardAccents(take);
-      const turns = 'accents' in found ? found.accents.turns : [];
+      const turns = 'accents' in take.accents ? take.accents.accents.turns : [];
       expect(turns.map((turn) => turn.by)).toEqual([by]);
       expect(Math.abs(take.strokes[turns[0]!.from]!.slot.index - flip)).toBeLessThanOrEqual(2);
       expect(turns[0]!.logLikelihood).toBeGreaterThan(40);
