@@ -16,6 +16,7 @@ import { scoreTake } from '../scoring/score-take.ts';
 import { envelope } from '../signal/envelope.ts';
 import type { Source } from '../signal/source.ts';
 import { compareToModel } from './compare-to-model.ts';
+import { countedAlignment } from './counted-alignment.ts';
 import { whyNotGradable } from './gradable.ts';
 import { handsBySound, withHeardHands } from './hands-by-sound.ts';
 import type { PlayedModel } from './played-model.ts';
@@ -57,10 +58,10 @@ export function gradeHearing(
   const slots = layOut(sheet);
   const shape = envelope(source, envelopeSlices);
   const strokes = hearing.sounds.filter((sound) => sound.sound === 'pad');
-  const asWritten = alignTake({ slots, sheet, strokes, click: hearing.click });
+  const question = { slots, sheet, strokes, click: hearing.click };
   const perform = (alignment: Alignment) =>
     performanceOf({ sheet, slots, strokes, alignment, click: hearing.click });
-  const written = perform(asWritten);
+  const written = perform(countedAlignment(question, alignTake(question), perform));
   const evidence = handsBySound(written, strokes);
   const performance = withHeardHands(written, evidence, perform);
   const { alignment } = performance;

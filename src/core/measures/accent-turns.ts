@@ -104,9 +104,9 @@ export function accentTurns({
       while (last + 1 < course.length && course[last + 1] === course[k]) last++;
       const state = course[k]!;
       if (state !== 0) {
-        // Strokes that are alike either way belong to what was before.
+        // Strokes that are alike either way belong to what was before, where there is something before.
         let first = k;
-        while (first < last && says[state]![first] === says[0]![first]) first++;
+        while (k > 0 && first < last && says[state]![first] === says[0]![first]) first++;
         let gain = 0;
         for (let i = first; i <= last; i++) gain += says[state]![i]! - says[0]![i]!;
         turns.push({

@@ -36,6 +36,8 @@ interface Take {
   readonly alignment: Alignment;
   readonly slots: readonly Slot[];
   readonly strokes: readonly PlayedStroke[];
+  /** For each segment by how many partials its beats lie off the clicks; null where no click tells. */
+  readonly offClick?: readonly (number | null)[];
 }
 
 /** Distance of accents from taps in spreads of the wider of the two. */
@@ -48,7 +50,7 @@ const distanceOf = ({ accentDb, tapDb, accentSpreadDb, tapSpreadDb }: LevelModel
  * right beside a tap that sounded like one counts as moved. A run is judged by many strokes together, so that it needs
  * less between accents and taps than a single stroke does.
  */
-export function heardAccents({ alignment, slots, strokes }: Take): AccentsOrReason {
+export function heardAccents({ alignment, slots, strokes, offClick = [] }: Take): AccentsOrReason {
   const main = slots.filter((slot) => !slot.grace);
   const written = main.filter((slot) => slot.accent).length;
   if (written === 0) return { refusal: notApplicable('no-accents') };
@@ -62,7 +64,7 @@ export function heardAccents({ alignment, slots, strokes }: Take): AccentsOrReas
   if (model === null || distanceOf(model) < leastDistance.run) return { refusal: tooNear };
   const evidence = levelEvidence(levels, model);
   const unfollowed = accentTurns({ slots, strokes, evidence });
-  const followed = slippedTurns({ alignment, slots, strokes, evidence });
+  const followed = slippedTurns({ alignment, slots, strokes, evidence, offClick });
   const strokesOf = (turns: readonly AccentTurn[]) =>
     turns.flatMap(({ from, to }) => strokes.slice(from, to + 1).map((s) => s.stroke));
   const turns = [...unfollowed, ...followed].sort((a, b) => a.from - b.from);

@@ -1,5 +1,5 @@
 import type { Alignment } from '../alignment/alignment.ts';
-import { type Reference, referenceOf } from '../alignment/reference-time.ts';
+import { partialsOffClick, type Reference, referenceOf } from '../alignment/reference-time.ts';
 import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
 import { otherHand } from '../exercise/swap-hands.ts';
@@ -94,8 +94,9 @@ export function performanceOf({
   }
   const told = played.filter((stroke) => stroke.hand !== null).length;
   const hands = told >= leastShareTold * played.length ? 'as-written' : 'not-told';
-  const accents = heardAccents({ alignment, slots, strokes: played });
-  const reference = referenceOf({ alignment, slots, strokes, sheet, click });
+  const held = { alignment, slots, strokes, sheet, click };
+  const accents = heardAccents({ alignment, slots, strokes: played, offClick: partialsOffClick(held) });
+  const reference = referenceOf(held);
   const timing = fitTimingModel(played);
   return { sheet, slots, asked: slots, alignment, reference, times, strokes: played, hands, accents, timing };
 }

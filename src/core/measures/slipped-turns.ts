@@ -13,20 +13,24 @@ function slippedBy({ segments }: Alignment, at: number, slots: readonly Slot[], 
 }
 
 /**
- * Turns that the alignment followed: where a run goes on in the pulse but some partials off, its accents lie on other
- * partials of the beat than before. Whether a partial was dropped or put in, or the accent turned round, sound alone
- * doesn't tell. Slips add up until a run begins anew; only runs whose levels bear the turn out are kept.
+ * Turns that the alignment followed: where a run lies some partials off the click, or, without one, goes on in the
+ * pulse some partials off, its accents lie on other partials of the beat than written. Whether a partial was dropped or
+ * put in, or the accent turned round, sound alone doesn't tell. Without a click slips add up until a run begins anew;
+ * only runs whose levels bear the turn out are kept.
  */
 export function slippedTurns({
   alignment,
   slots,
   strokes,
   evidence,
+  offClick = [],
 }: {
   readonly alignment: Alignment;
   readonly slots: readonly Slot[];
   readonly strokes: readonly PlayedStroke[];
   readonly evidence: LevelEvidence;
+  /** For each segment by how many partials its beats lie off the clicks; null where no click tells. */
+  readonly offClick?: readonly (number | null)[];
 }): AccentTurn[] {
   const { accents, placeOf, divisions } = linePatterns(slots);
   const segmentOf = new Map(alignment.matches.map(({ stroke, segment }) => [stroke, segment]));
@@ -45,6 +49,7 @@ export function slippedTurns({
     line = here;
     if (state !== 'graded' || !range) return;
     if (began === 'slip' && at > 0) total += slippedBy(alignment, at, slots, strokes[range.from]!.time);
+    total = offClick[at] ?? total;
     if (total === 0) return;
     const pattern = accents.get(here)!;
     const same = (by: number) =>

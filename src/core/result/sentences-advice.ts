@@ -41,6 +41,14 @@ const bends: Readonly<Record<string, string>> = {
 const turnPlace = (f: Facts) =>
   `${f.line === undefined ? '' : `line ${textOf(f, 'line')}, `}repeat ${textOf(f, 'repeat')}, bar ${textOf(f, 'bar')}, beat ${textOf(f, 'beat')}`;
 
+/** Where accents are heard: by the partial's number where every beat has the same one. */
+function accentsCome(f: Facts): string {
+  if (f.playedPartial !== undefined) {
+    return `accents are heard on partial ${textOf(f, 'playedPartial')}, where partial ${textOf(f, 'writtenPartial')} is written`;
+  }
+  return `accents come ${textOf(f, 'by')} ${f.by === 1 ? 'partial' : 'partials'} ${textOf(f, 'direction')}`;
+}
+
 /** What gives way, as far as it was measured. */
 function fading(f: Facts): string {
   const said = [
@@ -81,8 +89,10 @@ export const adviceSentences: SentenceTable = {
     `${missedAndExtra(f)} Listen to the spots: they may be bounces, noises or strokes played twice.`,
   'timing-uneven': (f) =>
     `Strokes scatter by ${plain(f, 'value')} % of a partial ${range(f)}${f.spreadMs === undefined ? '' : `, ${plain(f, 'spreadMs')} ms`}, in no one direction. Common practice: a slower tempo with a click on every partial, then up in small steps as long as it stays even.`,
+  'accents-off-from-start': (f) =>
+    `${f.line === undefined ? 'From the start' : `From the start of line ${textOf(f, 'line')}`} ${accentsCome(f)}. Common practice: read the line again, count its partials aloud at a slow tempo and name the accented one, then play it.`,
   'accents-turned-round': (f) =>
-    `From ${turnPlace(f)} on, accents come ${textOf(f, 'by')} ${f.by === 1 ? 'partial' : 'partials'} ${textOf(f, 'direction')}${numberOf(f, 'times') > 1 ? `, and the beat turns ${textOf(f, 'times')} times in all` : ''}: the beat turned round, or a partial was dropped or put in there. Common practice: count the beat aloud while you play, first slowly, with a click whose first beat sounds different.`,
+    `From ${turnPlace(f)} on, ${accentsCome(f)}${numberOf(f, 'times') > 1 ? `, and the beat turns ${textOf(f, 'times')} times in all` : ''}: the beat turned round, or a partial was dropped or put in there. Common practice: count the beat aloud while you play, first slowly, with a click whose first beat sounds different.`,
   'accents-lost': (f) =>
     `${plain(f, 'value')} % of the accents written sounded like taps ${range(f)}. Common practice: play the line slowly, say the accents aloud, and let every accent be of one kind before the tempo rises.`,
   'fades-at-the-end': (f) =>

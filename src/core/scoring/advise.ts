@@ -11,8 +11,28 @@ type Advice = TakeResult['advice'];
 export const mostFindings = 3;
 const mostStrokes = 8;
 
+/** What turned accents bring with them: these findings compare strokes by where accents are written. */
+const byWrittenAccents = [
+  'taps-too-loud',
+  'accents-and-taps-overlap',
+  'contrast-too-wide',
+  'accents-uneven',
+  'taps-uneven',
+  'accents-lost',
+  'hands-apart-in-ratio',
+  'bend-at-accent',
+  'fades-at-the-end',
+] as const;
+
 /** Findings that come from the same cause and share a remedy: only the costlier of a pair is said. */
-const sameCause: readonly (readonly [string, string])[] = [['taps-too-loud', 'accents-and-taps-overlap']];
+const sameCause: readonly (readonly [string, string])[] = [
+  ['taps-too-loud', 'accents-and-taps-overlap'],
+  ['accents-lost', 'accents-and-taps-overlap'],
+  ...byWrittenAccents.flatMap((code): [string, string][] => [
+    ['accents-off-from-start', code],
+    ['accents-turned-round', code],
+  ]),
+];
 
 function coveredBy(kept: readonly Finding[], finding: Finding): boolean {
   return kept.some(
@@ -49,7 +69,7 @@ export function advise(
     const allSecure = input.scores.dimensions.every((d) => d.score.score >= secureScore);
     advice.push({ code: allSecure ? 'nothing-to-mend' : 'nothing-stands-out', facts: {}, strokes: [] });
   }
-  const tempo = tempoAdvice({ ...input, fading: found.some(({ code }) => code === 'fades-at-the-end') });
+  const tempo = tempoAdvice({ ...input, fading: kept.some(({ code }) => code === 'fades-at-the-end') });
   if (!tempo) return advice;
   const item = { ...tempo, strokes: [] };
   return input.discomfort ? [item, ...advice] : [...advice, item];

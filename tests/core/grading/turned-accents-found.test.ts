@@ -12,9 +12,23 @@ describe('turnedAccentsFound', () => {
       slot.index < 39 ? plain(slot) : slot.partial === 2 ? -18 : -30,
     );
     const turns = turnedAccentsFound(take);
-    expect(turns).toEqual([{ line: 1, repeat: 7, bar: 1, beat: 2, by: 1, stroke: 39 }]);
+    expect(turns).toEqual([
+      {
+        line: 1,
+        repeat: 7,
+        bar: 1,
+        beat: 2,
+        by: 1,
+        fromStart: false,
+        writtenPartial: 1,
+        playedPartial: 2,
+        stroke: 39,
+      },
+    ]);
     const [advice] = accentsTurnedRound({ ...input([]), turns });
-    expect(sentence(advice!)).toMatch(/^From repeat 7, bar 1, beat 2 on, accents come 1 partial late: /);
+    expect(sentence(advice!)).toMatch(
+      /^From repeat 7, bar 1, beat 2 on, accents are heard on partial 2, where partial 1 is written: /,
+    );
   });
 
   it('finds none in a take as written', () => {

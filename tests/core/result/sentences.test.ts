@@ -60,6 +60,8 @@ const anyFacts = {
   runs: 2,
   from: 12.5,
   asked: 100,
+  writtenPartial: 3,
+  playedPartial: 2,
   played: 118,
   accents: 3,
   taps: 4,

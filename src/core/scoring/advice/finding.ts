@@ -10,6 +10,11 @@ export interface TurnedAccents {
   readonly beat: number;
   /** Partials by which they come late; negative = early. */
   readonly by: number;
+  /** Whether they lie off from the line's first beat on. */
+  readonly fromStart: boolean;
+  /** The accented partial of every beat, as written and as played; null where beats differ. */
+  readonly writtenPartial: number | null;
+  readonly playedPartial: number | null;
   /** Index into the take's strokes. */
   readonly stroke: number;
 }

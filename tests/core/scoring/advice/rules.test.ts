@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { sentence } from '../../../../src/core/result/sentences.ts';
 import type { MeasureResult } from '../../../../src/core/result/take-result.ts';
+import type { TurnedAccents } from '../../../../src/core/scoring/advice/finding.ts';
 import { adviceRules } from '../../../../src/core/scoring/advice/index.ts';
 import { input, made } from './made-input.ts';
 
@@ -89,6 +91,19 @@ const cases: [string, MeasureResult[], Record<string, unknown>][] = [
   ],
 ];
 
+const turned = (rest: Partial<TurnedAccents>): TurnedAccents => ({
+  line: 1,
+  repeat: 2,
+  bar: 1,
+  beat: 3,
+  by: 1,
+  fromStart: false,
+  writtenPartial: null,
+  playedPartial: null,
+  stroke: 30,
+  ...rest,
+});
+
 describe('the rules of advice', () => {
   it.each(cases)('say %s, and nothing else, when the figures leave no doubt', (code, measures, facts) => {
     const found = adviceRules.flatMap((rule) => rule(input(measures)));
@@ -106,7 +121,7 @@ describe('the rules of advice', () => {
   });
 
   it('are each reached by a case above', () => {
-    const turns = [{ line: 1, repeat: 2, bar: 1, beat: 3, by: 1, stroke: 30 }];
+    const turns = [turned({ stroke: 30 })];
     const reached = adviceRules.filter(
       (rule) =>
         cases.some(([, measures]) => rule(input(measures)).length > 0) ||
@@ -116,14 +131,25 @@ describe('the rules of advice', () => {
   });
 
   it('say where the accents turn round, once, before anything else', () => {
-    const turns = [
-      { line: 1, repeat: 2, bar: 1, beat: 3, by: -1, stroke: 30 },
-      { line: 1, repeat: 3, bar: 1, beat: 1, by: 1, stroke: 48 },
-    ];
+    const turns = [turned({ by: -1, stroke: 30 }), turned({ repeat: 3, beat: 1, stroke: 48 })];
     const [found, ...more] = adviceRules.flatMap((rule) => rule({ ...input([]), turns }));
     expect(more).toEqual([]);
     expect(found).toMatchObject({ code: 'accents-turned-round', strokes: [30, 48], lost: 20 });
     expect(found!.facts).toEqual({ repeat: 2, bar: 1, beat: 3, by: 1, direction: 'early', times: 2 });
+  });
+
+  it('say so where the accents lie off from the start, with the partials written and played', () => {
+    const turns = [
+      turned({ repeat: 1, beat: 1, by: -1, fromStart: true, writtenPartial: 3, playedPartial: 2, stroke: 0 }),
+    ];
+    const [found] = adviceRules.flatMap((rule) => rule({ ...input([]), turns }));
+    expect(found).toMatchObject({
+      code: 'accents-off-from-start',
+      facts: { writtenPartial: 3, playedPartial: 2, by: 1, direction: 'early' },
+    });
+    expect(sentence(found!)).toMatch(
+      /^From the start accents are heard on partial 2, where partial 3 is written\./,
+    );
   });
 
   it('ask for the widened interval before they call an end fading', () => {
