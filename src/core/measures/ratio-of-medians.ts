@@ -12,10 +12,14 @@ export interface Ratio {
   readonly high: number;
 }
 
+/** 1 + 2 × ½² for lags 0 and 1. */
+const squaredWeights = 1.5;
+
 /**
  * Difference of the two medians, smoothed so that the errors of single levels average out (Harrell & Davis 1982). The
- * strokes' pulls on them are summed by beat, and beats next to each other may be alike (Bartlett weights, lag 1);
- * Student's t of beats − 1. Needs four accents and four taps.
+ * strokes' pulls on them are summed by beat, and beats next to each other may be alike (Bartlett weights, lag 1). Pulls
+ * add up to 0, which takes (1 − 1/n)² off that variance when they are independent; its degrees of freedom are n − 1 over
+ * the sum of its squared weights (Priestley 1981, quoted from memory). Needs four accents and four taps.
  */
 export function ratioOfMedians(strokes: readonly PlayedStroke[]): Ratio {
   const { accents, taps } = accentsAndTaps(strokes);
@@ -27,8 +31,8 @@ export function ratioOfMedians(strokes: readonly PlayedStroke[]): Ratio {
   ]);
   const sums = sumsByBeat(strokes, (stroke) => pulls.get(stroke)!);
   const beats = sums.length;
-  const variance = (bartlettVariance(sums, 1) * beats) / (beats - 1);
-  const half = studentTQuantile(0.975, beats - 1) * Math.sqrt(variance);
+  const variance = bartlettVariance(sums, 1) * (beats / (beats - 1)) ** 2;
+  const half = studentTQuantile(0.975, (beats - 1) / squaredWeights) * Math.sqrt(variance);
   const value = loud.value - soft.value;
   return { value, low: value - half, high: value + half };
 }

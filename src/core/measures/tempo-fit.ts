@@ -103,10 +103,20 @@ function filterStretch(
   return logDeterminant;
 }
 
+/** Fewest degrees of freedom of a lasting memory; from simulations of players who correct slowly. */
+const fewestDegrees = 6;
+
+/**
+ * A memory that fades slowly leaves few pieces that are apart, so that its own size is hardly known; for a random walk
+ * the steps are apart.
+ */
+const degreesUnder = ({ memory }: WanderModel, degrees: number): number =>
+  memory === 1 ? degrees : Math.min(degrees, Math.max(fewestDegrees, 2 * degrees * (1 - memory)));
+
 /**
  * Last column's coefficient by restricted maximum likelihood (Patterson & Thompson 1971) under each model, through a
  * Kalman filter (Harvey 1989), averaged over the models with weights likelihood^1.5, which keeps a sharp model from
- * being drowned by the many. Null when there are too few values.
+ * being drowned by the many. Student's t of `degrees`, or fewer where the memory lasts. Null when there are too few values.
  */
 export function fitTempo(
   series: TempoSeries,
@@ -140,6 +150,7 @@ export function fitTempo(
         model,
         value,
         standardError: Math.sqrt(squares / free / own),
+        degrees: degreesUnder(model, degrees),
         logLikelihood: -0.5 * (logDeterminant + free * Math.log(squares)),
       },
     ];
@@ -153,7 +164,7 @@ export function fitTempo(
     .filter((part) => part.weight > 1e-4);
   const below = (x: number) =>
     kept.reduce(
-      (p, { value, standardError, weight }) =>
+      (p, { value, standardError, weight, degrees }) =>
         p +
         weight * (standardError > 0 ? studentTCdf((x - value) / standardError, degrees) : x < value ? 0 : 1),
       0,

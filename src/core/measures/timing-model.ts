@@ -37,7 +37,7 @@ export interface TimingModel {
 /** Fewest strokes for a timing model (our judgement: eight triplets). */
 export const fewestTimed = 24;
 /** A stroke this many robust standard deviations off is a stray; our judgement, kept in simulations. */
-const strayAt = 3.5;
+export const strayAt = 3.5;
 /** Scatter below which nobody is told of strays, s (our judgement: under what an onset can be found to). */
 const leastScatter = 0.0002;
 const strayPasses = 3;

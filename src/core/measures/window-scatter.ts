@@ -1,6 +1,7 @@
 import { autocorrelation } from '../stats/autocorrelation.ts';
+import { normalCdf } from '../stats/normal-cdf.ts';
 import { halfWindow } from './local-lines.ts';
-import type { TimingModel } from './timing-model.ts';
+import { strayAt, type TimingModel } from './timing-model.ts';
 
 /** Variance of strokes round their local line. */
 export interface Scatter {
@@ -9,6 +10,10 @@ export interface Scatter {
   /** Degrees of freedom of a chi-square interval. */
   readonly degrees: number;
 }
+
+/** Share of a normal variance that is left once values further than `strayAt` standard deviations off are put aside. */
+const shareKept =
+  1 - (2 * strayAt * Math.exp(-(strayAt ** 2) / 2)) / Math.sqrt(2 * Math.PI) / (2 * normalCdf(strayAt) - 1);
 
 /** Residual sum of squares round the line through the judged strokes from `low` to `high`, and its n − 2. */
 function aroundLine({ position, withoutHabits, judged }: TimingModel, low: number, high: number) {
@@ -46,8 +51,9 @@ function excessKurtosis(values: readonly number[]): number {
 
 /**
  * Scatter round the local tempo with habits taken out: Σ squares / Σ (n − 2) over every full window of four beats,
- * divided by 1 − 1.1 p/n for the p habits fitted. Independent jitter of SD σ gives σ²; a slow wander gives the same
- * at any length of take. The window is part of the definition.
+ * divided by 1 − 1.1 p/n for the p habits fitted and by the share of a normal variance that putting strays aside leaves.
+ * Independent jitter of SD σ gives σ²; a slow wander gives the same at any length of take. The window is part of the
+ * definition.
  *
  * Degrees of freedom: n − 3 a stretch shrunk by the residuals' squared autocorrelations up to half a window (Bartlett
  * 1946, quoted from memory) and by their kurtosis, at most 0.82 n − 6, the bound found in simulations of players.
@@ -95,5 +101,5 @@ export function windowScatter(timing: TimingModel): Scatter {
   );
   const degrees = 1 / (1 / Math.max(3, plain) + excessKurtosis(residuals) / (2 * count));
   const habits = Math.min(0.5, (1.1 * fit.kept.length) / count);
-  return { variance: free > 0 ? squares / free / (1 - habits) : 0, degrees };
+  return { variance: free > 0 ? squares / free / (1 - habits) / shareKept : 0, degrees };
 }
