@@ -2,6 +2,8 @@
 const riseSeconds = 0.00007;
 /** Steps a sample in which a rise may be placed. */
 export const perSample = 8;
+/** A product of variances that leaves room for more. */
+const largestProduct = 1e150;
 const shapes = new Map<string, Float64Array>();
 
 /**
@@ -44,13 +46,28 @@ export function riseLikelihood(
     energy += power[i]!;
     weight += shape[j]!;
   }
-  const gain = Math.max((energy - (to - first) * floor) / Math.max(weight, 1e-9), floor * 1e-3);
-  let sum = 0;
-  for (let i = from; i < first; i++) sum += power[i]!;
-  sum = sum / floor + (first - from) * Math.log(floor);
-  for (let i = first, j = offset; i < to; i++, j += perSample) {
-    const v = floor + gain * shape[j]!;
-    sum += Math.log(v) + power[i]! / v;
+  const rise = Math.max((energy / floor - (to - first)) / Math.max(weight, 1e-9), 1e-3);
+  let squares = 0;
+  for (let i = from; i < first; i++) squares += power[i]!;
+  // In units of the floor. Two samples share a division, and many a logarithm: that of their product.
+  let logs = (to - from) * Math.log(floor);
+  let product = 1;
+  let i = first;
+  let j = offset;
+  for (; i + 1 < to; i += 2, j += 2 * perSample) {
+    const v = 1 + rise * shape[j]!;
+    const w = 1 + rise * shape[j + perSample]!;
+    squares += (power[i]! * w + power[i + 1]! * v) / (v * w);
+    product *= v * w;
+    if (product > largestProduct) {
+      logs += Math.log(product);
+      product = 1;
+    }
   }
-  return -0.5 * sum;
+  if (i < to) {
+    const v = 1 + rise * shape[j]!;
+    squares += power[i]! / v;
+    product *= v;
+  }
+  return -0.5 * (squares / floor + logs + Math.log(product));
 }
