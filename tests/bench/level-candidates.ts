@@ -1,6 +1,7 @@
 import { peakMagnitude } from '../../fixtures/generator/peak-level.ts';
 import { levelSeconds, strokeLevel } from '../../src/core/onsets/stroke-level.ts';
-import { burg, extrapolate } from '../../src/core/signal/burg.ts';
+import { burg } from '../../src/core/signal/burg.ts';
+import { extrapolate } from '../../src/core/signal/extrapolate.ts';
 import { halfBandState, splitHalfBand } from '../../src/core/signal/half-band.ts';
 import { applyHighPass, highPass } from '../../src/core/signal/high-pass.ts';
 

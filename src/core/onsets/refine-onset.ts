@@ -1,4 +1,5 @@
-import { linearPrediction, predictionResidual } from '../signal/linear-prediction.ts';
+import { covariancePrediction } from '../signal/covariance-prediction.ts';
+import { predictionResidual } from '../signal/prediction-residual.ts';
 import { perSample, riseLikelihood, riseShape } from './rise-likelihood.ts';
 
 /** Sub-sample onset with its curvature-based standard error. */
@@ -52,13 +53,9 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
   const start = Math.max(0, Math.round(coarse) - reach - quiet);
   const end = Math.min(samples.length, Math.round(coarse) + reach + attack);
   const past = Math.max(order * 4, start);
-  const prediction = linearPrediction(
-    samples,
-    Math.max(0, past - Math.round(pastSeconds * rate)),
-    past,
-    order,
-    1e-4,
-  );
+  const fitFrom = Math.max(order, past - Math.round(pastSeconds * rate));
+  const prediction = covariancePrediction(samples, fitFrom, past, order);
+  const leftOfPast = meanPower(predictionResidual(prediction, samples, fitFrom, past));
   const residual = predictionResidual(prediction, samples, start, end);
   const power = new Float64Array(residual.length);
   let peak = 0;
@@ -66,7 +63,7 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
     power[i] = residual[i]! * residual[i]!;
     if (power[i]! > peak) peak = power[i]!;
   }
-  const quietest = Math.max(prediction.residualPower, floorShare * floorShare * peak, 1e-14);
+  const quietest = Math.max(leftOfPast, floorShare * floorShare * peak, 1e-14);
   const raised = Math.max(quietest, precursorShare * precursorShare * peak);
   const early = changePoint(power, quietest, attack >> 1);
   const late = changePoint(power, raised, attack >> 1);
@@ -100,6 +97,8 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
     lateDb: 10 * Math.log10(peak / Math.max(floor, ...power.subarray(at, at + opening))),
   };
 }
+
+const meanPower = (samples: Float32Array) => samples.reduce((sum, x) => sum + x * x, 0) / samples.length;
 
 interface Posterior {
   readonly best: number;

@@ -1,5 +1,6 @@
-import { burg, extrapolate } from '../signal/burg.ts';
+import { burg } from '../signal/burg.ts';
 import { covariancePrediction } from '../signal/covariance-prediction.ts';
+import { extrapolate } from '../signal/extrapolate.ts';
 import { halfBandState, splitHalfBand } from '../signal/half-band.ts';
 import { applyHighPass, highPass } from '../signal/high-pass.ts';
 

@@ -35,23 +35,3 @@ export function burg(samples: Float32Array, from: number, to: number, order: num
   }
   return a;
 }
-
-/** The `count` samples that the prediction expects after the end of `past`. */
-export function extrapolate(
-  coefficients: Float64Array,
-  past: Float32Array,
-  end: number,
-  count: number,
-): Float32Array {
-  const order = coefficients.length;
-  const out = new Float32Array(count);
-  for (let n = 0; n < count; n++) {
-    let x = 0;
-    for (let k = 0; k < order; k++) {
-      const at = n - 1 - k;
-      x += coefficients[k]! * (at >= 0 ? out[at]! : (past[end + at] ?? 0));
-    }
-    out[n] = x;
-  }
-  return out;
-}

@@ -33,7 +33,7 @@ export function covariancePrediction(
       c[i * size + j] = c[(i - 1) * size + j - 1]! + x[from - i]! * x[from - j]! - x[to - i]! * x[to - j]!;
     }
   }
-  factorise(c, size, ridge * lags[0]! + 1e-14);
+  factorise(c, size, ridge * lags[0]! + 1e-20);
   return solved(c, size);
 }
 
@@ -52,7 +52,7 @@ function factorise(c: Float64Array, size: number, bound: number): void {
     }
     let left = c[row + i]! + bound;
     for (let k = 1; k < i; k++) left -= c[row + k]! * c[row + k]!;
-    c[row + i] = 1 / Math.sqrt(Math.max(left, 1e-18));
+    c[row + i] = 1 / Math.sqrt(Math.max(left, 1e-24));
   }
 }
 

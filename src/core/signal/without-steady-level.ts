@@ -1,10 +1,14 @@
+import { median } from '../stats/median.ts';
 import type { Source } from './source.ts';
 
 /** Stretches looked at to find the steady level, and their length in frames. */
 const probes = 32;
 const probeFrames = 2048;
-/** A level under this (−54 dBFS) is chance in what is played rather than an offset, full scale ±1. */
-const leastOffset = 0.002;
+/**
+ * A level that isn't this many times the means' own scatter (median of distances) is chance: 4 standard errors of a
+ * median of so many. Not a level in itself, so that neither gain nor polarity changes what is heard.
+ */
+const leastScatters = 1.4;
 
 /**
  * The same one-channel recording without its steady level (direct-current offset): the median of means over stretches
@@ -17,8 +21,10 @@ export function withoutSteadyLevel(source: Source): Source {
     const samples = source.read(0, from, Math.min(from + probeFrames, source.length));
     if (samples.length > 0) means.push(samples.reduce((sum, x) => sum + x, 0) / samples.length);
   }
-  const offset = means.sort((a, b) => a - b)[means.length >> 1] ?? 0;
-  if (Math.abs(offset) < leastOffset) return source;
+  if (means.length === 0) return source;
+  const offset = median(means);
+  const scatter = median(means.map((mean) => Math.abs(mean - offset)));
+  if (Math.abs(offset) <= leastScatters * scatter) return source;
   return {
     ...source,
     read(channel, from, to) {

@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { burg, extrapolate } from '../../../src/core/signal/burg.ts';
-import { power, sine, toDb, whiteNoise } from '../../support/signals.ts';
-
-const damped = (length: number, hz: number, decay: number, phase: number) =>
-  Float32Array.from(
-    { length },
-    (_, n) => Math.exp((-n * decay) / 6000) * Math.cos((2 * Math.PI * hz * n) / 6000 + phase),
-  );
+import { burg } from '../../../src/core/signal/burg.ts';
+import { extrapolate } from '../../../src/core/signal/extrapolate.ts';
+import { power, whiteNoise } from '../../support/signals.ts';
 
 describe('burg', () => {
   it('knows a sinusoid by its recursion x[n] = 2cos(ω)·x[n−1] − x[n−2]', () => {
@@ -43,24 +38,5 @@ describe('burg', () => {
       const future = extrapolate(burg(past, 0, 300, 48), past, 300, 4000);
       expect(power(future, 3000)).toBeLessThan(power(past));
     }
-  });
-});
-
-describe('extrapolate', () => {
-  it('goes on as the sound would have: a head with three vibrations', () => {
-    const parts = [damped(600, 190, 25, 0.3), damped(600, 430, 40, 1), damped(600, 1320, 60, 2)];
-    const ringing = Float32Array.from({ length: 600 }, (_, n) =>
-      parts.reduce((sum, part) => sum + part[n]!, 0),
-    );
-    const expected = extrapolate(burg(ringing, 0, 480, 48), ringing, 480, 30);
-    const left = expected.map((value, n) => value - ringing[480 + n]!);
-    expect(toDb(power(left) / power(ringing, 480, 510))).toBeLessThan(-25);
-  });
-
-  it('starts from the end it is told, and takes what lies before the array for silence', () => {
-    const twice = Float64Array.of(0, 1);
-    expect([...extrapolate(twice, Float32Array.of(1, 2, 3, 4), 2, 4)]).toEqual([1, 2, 1, 2]);
-    expect([...extrapolate(Float64Array.of(1, 1, 1), Float32Array.of(1, 1), 2, 3)]).toEqual([2, 4, 7]);
-    expect([...extrapolate(Float64Array.of(0.5), sine(0, 1, 0), 0, 2)]).toEqual([0, 0]);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { burg, extrapolate } from '../../../src/core/signal/burg.ts';
+import { burg } from '../../../src/core/signal/burg.ts';
 import { covariancePrediction } from '../../../src/core/signal/covariance-prediction.ts';
+import { extrapolate } from '../../../src/core/signal/extrapolate.ts';
 import { power, toDb, whiteNoise } from '../../support/signals.ts';
 
 const damped = (length: number, parts: readonly (readonly [hz: number, decay: number])[]) =>
