@@ -54,10 +54,17 @@ export function findBell({
     const due = timeOf(k) + soundLead;
     return attacks.some(({ time }) => Math.abs(time - due) < onTheGrid);
   });
+  const kinds = models.slice(0, mostModels).map((model) => {
+    return { model, sound: learn([model]), like: [] as number[] };
+  });
+  // Click by click, so that each is read but once.
+  for (const k of open) {
+    for (const { model, sound, like } of kinds) {
+      if (k === model || isThere(k, sound, heardLeft)) like.push(k);
+    }
+  }
   let best: { readonly cycle: number; readonly votes: readonly number[] } | null = null;
-  for (const model of models.slice(0, mostModels)) {
-    const sound = learn([model]);
-    const like = open.filter((k) => k === model || isThere(k, sound, heardLeft));
+  for (const { model, like } of kinds) {
     for (const cycle of cycles) {
       const onCycle = (k: number) => mod(k - model, cycle) === 0;
       if (heard.some(({ k }) => onCycle(k)) || !open.some((k) => k !== model && onCycle(k))) continue;

@@ -27,19 +27,15 @@ export function matchClick(source: Source, sound: Float32Array, time: number, re
   let energy = 0;
   for (let i = 0; i < count; i++) energy += sound[i]! * sound[i]!;
   const products = new Float64Array(2 * steps + 1);
-  const energies = new Float64Array(2 * steps + 1);
   let best = 0;
   for (let shift = 0; shift <= 2 * steps; shift++) {
     let product = 0;
-    let heardEnergy = 1e-20;
-    for (let i = 0; i < count; i++) {
-      product += sound[i]! * heard[i + shift]!;
-      heardEnergy += heard[i + shift]! * heard[i + shift]!;
-    }
+    for (let i = 0; i < count; i++) product += sound[i]! * heard[i + shift]!;
     products[shift] = product;
-    energies[shift] = heardEnergy;
     if (product > products[best]!) best = shift;
   }
+  let heardEnergy = 1e-20;
+  for (let i = best; i < best + count; i++) heardEnergy += heard[i]! * heard[i]!;
   const [a, b, c] = [products[best - 1] ?? 0, products[best]!, products[best + 1] ?? 0];
   const bend = a - 2 * b + c;
   const inside = best > 0 && best < 2 * steps && bend < 0;
@@ -47,7 +43,7 @@ export function matchClick(source: Source, sound: Float32Array, time: number, re
   const peak = b - 0.25 * (a - c) * part;
   return {
     time: start + (best + part) / rate,
-    correlation: peak / Math.sqrt((energy + 1e-20) * energies[best]!),
+    correlation: peak / Math.sqrt((energy + 1e-20) * heardEnergy),
     gain: peak / (energy + 1e-20),
   };
 }
@@ -56,14 +52,13 @@ export function matchClick(source: Source, sound: Float32Array, time: number, re
 const clearWindows = [matchSeconds, 0.0035, 0.002] as const;
 
 /**
- * Least share of a click's power that is left when it is taken off at exactly `time`, over the longest and shorter
- * starts of it: near 0 where this very click lies at this very time, about 1 where nothing does.
+ * Least share of a click's power that is left when it is taken off what is `heard` (`matchSeconds` at `rate` Hz), over
+ * the longest and shorter starts of it: near 0 where this very click lies at this very time, about 1 where nothing does.
  */
-export function leftOver(source: Source, sound: Float32Array, time: number): number {
-  const heard = readAt(source, time, Math.round(matchSeconds * source.sampleRate));
+export function leftOver(heard: Float32Array, sound: Float32Array, rate: number): number {
   let least = Number.POSITIVE_INFINITY;
   for (const seconds of clearWindows) {
-    const count = Math.round(seconds * source.sampleRate);
+    const count = Math.round(seconds * rate);
     let own = 1e-20;
     let left = 0;
     for (let i = 0; i < count; i++) {

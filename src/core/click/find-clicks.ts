@@ -1,5 +1,7 @@
+import { readAt } from '../signal/fractional-read.ts';
 import type { Source } from '../signal/source.ts';
 import { findBell } from './bell.ts';
+import { clearSeconds, wobble } from './clear-seconds.ts';
 import { type ClickGrid, fitGrid } from './click-grid.ts';
 import { type ClickMatch, leftOver, matchClick, matchSeconds } from './click-match.ts';
 import { type Attack, type ClickSeed, clickSeeds, soundLead } from './click-seed.ts';
@@ -29,8 +31,6 @@ export interface FoundClicks {
 const strict = { correlation: 0.93, gain: [0.8, 1.25] as const };
 /** Surely heard clicks that make a metronome, and the share of the places between the first and the last. */
 const enough = { clicks: 4, alone: 3, share: 0.12 };
-/** Room for the player's device and the recorder to run apart from one click to the next, s. */
-const wobble = 0.0005;
 /** Longest sound learned, s, and as a share of the period. */
 const longestSound = { seconds: 0.6, share: 0.92 };
 const mostSeeds = 40;
@@ -39,8 +39,6 @@ const longestGap = 12;
 const halfCovered = 0.25;
 /** Strokes may cover this many clicks in a row at either end. */
 const coveredReach = 16;
-/** What else may sound where a click is learned: before it and with it nothing (s), after it nothing but its room (dB). */
-const clearance = { before: 0.1, together: 0.012, ahead: 0.0015, underDb: 20 };
 
 export interface HeardAt extends ClickMatch {
   readonly k: number;
@@ -84,23 +82,6 @@ function followAgain(
   return follow(source, { time: grid.origin + soundLead, period: grid.period, sound }, duration);
 }
 
-/**
- * How long a click at `onset` is heard alone, s: nothing struck shortly before it or together with it, up to the next
- * attack that isn't so soft that it may be the room's own answer to the click.
- */
-function clearSeconds(onset: number, attacks: readonly Attack[], duration: number): number {
-  const own = attacks.find(({ time }) => Math.abs(time - onset) < wobble);
-  if (own === undefined) return 0;
-  const others = attacks.filter(
-    (attack) =>
-      attack !== own &&
-      attack.time > onset - clearance.before &&
-      attack.levelDb > own.levelDb - clearance.underDb,
-  );
-  const next = others[0]?.time ?? duration;
-  return next < onset + clearance.together ? 0 : next - onset - clearance.ahead;
-}
-
 /** Follows a seed to both ends of the recording; the surely heard clicks with their numbers. */
 function follow(source: Source, seed: ClickSeed, duration: number): HeardAt[] {
   const heard: HeardAt[] = [];
@@ -139,6 +120,7 @@ function settle(
   const length = Math.round(
     Math.min(longestSound.seconds, longestSound.share * grid.period) * source.sampleRate,
   );
+  const startLength = Math.round(matchSeconds * source.sampleRate);
   const timeOf = (k: number) => grid.origin + k * grid.period;
   const occurrence = (k: number): Occurrence => {
     const start = timeOf(k);
@@ -149,8 +131,13 @@ function settle(
     places.some((k) => occurrence(k).clear * source.sampleRate >= length);
   const sound = learn(heard.map(({ k }) => k));
 
+  let start: { readonly k: number; readonly samples: Float32Array } | undefined;
+  const startOf = (k: number) => {
+    if (start?.k !== k) start = { k, samples: readAt(source, timeOf(k), startLength) };
+    return start.samples;
+  };
   const isThere = (k: number, model: Float32Array, limit: number) =>
-    timeOf(k) > 0 && timeOf(k) < duration - 0.02 && leftOver(source, model, timeOf(k)) < limit;
+    timeOf(k) > 0 && timeOf(k) < duration - 0.02 && leftOver(startOf(k), model, source.sampleRate) < limit;
   const bell = findBell({ timeOf, heard, common: sound, attacks, learn, isThere });
   if (heard.length < enough.clicks && bell === null) return null;
   const voiceOf = (k: number) => (bell?.has(k) ? bell.sound : sound);

@@ -11,6 +11,12 @@ interface Placed {
   readonly samples: Float32Array;
 }
 
+function takeOff(samples: Float32Array, samplesFrom: number, { from, samples: sound }: Placed): void {
+  const end = Math.min(samples.length, from + sound.length - samplesFrom);
+  const ahead = samplesFrom - from;
+  for (let n = Math.max(0, -ahead); n < end; n++) samples[n]! -= sound[n + ahead]!;
+}
+
 /** The same one-channel recording with the clicks' sounds taken off wherever it is read. */
 export function withoutClicks(source: Source, { voices }: FoundClicks): Source {
   const rate = source.sampleRate;
@@ -43,9 +49,7 @@ export function withoutClicks(source: Source, { voices }: FoundClicks): Source {
         else high = middle;
       }
       for (let index = low; index < clicks.length && clicks[index]!.start < to; index++) {
-        const { from: start, samples: sound } = place(index);
-        const end = Math.min(to, start + sound.length);
-        for (let n = Math.max(from, start); n < end; n++) samples[n - from]! -= sound[n - start]!;
+        takeOff(samples, from, place(index));
       }
       return samples;
     },

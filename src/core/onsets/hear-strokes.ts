@@ -48,9 +48,10 @@ export function hearStrokes(recording: Source): Hearing {
   const remains = clicks.voices.map((voice) => clickRemains(voice, source.sampleRate));
   const isOwn = (stroke: Stroke) => !remains.some((isRemains) => isRemains(stroke));
   const strokes = padAndOthers(clean, strokesAmong(clean, rises), rises, isOwn);
-  const heard = clicks.voices.flatMap(({ sound, times }) =>
-    times.map((time) => clickAt(time, peakDb(sound))),
-  );
+  const heard = clicks.voices.flatMap(({ sound, times }) => {
+    const levelDb = peakDb(sound);
+    return times.map((time) => clickAt(time, levelDb));
+  });
   const sounds = [...strokes, ...heard];
   const click: HeardClick = {
     times: clicks.times,

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { clickSound } from '../../../fixtures/generator/click-sound.ts';
 import { leftOver, matchClick, matchSeconds } from '../../../src/core/click/click-match.ts';
+import { readAt } from '../../../src/core/signal/fractional-read.ts';
+import type { Source } from '../../../src/core/signal/source.ts';
 import { floatSource } from '../../support/float-source.ts';
 import { whiteNoise } from '../../support/signals.ts';
 
@@ -55,10 +57,14 @@ describe('matchClick', () => {
   });
 });
 
+/** What is left of the power of `sound` when it is taken off `source` at `time`. */
+const leftAt = (source: Source, time: number) =>
+  leftOver(readAt(source, time, Math.round(matchSeconds * rate)), sound, rate);
+
 describe('leftOver', () => {
   it('is next to nothing where the click lies, and one where nothing does', () => {
-    expect(leftOver(recording(9000), sound, 9000 / rate)).toBeLessThan(0.001);
-    expect(leftOver(floatSource(rate, new Float32Array(rate)), sound, 0.5)).toBeCloseTo(1, 6);
+    expect(leftAt(recording(9000), 9000 / rate)).toBeLessThan(0.001);
+    expect(leftAt(floatSource(rate, new Float32Array(rate)), 0.5)).toBeCloseTo(1, 6);
   });
 
   it('is told from the click’s start when a stroke covers the rest', () => {
@@ -67,12 +73,12 @@ describe('leftOver', () => {
     burst.forEach((value, n) => {
       struck[9000 + Math.round(0.0025 * rate) + n]! += value;
     });
-    expect(leftOver(floatSource(rate, struck), sound, 9000 / rate)).toBeLessThan(0.01);
+    expect(leftAt(floatSource(rate, struck), 9000 / rate)).toBeLessThan(0.01);
   });
 
   it('grows with every part of a sample that the time is off', () => {
     const source = recording(9000);
-    const off = [0, 0.5, 1, 2, 4].map((samples) => leftOver(source, sound, (9000 + samples) / rate));
+    const off = [0, 0.5, 1, 2, 4].map((samples) => leftAt(source, (9000 + samples) / rate));
     for (let i = 1; i < off.length; i++) expect(off[i]).toBeGreaterThan(off[i - 1]!);
   });
 });
