@@ -5,10 +5,17 @@ import type { FoundClicks } from './find-clicks.ts';
 
 /** Clicks kept ready: reading goes forward, and back a little over a stroke's past. */
 const mostKept = 8;
+/** Samples. */
+const silenceKept = 16;
 
 interface Placed {
   readonly from: number;
   readonly samples: Float32Array;
+}
+
+/** The sound to where only silence follows, and as much of that as reading between samples reaches into. */
+function withoutSilence(sound: Float32Array): Float32Array {
+  return sound.subarray(0, sound.findLastIndex((x) => x !== 0) + 1 + silenceKept);
 }
 
 function takeOff(samples: Float32Array, samplesFrom: number, { from, samples: sound }: Placed): void {
@@ -21,9 +28,12 @@ function takeOff(samples: Float32Array, samplesFrom: number, { from, samples: so
 export function withoutClicks(source: Source, { voices }: FoundClicks): Source {
   const rate = source.sampleRate;
   const clicks = voices
-    .flatMap(({ sound, times }) => times.map((time) => ({ start: (time - soundLead) * rate, sound })))
+    .flatMap(({ sound: whole, times }) => {
+      const sound = withoutSilence(whole);
+      return times.map((time) => ({ start: (time - soundLead) * rate, sound }));
+    })
     .sort((a, b) => a.start - b.start);
-  const longest = Math.max(0, ...voices.map(({ sound }) => sound.length)) + 1;
+  const longest = clicks.reduce((most, { sound }) => Math.max(most, sound.length), 0) + 1;
   const kept = new Map<number, Placed>();
 
   function place(index: number): Placed {
