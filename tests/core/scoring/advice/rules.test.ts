@@ -152,10 +152,14 @@ describe('the rules of advice', () => {
     );
   });
 
-  it('ask for the widened interval before they call an end fading', () => {
+  it('want more of an interval when several questions are asked at once', () => {
     // 2 dB with ±1.9 leaves 0 out, but not when all three questions must hold together.
-    const found = adviceRules.flatMap((rule) => rule(input([made('tap-level-trend', 2, 1.9)])));
-    expect(found).toEqual([]);
+    const fading = made('tap-level-trend', 2, 1.9);
+    const codes = (measures: MeasureResult[]) =>
+      adviceRules.flatMap((rule) => rule(input(measures))).map(({ code }) => code);
+    expect(codes([fading])).toEqual(['fades-at-the-end']);
+    const others = [made('timing-spread-trend', 0, 30), made('ratio-trend', 0, 1.9)];
+    expect(codes([fading, ...others])).toEqual([]);
   });
 
   it('point at the loudest taps where they are known', () => {
