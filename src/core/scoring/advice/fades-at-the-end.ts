@@ -17,7 +17,8 @@ export const fadesAtTheEnd: AdviceRule = (input) => {
   const isSure = sureClaims(input);
   const found = bounds.flatMap(({ id, sign, most }) => {
     const outcome = measuredOutcome(input.measures, id);
-    return outcome && sign * outcome.value > most && isSure(id) ? [{ id, outcome }] : [];
+    if (!outcome || sign * outcome.value <= most || outcome.low * outcome.high <= 0) return [];
+    return isSure(id) ? [{ id, outcome }] : [];
   });
   const [first] = found;
   if (!first) return [];

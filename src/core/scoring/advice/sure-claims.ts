@@ -1,5 +1,7 @@
 import type { Scope } from '../../result/take-result.ts';
 import { holm } from '../../stats/holm.ts';
+import { normalCdf } from '../../stats/normal-cdf.ts';
+import { normalQuantile } from '../../stats/normal-quantile.ts';
 import { studentTCdf } from '../../stats/student-t-cdf.ts';
 import { studentTQuantile } from '../../stats/student-t-quantile.ts';
 import { criterionTargets } from '../criterion-targets.ts';
@@ -37,23 +39,25 @@ const strokesAPiece = 6;
 const fewestDegrees = 4;
 
 /**
- * Chance (0 … 1) of a value so far from the bound, to either side, were the player's own just at the bound: Student's t,
- * read off the interval's half on that side. 1 where the value isn't beyond the bound.
+ * Chance (0 … 1) of a value so far beyond the bound, or further, were the player's own just at the bound, read off the
+ * interval's half on that side: Student's t with as many degrees of freedom as the strokes of a habit leave, and for
+ * spreads and shares the normal distribution of their logarithm. 1 where the value isn't beyond the bound.
  *
- * @example chanceOf({ outcome: { value: 6, low: 4, high: 8, strokes: 480, … }, least: 0, most: 4 }) // 0.05
+ * @example chanceOf({ outcome: { value: 6, low: 4, high: 8, strokes: 480, … }, least: 0, most: 4 }) // 0.025
  */
 export function chanceOf({ outcome, least, most, byFactor: factor = false }: Claim): number {
   const { value, low, high, strokes } = outcome;
   if (value >= least && value <= most) return 1;
   const above = value > most;
   const [bound, edge] = above ? [most, low] : [least, high];
-  const ratio =
-    factor && Math.min(value, bound, edge) > 0
-      ? Math.log(value / bound) / Math.log(value / edge)
-      : (value - bound) / (value - edge);
-  if (!(ratio > 0) || !Number.isFinite(ratio)) return value === edge ? 0 : 1;
+  if (factor && Math.min(value, bound, edge) > 0) {
+    const ratio = Math.log(value / bound) / Math.log(value / edge);
+    return normalCdf(-ratio * normalQuantile(0.975));
+  }
+  if (value === edge) return 0;
   const degrees = Math.max(fewestDegrees, strokes / strokesAPiece - 1);
-  return 2 * studentTCdf(-ratio * studentTQuantile(0.975, degrees), degrees);
+  const ratio = (value - bound) / (value - edge);
+  return studentTCdf(-ratio * studentTQuantile(0.975, degrees), degrees);
 }
 
 const keyOf = (id: string, { line, hand, partial, place, repeat }: Scope) =>
@@ -61,8 +65,8 @@ const keyOf = (id: string, { line, hand, partial, place, repeat }: Scope) =>
 
 /**
  * Which measures are beyond what is secure when everything that advice looks at is asked at once: Holm's rule (1979)
- * over the rubric's criteria, the changes from start to end and the lost accents, so that a take in which nothing is
- * wrong is told of a fault in at most 5 of 100 cases.
+ * over the rubric's criteria, the changes from start to end and the lost accents, so that a take in which everything is
+ * just secure is told of a fault in at most 5 of 100 cases. Each one's own 95 % interval has to be beyond besides.
  */
 export function sureClaims({ measures, lines, rubric }: AdviceInput): (id: string, scope?: Scope) => boolean {
   const keys: string[] = [];
