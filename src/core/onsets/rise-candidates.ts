@@ -1,7 +1,7 @@
 import { bandFrames } from '../signal/band-frames.ts';
 import { bandLayout } from '../signal/band-layout.ts';
 import type { Source } from '../signal/source.ts';
-import { meanBetween, prefixSums, riseEvidence, silencePower } from './rise-evidence.ts';
+import { addRiseEvidence, meanBetween, prefixSums, riseEvidence, silencePower } from './rise-evidence.ts';
 
 /** A place where the power of the recording rises. */
 export interface RiseCandidate {
@@ -116,7 +116,7 @@ function scan(
   const evidence = new Float32Array(frames);
   const from = historyFrames - peakReach;
   const to = frames - aheadFrames + peakReach;
-  for (let band = 1; band < bands; band++) addEvidence(fresh[band]!, perFrame[band]!, from, to, evidence);
+  for (let band = 1; band < bands; band++) addRiseEvidence(fresh[band]!, perFrame[band]!, from, to, evidence);
   for (let frame = from; frame < to; frame++) {
     const top = riseEvidence(fresh[0]!, perFrame[0]!, frame);
     evidence[frame]! += Math.min(top, topAlone + topShare * evidence[frame]!);
@@ -137,16 +137,6 @@ function scan(
       after: each((band) => mean(band, 25, 40)),
     });
   }
-}
-
-function addEvidence(
-  sums: Float64Array,
-  perFrame: number,
-  from: number,
-  to: number,
-  evidence: Float32Array,
-): void {
-  for (let frame = from; frame < to; frame++) evidence[frame]! += riseEvidence(sums, perFrame, frame);
 }
 
 function isPeak(evidence: Float32Array, frame: number): boolean {

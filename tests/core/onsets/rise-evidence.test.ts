@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  addRiseEvidence,
   meanBetween,
   prefixSums,
   riseEvidence,
@@ -81,5 +82,18 @@ describe('riseEvidence', () => {
     expect(above(4)).toBeLessThan(6 * 0.0047);
     expect(above(4)).toBeGreaterThan(0.0001);
     expect(Math.max(...found)).toBeLessThan(12);
+  });
+});
+
+describe('addRiseEvidence', () => {
+  it('adds what riseEvidence finds at every frame asked for', () => {
+    const power = Float32Array.from(whiteNoise(400, 1, 4), (x, f) => x * x * (f % 70 < 3 ? 300 : 1));
+    const sums = prefixSums(power);
+    const evidence = new Float32Array(400).fill(1);
+    addRiseEvidence(sums, perFrame, 20, 380, evidence);
+    const expected = new Float32Array(400).fill(1);
+    for (let frame = 20; frame < 380; frame++) expected[frame]! += riseEvidence(sums, perFrame, frame);
+    expect(evidence).toEqual(expected);
+    expect(evidence.filter((value) => value > 1).length).toBeGreaterThan(20);
   });
 });
