@@ -1,12 +1,11 @@
 import type { RiseCandidate } from './rise-candidates.ts';
 import type { Stroke } from './stroke.ts';
+import { neighbours, usualInterval } from './usual-interval.ts';
 
 /** A gap in a row of strokes is this many usual intervals long; longer ones are rests. */
 const gaps = { shortest: 1.6, longest: 4.4 };
 /** How far from an even division of the gap a faint stroke may lie, in usual intervals. */
 const offPlace = 0.22;
-/** Strokes either side from which the usual interval is taken, and how even they must be. */
-const neighbours = 6;
 /** A faint stroke lies between the softest strokes and the loudest, with this much room below and above, dB. */
 const room = { belowDb: 6, aboveDb: 2 };
 
@@ -48,14 +47,4 @@ export function fillGaps(
     }
   }
   return [...sounds, ...found].sort((a, b) => a.time - b.time);
-}
-
-/** Median interval of the strokes round the i-th, s. */
-function usualInterval(pads: readonly Stroke[], i: number): number {
-  const from = Math.max(1, i - neighbours);
-  const intervals: number[] = [];
-  for (let k = from; k < Math.min(pads.length, i + neighbours + 1); k++) {
-    intervals.push(pads[k]!.time - pads[k - 1]!.time);
-  }
-  return intervals.sort((a, b) => a - b)[intervals.length >> 1]!;
 }

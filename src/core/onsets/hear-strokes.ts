@@ -6,6 +6,7 @@ import type { Source } from '../signal/source.ts';
 import { withoutSteadyLevel } from '../signal/without-steady-level.ts';
 import { clickRemains } from './click-remains.ts';
 import { fillGaps } from './fill-gaps.ts';
+import { findMasked } from './masked-strokes.ts';
 import { measureStroke } from './measure-stroke.ts';
 import { mergeWaves } from './merge-waves.ts';
 import { type RisesFound, riseCandidates } from './rise-candidates.ts';
@@ -68,7 +69,8 @@ function padAndOthers(
   { rises }: RisesFound,
   isOwn: (stroke: Stroke) => boolean,
 ): Stroke[] {
-  const sounds = classifySounds(source, withoutFaintest(mergeWaves(attacks.filter(isOwn))));
+  const classed = classifySounds(source, withoutFaintest(mergeWaves(attacks.filter(isOwn))));
+  const sounds = findMasked(source, classed);
   const { frameRate } = bandLayout(source.sampleRate);
   const faint = rises.filter(({ evidence }) => evidence < enoughEvidence);
   const filled = fillGaps(sounds, faint, frameRate, (rise, before) => {

@@ -23,23 +23,35 @@ export function measureStroke(
   previousTime: number,
   framesAlone: number,
 ): Stroke {
-  const rate = source.sampleRate;
-  const from = Math.round((coarse - onsetWindow.back) * rate);
-  const to = Math.round((coarse + onsetWindow.ahead) * rate);
-  const onset = refineOnset(source.read(0, from, to), rate, coarse * rate - from);
-  const time = from / rate + onset.time;
-
-  const levelFrom = Math.round((time - levelPastSeconds) * rate);
-  const levelTo = Math.round((time + levelSeconds + 0.004) * rate);
-  const pastFrom = Math.max(0.0007 * rate, (previousTime + attackSeconds) * rate - levelFrom);
-  const level = strokeLevel(source.read(0, levelFrom, levelTo), rate, time * rate - levelFrom, pastFrom);
+  const onset = onsetNear(source, coarse);
   return {
-    time,
-    timeSe: timeError(onset),
-    levelDb: level.levelDb,
-    levelSe: Math.max(level.levelSe, leastLevelSe),
+    ...onset,
+    ...levelAt(source, onset.time, previousTime),
     sound: 'pad',
     evidence: rise.evidence,
     timbre: timbreOf(rise, framesAlone),
   };
+}
+
+/** Exact time of the attack within a few milliseconds of `coarse`, s. */
+export function onsetNear(source: Source, coarse: number): Pick<Stroke, 'time' | 'timeSe'> {
+  const rate = source.sampleRate;
+  const from = Math.round((coarse - onsetWindow.back) * rate);
+  const to = Math.round((coarse + onsetWindow.ahead) * rate);
+  const onset = refineOnset(source.read(0, from, to), rate, coarse * rate - from);
+  return { time: from / rate + onset.time, timeSe: timeError(onset) };
+}
+
+/** Level of the stroke at `time` (s), the tail of the one at `previousTime` taken off. */
+export function levelAt(
+  source: Source,
+  time: number,
+  previousTime: number,
+): Pick<Stroke, 'levelDb' | 'levelSe'> {
+  const rate = source.sampleRate;
+  const from = Math.round((time - levelPastSeconds) * rate);
+  const to = Math.round((time + levelSeconds + 0.004) * rate);
+  const pastFrom = Math.max(0.0007 * rate, (previousTime + attackSeconds) * rate - from);
+  const level = strokeLevel(source.read(0, from, to), rate, time * rate - from, pastFrom);
+  return { levelDb: level.levelDb, levelSe: Math.max(level.levelSe, leastLevelSe) };
 }

@@ -1,4 +1,5 @@
 import type { Source } from '../signal/source.ts';
+import { anyBetween } from './any-between.ts';
 import { laidDown } from './laid-down.ts';
 import { distanceFrom, findPadSound, type PadSound, type Sounding } from './pad-sound.ts';
 import { soundCharacter } from './sound-character.ts';
@@ -99,18 +100,6 @@ export function classifySounds(source: Source, sounds: readonly Stroke[]): Strok
   return sounds.map((sound) =>
     sound.timbre === null ? sound : { ...sound, sound: classOf(sound as Heard) },
   );
-}
-
-/** Whether any of the ascending times lies between two times. */
-function anyBetween(times: readonly number[], from: number, to: number): boolean {
-  let low = 0;
-  let high = times.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (times[middle]! <= from) low = middle + 1;
-    else high = middle;
-  }
-  return low < times.length && times[low]! < to;
 }
 
 /**
