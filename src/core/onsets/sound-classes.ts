@@ -1,5 +1,6 @@
 import type { Source } from '../signal/source.ts';
 import { anyBetween } from './any-between.ts';
+import { evenRow } from './even-row.ts';
 import { laidDown } from './laid-down.ts';
 import { distanceFrom, findPadSound, type PadSound, type Sounding } from './pad-sound.ts';
 import { soundCharacter } from './sound-character.ts';
@@ -69,6 +70,11 @@ export function classifySounds(source: Source, sounds: readonly Stroke[]): Strok
   const softest = strokes.map(({ levelDb }) => levelDb).sort((a, b) => a - b)[
     Math.floor(strokes.length * softestShare)
   ];
+  const rowable = heard.filter(
+    (sound) => !bounced.has(sound) && sound.evidence >= inRow.evidence && distanceOf(sound) < inRow.farthest,
+  );
+  const even = evenRow(rowable, times);
+  const inEvenRow = new Set(rowable.filter((_, i) => even[i]));
   const otherClass = otherClasses(source, sure);
   const spacing = usualInterval(sure);
   /** Strokes before and after it, about where a row of strokes would have them. */
@@ -85,6 +91,7 @@ export function classifySounds(source: Source, sounds: readonly Stroke[]): Strok
   };
   const classOf = (sound: Heard): SoundClass => {
     if (bounced.has(sound)) return 'other';
+    if (inEvenRow.has(sound)) return 'pad';
     const distance = distanceOf(sound);
     const { time } = sound;
     const reach = lonely.intervals * spacing;
@@ -117,11 +124,11 @@ function secondSound(first: PadSound, evident: readonly Heard[]): PadSound | nul
     ({ time }) =>
       anyBetween(times, time - another.reach, time) && anyBetween(times, time, time + another.reach),
   );
-  const lowest = Math.min(...near.map(({ levelDb }) => levelDb)) - another.belowDb;
+  const lowest = Math.min(...near.map(({ levelDb }) => levelDb));
   const level = members.reduce((sum, { levelDb }) => sum + levelDb, 0) / members.length;
   const common =
     members.length >= another.share * evident.length && among.length >= another.among * members.length;
-  return common && level > lowest ? found : null;
+  return common && level > lowest - another.belowDb ? found : null;
 }
 
 /** Median interval between sounds, s. */
