@@ -1,3 +1,4 @@
+import { circularSummary } from '../stats/circular-summary.ts';
 import { median } from '../stats/median.ts';
 
 /**
@@ -7,12 +8,7 @@ import { median } from '../stats/median.ts';
  * @example circularMedian([0.9, 0, 0.1]) // → 0
  */
 export const circularMedian = (values: readonly number[]): number => {
-  let sine = 0;
-  let cosine = 0;
-  for (const value of values) {
-    sine += Math.sin(2 * Math.PI * value);
-    cosine += Math.cos(2 * Math.PI * value);
-  }
-  const guess = Math.atan2(sine, cosine) / (2 * Math.PI);
+  const { direction } = circularSummary(values.map((value) => 2 * Math.PI * value));
+  const guess = direction / (2 * Math.PI);
   return guess + median(values.map((value) => value - guess - Math.round(value - guess)));
 };
