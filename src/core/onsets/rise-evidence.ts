@@ -37,8 +37,9 @@ export function meanBetween(sums: Float64Array, from: number, to: number): numbe
 
 /**
  * Evidence of one band for a rise at the start of `frame`: log-likelihood ratio of two variances against one, nats, both
- * unknown, the best over the stretches before and after, bounded by the cap. `perFrame` counts independent samples; `windows`, the longest first.
- * With n₁ samples before, n₂ after and r the ratio of mean powers: ½·[n·ln((n₁ + n₂·r)/n) − n₂·ln r], n = n₁ + n₂.
+ * unknown, the best over the stretches before and after, bounded by the cap. `perFrame` counts independent samples;
+ * `windows` has the longest first. With n₁ samples before, n₂ after and r the ratio of mean powers:
+ * ½·[n·ln((n₁ + n₂·r)/n) − n₂·ln r], n = n₁ + n₂.
  *
  * @example riseEvidence(prefixSums(new Float32Array(40).fill(1)), 8, 20) // 0: no rise
  */

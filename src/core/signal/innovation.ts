@@ -1,5 +1,6 @@
 import { covariancePrediction } from './covariance-prediction.ts';
 import { lagProducts } from './lag-products.ts';
+import { predictionResidual } from './prediction-residual.ts';
 
 /**
  * Power of what a band's own recent past does not predict. A struck head rings on at fixed frequencies and its band
@@ -52,6 +53,7 @@ export function innovationPower(
     lagProducts(x, from, from + step, size, products, block * size);
   }
   const lags = new Float64Array(size);
+  const residual = new Float64Array(step);
   const out = power.slice();
   for (let block = 0; block < blocks; block++) {
     const frame = block * blockFrames;
@@ -59,16 +61,16 @@ export function innovationPower(
     const recent = products[(block + whole - 1) * size]!;
     if (recent < quiet * step) continue;
     lagProducts(x, end - past, end - whole * step, size, lags);
-    for (let k = 0; k < whole * size; k++) lags[k % size]! += products[block * size + k]!;
+    for (let part = 0; part < whole; part++) {
+      const at = (block + part) * size;
+      for (let lag = 0; lag < size; lag++) lags[lag]! += products[at + lag]!;
+    }
     const a = covariancePrediction(x, end - past, end, order, lags);
     const frames = Math.min(blockFrames, power.length - frame);
+    predictionResidual(a, x, end, end + frames * perFrame, residual);
     for (let f = 0; f < frames; f++) {
       let sum = 0;
-      for (let n = end + f * perFrame; n < end + (f + 1) * perFrame; n++) {
-        let e = x[n]!;
-        for (let k = 0; k < order; k++) e -= a[k]! * x[n - 1 - k]!;
-        sum += e * e;
-      }
+      for (let n = f * perFrame; n < (f + 1) * perFrame; n++) sum += residual[n]! * residual[n]!;
       const raw = power[frame + f]!;
       out[frame + f] = Math.min(raw, sum / perFrame + rawShare * raw);
     }

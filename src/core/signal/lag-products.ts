@@ -13,15 +13,22 @@ export function lagProducts(
   at = 0,
 ): void {
   let lag = 0;
-  // Four sums grow side by side; one alone would wait for itself at every step.
+  // Four sums grow side by side: they share each sample read, and none waits for itself.
   for (; lag + 4 <= count; lag += 4) {
     let [a, b, c, d] = [0, 0, 0, 0];
+    let older = samples[from - lag - 1]!;
+    let third = samples[from - lag - 2]!;
+    let oldest = samples[from - lag - 3]!;
     for (let n = from; n < to; n++) {
       const x = samples[n]!;
-      a += x * samples[n - lag]!;
-      b += x * samples[n - lag - 1]!;
-      c += x * samples[n - lag - 2]!;
-      d += x * samples[n - lag - 3]!;
+      const newest = samples[n - lag]!;
+      a += x * newest;
+      b += x * older;
+      c += x * third;
+      d += x * oldest;
+      oldest = third;
+      third = older;
+      older = newest;
     }
     sums[at + lag] = a;
     sums[at + lag + 1] = b;
