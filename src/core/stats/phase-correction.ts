@@ -31,7 +31,8 @@ function weighted(left: Float64Array, right: Float64Array, own: number, next: nu
  * Linear phase correction from the asynchronies (in a row, at least six) to an even click: aₖ₊₁ − aₖ = −gain aₖ +
  * timekeeper + difference of two movements. Generalised least squares, iterated with the residuals' own covariances at
  * lags 0 and 1, the latter bounded so that the movement is never worse than the timekeeper, since without a bound the
- * gain can't be told from the movement (Jacoby, Tishby, Repp, Ahissar & Keller 2015). Biased upward in short rows.
+ * gain can't be told from the movement (Jacoby, Tishby, Repp, Ahissar & Keller 2015). Biased upward in short rows. It
+ * comes without a standard error: the one of these least squares held the gain in 16 to 93 % of simulated rows of 100 to 480.
  * RangeError under six asynchronies.
  * Example: asynchronies 1, 0, 1, 0, 1, 0, 1 have gain 2 without any scatter: each deviation from their middle is turned over.
  */
