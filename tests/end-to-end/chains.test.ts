@@ -8,8 +8,11 @@ import { describeProgram } from '../programs.ts';
 
 const seeds = [1, 2, 3];
 const [clean, ...others] = gradingChains;
-/** Where a recording may refuse a figure of the clean one, over all seeds; nowhere else. */
-const mostRefused: Readonly<Record<string, number>> = { room: 1 };
+/**
+ * Figures of the clean recording that a take through a chain may refuse; none where it isn't named. Through the codec
+ * for speech extra strokes are heard in some takes, and all that tells the hands apart goes with them.
+ */
+const mostRefused: Readonly<Record<string, number>> = { 'Opus, 24 kbit/s': 22 };
 
 const cleanResults = new Map<number, TakeResult>();
 function cleanResult(seed: number): TakeResult {
@@ -61,21 +64,23 @@ describe.each(others.filter(({ codec }) => codec === undefined))(
     });
 
     it('refuses no figure that the clean recording gives', () => {
-      const refused = all.flatMap((one) => one.refused);
-      expect(refused.length, refused.join('; ')).toBeLessThanOrEqual(mostRefused[chain.name] ?? 0);
+      expect(all.flatMap((one) => one.refused)).toEqual([]);
     });
   },
 );
 
 describeProgram('ffmpeg', 'the same playing through a lossy codec', (ffmpeg) => {
   it.each(others.filter(({ codec }) => codec !== undefined))(
-    'keeps the scores of timing to three points: $name',
+    'keeps the scores of timing to three points, and refuses no more than it is known to: $name',
     (chain) => {
       const all = compared(chain, [1, 2], ffmpeg);
       for (const id of ['evenness', 'shape', 'steadiness']) {
         expect(mostChange(all, id), id).toBeLessThanOrEqual(mostPoints);
       }
       expect(all.every(({ gradable }) => gradable)).toBe(true);
+      for (const { refused } of all) {
+        expect(refused.length, refused.join('; ')).toBeLessThanOrEqual(mostRefused[chain.name] ?? 0);
+      }
     },
   );
 });
