@@ -59,16 +59,24 @@ const isStrict = ({ correlation, gain }: ClickMatch) =>
  */
 export function findClicks(source: Source, attacks: readonly Attack[]): FoundClicks | null {
   const duration = source.length / source.sampleRate;
-  let best: HeardAt[] | null = null;
+  let best: { readonly heard: HeardAt[]; readonly weight: number } | null = null;
   for (const candidate of clickSeeds(source, attacks, mostSeeds)) {
     const heard = follow(source, candidate, duration);
-    if (heard.length >= enough.alone && heard.length > (best?.length ?? 0) && isEven(heard)) best = heard;
-    if ((best?.length ?? 0) >= 12) break;
+    // The end of a long click is an attack too, and sometimes clear of strokes more often, but has less in it.
+    const weight = heard.length * Math.hypot(...candidate.sound);
+    if (heard.length >= enough.alone && weight > (best?.weight ?? 0) && isEven(heard))
+      best = { heard, weight };
+    if ((best?.heard.length ?? 0) >= 12) break;
   }
   if (best === null) return null;
   // A seed may have something of a stroke in it: what the clicks found have in common finds the others.
-  const more = followAgain(source, best, duration, attacks);
-  return settle(source, more.length > best.length && isEven(more) ? more : best, duration, attacks);
+  const more = followAgain(source, best.heard, duration, attacks);
+  return settle(
+    source,
+    more.length > best.heard.length && isEven(more) ? more : best.heard,
+    duration,
+    attacks,
+  );
 }
 
 function followAgain(
