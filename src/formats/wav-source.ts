@@ -3,14 +3,11 @@ import type { Bytes } from './bytes.ts';
 import { decodePcm } from './decode-pcm.ts';
 import type { RiffLayout } from './riff-layout.ts';
 
-/** A block is about this large in the file; with the samples decoded from it a few hundred KiB. */
-const blockBytes = 64 * 1024;
-/** Two, because a window that slides over the edge of a block goes back and forth between its neighbours. */
-const keptBlocks = 2;
-
-interface Block {
-  readonly index: number;
-  readonly channels: readonly Float32Array[];
+/** Samples of all channels from one place of the file, until each has been given away. */
+interface Span {
+  readonly first: number;
+  readonly last: number;
+  readonly channels: (Float32Array | undefined)[];
 }
 
 /**
@@ -23,20 +20,18 @@ interface Block {
  */
 export function wavSource(bytes: Bytes, layout: RiffLayout): Source {
   const { channels, frames, frameBytes, dataFrom, sampleRate } = layout;
-  const blockFrames = Math.max(1, Math.floor(blockBytes / frameBytes));
-  let kept: Block[] = [];
+  // Who wants one channel of a stretch mostly wants the others next.
+  let kept: Span = { first: 0, last: 0, channels: [] };
 
-  function block(index: number): Block {
-    const found = kept.find((candidate) => candidate.index === index) ?? load(index);
-    kept = [found, ...kept.filter((candidate) => candidate !== found)].slice(0, keptBlocks);
-    return found;
-  }
-
-  function load(index: number): Block {
-    const first = index * blockFrames;
-    const last = Math.min(first + blockFrames, frames);
-    const encoded = bytes.read(dataFrom + first * frameBytes, dataFrom + last * frameBytes);
-    return { index, channels: decodePcm(encoded, layout) };
+  function decoded(channel: number, first: number, last: number): Float32Array {
+    if (kept.first !== first || kept.last !== last || kept.channels[channel] === undefined) {
+      const encoded = bytes.read(dataFrom + first * frameBytes, dataFrom + last * frameBytes);
+      kept = { first, last, channels: decodePcm(encoded, layout) };
+    }
+    const samples = kept.channels[channel]!;
+    // The caller may change what it gets.
+    kept.channels[channel] = undefined;
+    return samples;
   }
 
   return {
@@ -47,16 +42,11 @@ export function wavSource(bytes: Bytes, layout: RiffLayout): Source {
       if (!Number.isInteger(channel) || channel < 0 || channel >= channels) {
         throw new RangeError(`Channel ${channel} of a recording with ${channels}.`);
       }
+      const first = Math.max(from, 0);
+      const last = Math.min(to, frames);
+      if (from === first && to === last && from < to) return decoded(channel, from, to);
       const samples = new Float32Array(Math.max(0, to - from));
-      const end = Math.min(to, frames);
-      let at = Math.max(from, 0);
-      while (at < end) {
-        const index = Math.floor(at / blockFrames);
-        const first = index * blockFrames;
-        const upTo = Math.min(end, first + blockFrames);
-        samples.set(block(index).channels[channel]!.subarray(at - first, upTo - first), at - from);
-        at = upTo;
-      }
+      if (first < last) samples.set(decoded(channel, first, last), first - from);
       return samples;
     },
   };
