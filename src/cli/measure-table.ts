@@ -15,7 +15,8 @@ const leastRoom = 20;
 const parts: Readonly<Record<string, (scope: Scope) => string | null>> = {
   placement: ({ partial }) => (partial === undefined ? null : `partial ${partial}`),
   'accent-bend': ({ place }) => (place === undefined ? null : `${place} an accent`),
-  'accent-to-tap-ratio': ({ hand, line }) => {
+  'accent-to-tap-ratio': ({ hand, line, repeat }) => {
+    if (repeat !== undefined) return null;
     if (hand !== undefined) return hand === 'R' ? 'right hand' : 'left hand';
     return line === undefined ? null : `line ${line + 1}`;
   },

@@ -11,6 +11,7 @@ export const accentSpread = defineMeasure(
     title: 'Spread of the accents',
     unit: 'dB',
     better: 'low',
+    alsoBy: ['repeat', 'partial'],
     describes: 'How much accents of the same hand and partial differ in loudness.',
     source: levelSpreadSource,
   },

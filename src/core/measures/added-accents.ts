@@ -7,6 +7,7 @@ export const addedAccents = defineMeasure(
     title: 'Added accents',
     unit: '%',
     better: 'low',
+    alsoBy: ['repeat', 'hand', 'partial'],
     describes: 'Taps that sounded like accents, as a share of the taps.',
     source: heardAccentsSource,
   },

@@ -8,6 +8,7 @@ export const afterAccentLeak = defineMeasure(
     title: 'Taps right after an accent',
     unit: 'dB',
     better: 'near-zero',
+    alsoBy: ['hand'],
     describes:
       'How much louder (or, with a minus, softer) taps right after an accent are than all other taps of the same hand. Where the accent always falls on one partial, what that partial does by itself is part of it.',
     source:

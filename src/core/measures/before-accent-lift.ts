@@ -8,6 +8,7 @@ export const beforeAccentLift = defineMeasure(
     title: 'Taps right before an accent',
     unit: 'dB',
     better: 'near-zero',
+    alsoBy: ['hand'],
     describes:
       'How much louder (or, with a minus, softer) taps right before an accent are than all other taps of the same hand. A tap between two accents counts as after the first.',
     source:

@@ -7,6 +7,7 @@ export const doubled = defineMeasure(
     title: 'Doubled strokes',
     unit: '%',
     better: 'low',
+    alsoBy: ['repeat'],
     describes: 'Strokes that sounded twice where one is written, as a share of the strokes written.',
     source: 'Wilson 1927 with a design effect for faults that come in clusters.',
   },

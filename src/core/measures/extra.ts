@@ -7,6 +7,7 @@ export const extra = defineMeasure(
     title: 'Extra strokes',
     unit: '%',
     better: 'low',
+    alsoBy: ['repeat'],
     describes: 'Strokes heard while playing that nobody wrote, as a share of the strokes written.',
     source: 'Wilson 1927 with a design effect for faults that come in clusters.',
   },

@@ -13,6 +13,7 @@ export const graceNotes = defineMeasure(
     title: 'Grace notes heard',
     unit: '%',
     better: 'high',
+    alsoBy: ['repeat'],
     describes:
       'Grace notes heard just before their stroke, as a share of those written. A grace note that melts into its stroke counts as not heard.',
     source: 'Wilson 1927 with a design effect for faults that come in clusters.',

@@ -12,6 +12,7 @@ export const handLevel = defineMeasure(
     title: 'Left against right in level',
     unit: 'dB',
     better: 'near-zero',
+    alsoBy: ['partial'],
     describes:
       'How much louder (or, with a minus, softer) the left hand was recorded, accents and partials allowed for. The microphone’s place, the spot struck and the pair of sticks change it, so it is never scored.',
     source: 'Additive model of levels by least squares, Newey & West 1987 by beats.',

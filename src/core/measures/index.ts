@@ -25,6 +25,7 @@ import { motorSpread } from './motor-spread.ts';
 import { movedAccents } from './moved-accents.ts';
 import { npvi } from './npvi.ts';
 import { offset } from './offset.ts';
+import { measureWithParts, partsOf } from './parts-of-measure.ts';
 import type { Performance } from './performance.ts';
 import { placement } from './placement.ts';
 import { placementShare } from './placement-share.ts';
@@ -92,5 +93,6 @@ export const measures: readonly Measure[] = [
 
 /** Every measure of a take, in the order of the list, the whole take before its parts. */
 export function measureTake(performance: Performance): MeasureResult[] {
-  return measures.flatMap((measure) => measure.compute(performance));
+  const parts = partsOf(performance);
+  return measures.flatMap((measure) => measureWithParts(measure, performance, parts));
 }

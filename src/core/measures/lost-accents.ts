@@ -7,6 +7,7 @@ export const lostAccents = defineMeasure(
     title: 'Lost accents',
     unit: '%',
     better: 'low',
+    alsoBy: ['repeat', 'hand', 'partial'],
     describes: 'Written accents that sounded like taps, as a share of those written.',
     source: heardAccentsSource,
   },

@@ -1,5 +1,6 @@
 import type { MeasureResult, Outcome, Scope } from '../result/take-result.ts';
 import type { Performance } from './performance.ts';
+import type { PartKind } from './scopes.ts';
 
 /** Where a measure's value is at its best. */
 export type Better = 'near-zero' | 'low' | 'high' | 'within-band';
@@ -11,6 +12,8 @@ export interface Measure {
   readonly title: string;
   readonly unit: 'ms' | '%' | 'dB' | 'probability' | 'correlation';
   readonly better: Better;
+  /** Parts of the take that it is measured for as well, besides each line. */
+  readonly alsoBy?: readonly Exclude<PartKind, 'line'>[];
   /** For readers of papers: written to files, left out of reports, since no teacher acts on it. */
   readonly exportOnly?: true;
   /** What the figure says, in plain words. */

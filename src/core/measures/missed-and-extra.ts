@@ -7,6 +7,7 @@ export const missedAndExtra = defineMeasure(
     title: 'Missed, extra and doubled',
     unit: '%',
     better: 'low',
+    alsoBy: ['repeat'],
     describes: 'Strokes that were missed, extra or doubled, together, as a share of the strokes written.',
     source: 'Wilson 1927 with a design effect for faults that come in clusters.',
   },

@@ -7,6 +7,7 @@ export const missed = defineMeasure(
     title: 'Missed strokes',
     unit: '%',
     better: 'low',
+    alsoBy: ['repeat', 'partial'],
     describes: 'Written strokes that were not heard, as a share of the strokes written.',
     source: 'Wilson 1927 with a design effect for faults that come in clusters.',
   },

@@ -7,6 +7,7 @@ export const movedAccents = defineMeasure(
     title: 'Moved accents',
     unit: '%',
     better: 'low',
+    alsoBy: ['repeat', 'hand', 'partial'],
     describes: 'Accents that sounded one stroke early or late, as a share of those written.',
     source: heardAccentsSource,
   },

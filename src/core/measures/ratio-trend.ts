@@ -13,6 +13,7 @@ export const ratioTrend = defineMeasure(
     title: 'Ratio from start to end',
     unit: 'dB',
     better: 'near-zero',
+    alsoBy: ['hand'],
     describes:
       'How much further (or, with a minus, less far) accents stand above taps at the end of the take than at its start.',
     source: 'Regression of beat means with memory by Kalman filter (Harvey 1989), averaged over models.',

@@ -15,6 +15,7 @@ export const reboundDecay = defineMeasure(
     title: 'Taps in a row on one hand',
     unit: 'dB',
     better: 'near-zero',
+    alsoBy: ['hand'],
     describes:
       'How much louder (or, with a minus, softer) each tap is than the one before it when one hand plays several strokes in a row, what an accent does to the tap after it taken out.',
     source:

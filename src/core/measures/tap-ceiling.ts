@@ -4,8 +4,9 @@ import { beatOf } from './beat-of.ts';
 import { accentsAndTaps, levelsOf } from './level-classes.ts';
 import { levelsRefusal } from './levels-refusal.ts';
 import { defineMeasure, type Part } from './measure.ts';
+import { belongsTo } from './part-of-take.ts';
 import type { PlayedStroke } from './played-stroke.ts';
-import { lineScopes } from './scopes.ts';
+import { scopesOf } from './scopes.ts';
 import { type BeatCount, shareOutcome } from './share-outcome.ts';
 import { worstStrokes } from './worst-strokes.ts';
 
@@ -19,6 +20,7 @@ export const tapCeiling = defineMeasure(
     title: 'Taps too near the accents',
     unit: '%',
     better: 'low',
+    alsoBy: ['repeat', 'hand'],
     describes:
       'Share of taps louder than the middle accent less the ratio asked for (8 dB unless the sheet sets a band).',
     source: 'Wilson 1927 with a design effect for clusters of loud taps; 8 dB: our judgement.',
@@ -48,14 +50,9 @@ export const tapCeiling = defineMeasure(
       }
       return { scope, outcome: shareOutcome([...beats.values()], own.length, worstStrokes(own, above)) };
     };
-    return [
-      partOf({}, taps),
-      ...lineScopes(performance).map((line) =>
-        partOf(
-          { line },
-          taps.filter((s) => s.slot.line === line),
-        ),
-      ),
-    ];
+    const tapsOf = (scope: Scope) => taps.filter((stroke) => belongsTo(scope, stroke));
+    const parts = (['line', 'partial'] as const).flatMap((kind) => scopesOf(performance, kind));
+    const withTaps = parts.filter((scope) => tapsOf(scope).length > 0);
+    return [partOf({}, taps), ...withTaps.map((scope) => partOf(scope, tapsOf(scope)))];
   },
 );

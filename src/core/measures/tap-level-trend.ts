@@ -13,6 +13,7 @@ export const tapLevelTrend = defineMeasure(
     title: 'Taps from start to end',
     unit: 'dB',
     better: 'near-zero',
+    alsoBy: ['hand'],
     describes:
       'How much louder (or, with a minus, softer) taps are at the end of the take than at its start.',
     source: 'Regression of beat means with memory by Kalman filter (Harvey 1989), averaged over models.',

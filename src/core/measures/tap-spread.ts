@@ -11,6 +11,7 @@ export const tapSpread = defineMeasure(
     title: 'Spread of the taps',
     unit: 'dB',
     better: 'low',
+    alsoBy: ['repeat', 'partial'],
     describes: 'How much taps of the same hand and partial differ in loudness.',
     source: levelSpreadSource,
   },

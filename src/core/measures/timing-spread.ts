@@ -1,15 +1,15 @@
 import type { Scope } from '../result/take-result.ts';
 import { defineMeasure, type Part } from './measure.ts';
 import { notMeasurable } from './outcomes.ts';
-import type { PlayedStroke } from './played-stroke.ts';
-import { handScopes, lineScopes } from './scopes.ts';
+import { belongsTo } from './part-of-take.ts';
+import { type PartKind, scopesOf } from './scopes.ts';
 import { spreadOutcome } from './spread-outcome.ts';
 import { fewestTimed } from './timing-model.ts';
 import { timingOrReason } from './timing-or-reason.ts';
 import { windowScatter } from './window-scatter.ts';
 import { worstStrokes } from './worst-strokes.ts';
 
-/** Scatter round the local tempo, habits taken out; for each hand and each line its part of the whole. */
+/** Scatter round the local tempo, habits taken out; for each part of the take its share of the whole. */
 export const timingSpread = defineMeasure(
   {
     id: 'timing-spread',
@@ -32,8 +32,8 @@ export const timingSpread = defineMeasure(
     const meanSquare = (part: typeof all) =>
       part.reduce((sum, { i }) => sum + timing.scaledResidual[i]! ** 2, 0) / part.length;
     const wholeSquare = meanSquare(all);
-    const partOf = (scope: Scope, belongs: (stroke: PlayedStroke) => boolean): Part => {
-      const part = all.filter(({ stroke }) => belongs(stroke));
+    const partOf = (scope: Scope): Part => {
+      const part = all.filter(({ stroke }) => belongsTo(scope, stroke));
       if (part.length < fewestTimed / 2) {
         return {
           scope,
@@ -49,15 +49,13 @@ export const timingSpread = defineMeasure(
         unit: 'ms',
         strokes: part.length,
         pointsAt: worstStrokes(performance.strokes, (stroke, i) =>
-          belongs(stroke) ? Math.abs(timing.scaledResidual[i]!) - 2 * Math.sqrt(variance) : 0,
+          belongsTo(scope, stroke) ? Math.abs(timing.scaledResidual[i]!) - 2 * Math.sqrt(variance) : 0,
         ),
       });
       return { scope, outcome };
     };
-    return [
-      partOf({}, () => true),
-      ...handScopes(performance).map((hand) => partOf({ hand }, (s) => s.hand === hand)),
-      ...lineScopes(performance).map((line) => partOf({ line }, (s) => s.slot.line === line)),
-    ];
+    const parts = (kind: PartKind) => scopesOf(performance, kind).map(partOf);
+    const repeats = parts('repeat').filter(({ outcome }) => outcome.state === 'measured');
+    return [partOf({}), ...parts('hand'), ...parts('line'), ...repeats, ...parts('partial')];
   },
 );

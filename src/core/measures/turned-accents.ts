@@ -8,6 +8,7 @@ export const turnedAccents = defineMeasure(
     title: 'Accents turned round',
     unit: '%',
     better: 'low',
+    alsoBy: ['repeat'],
     describes:
       'Share of the take in which the accents, as a whole, lie on another partial than written; it points at the stroke where they turn.',
     source:

@@ -4,13 +4,16 @@ import type { MeasureResult, TakeResult } from '../../core/result/take-result.ts
 import { escapeHtml } from '../escape-html.ts';
 import { formatFigure, formatRange, scopeWords } from '../format-figure.ts';
 import { measureWords } from '../measure-words.ts';
+import { isShownInReport } from '../shown-parts.ts';
 
 /** Every measure with its interval, strokes and meaning, under the dimension it counts for. */
 export function figures(result: TakeResult): string {
   if (result.measures.length === 0) return '';
   const groups = grouped(result);
   const bodies = groups.map(({ title, ids }) => {
-    const rows = ids.flatMap((id) => measureRows(result.measures.filter((measure) => measure.id === id)));
+    const rows = ids.flatMap((id) =>
+      measureRows(result.measures.filter((measure) => measure.id === id && isShownInReport(measure))),
+    );
     const heading = `<tr class="group"><th colspan="4" scope="colgroup">${escapeHtml(title)}</th></tr>`;
     return `<tbody>${groups.length > 1 ? heading : ''}${rows.join('')}</tbody>`;
   });
