@@ -1,9 +1,9 @@
 import { figure, shownUnit } from '../core/result/figures.ts';
 import { measureNames } from '../core/result/measure-names.ts';
-import { isForExport, measureName } from '../core/result/names.ts';
+import { isForExport, measureList, measureName } from '../core/result/names.ts';
 import type { MeasureResult, Scope, TakeResult } from '../core/result/take-result.ts';
 import { findMeasure, measuredOutcome } from '../core/scoring/find-measure.ts';
-import { padded, type Styles, wrapped } from './text-layout.ts';
+import { hanging, padded, type Styles, wrapped } from './text-layout.ts';
 
 const columns = { name: 23, value: 9, range: 14 } as const;
 const gap = '  ';
@@ -31,17 +31,14 @@ function saying(measures: readonly MeasureResult[], id: string): string {
   return share ? `${says}; ${figure(share.value, '%')} % of a partial` : says;
 }
 
-/** Rows of all measures: name, value, 95 % interval and what it says; a reason stands where nothing was measured. */
+/** Rows of all measures: name, value, 95 % interval and what it says; what doesn't apply comes last. */
 export function measureTable(result: TakeResult, width: number, styles: Styles): string[] {
   const { measures } = result;
   const left = 2 + columns.name + gap.length + columns.value + gap.length + columns.range + gap.length;
   const room = width - left;
   const row = (name: string, { outcome, unit }: MeasureResult, says: string): string[] => {
     const label = `  ${padded(name, columns.name)}`;
-    if (outcome.state !== 'measured') {
-      const absent = outcome.state === 'not-measurable' ? "couldn't be measured" : "doesn't apply here";
-      return [`${label}${gap}– ${styles.faint(absent)}`];
-    }
+    if (outcome.state !== 'measured') return [`${label}${gap}– ${styles.faint("couldn't be measured")}`];
     const [first = '', ...more] = room < leastRoom ? [] : wrapped(says, room);
     const cells = [
       label,
@@ -51,18 +48,23 @@ export function measureTable(result: TakeResult, width: number, styles: Styles):
     ];
     return [cells.join(gap).trimEnd(), ...more.map((line) => ' '.repeat(left) + styles.faint(line))];
   };
-  return measures
-    .filter(
-      ({ id, scope }) =>
-        isWhole(scope) &&
-        !isForExport(id) &&
-        !(id.endsWith('-share') && findMeasure(measures, id.slice(0, -6))),
-    )
-    .flatMap((whole) => [
+  const shown = measures.filter(
+    ({ id, scope }) =>
+      isWhole(scope) &&
+      !isForExport(id) &&
+      !(id.endsWith('-share') && findMeasure(measures, id.slice(0, -6))),
+  );
+  const applies = ({ outcome }: MeasureResult) => outcome.state !== 'not-applicable';
+  const others = shown.filter((whole) => !applies(whole)).map(({ id }) => id);
+  const absent = others.length === 0 ? '' : `Doesn't apply here: ${measureList(others.join(','))}.`;
+  return [
+    ...shown.filter(applies).flatMap((whole) => [
       ...row(measureName(whole.id), whole, saying(measures, whole.id)),
       ...measures.flatMap((part) => {
         const name = part.id === whole.id ? parts[part.id]?.(part.scope) : null;
         return name && part.outcome.state === 'measured' ? row(`  ${name}`, part, '') : [];
       }),
-    ]);
+    ]),
+    ...(absent === '' ? [] : hanging('  ', absent, width).map(styles.faint)),
+  ];
 }

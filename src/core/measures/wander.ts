@@ -42,7 +42,12 @@ export const wander = defineMeasure(
     const own = judged.filter(({ stroke }) => stroke.stretch === longest);
     const n = own.length;
     if (beats < fewestBeats) {
-      return [{ scope: {}, outcome: notMeasurable('too-broken-up', { needed: fewestBeats }) }];
+      return [
+        {
+          scope: {},
+          outcome: notMeasurable('no-run-long-enough', { beats: Math.round(beats), needed: fewestBeats }),
+        },
+      ];
     }
     const slow = own.map(({ i }) => timing.withoutHabits[i]! - timing.residual[i]!);
     const x = own.map(({ stroke }) => stroke.position);

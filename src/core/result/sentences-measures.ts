@@ -31,6 +31,8 @@ export const measureSentences: SentenceTable = {
     `${textOf(f, 'intervals')} intervals in a row are too few; ${textOf(f, 'needed')} are needed. Record a longer take without a click.`,
   'clock-and-motor-do-not-split': () =>
     "Intervals don't make up for each other as they would if inner beat and movement scattered apart from each other: the two can't be parted in this take. A longer take without a click might tell.",
+  'no-run-long-enough': (f) =>
+    `The longest run without a break has ${textOf(f, 'beats')} beats, and a slow wave shows from ${textOf(f, 'needed')} on. Record one line with more repeats.`,
   'too-short-for-a-trend': (f) =>
     `${textOf(f, 'strokes')} strokes are too few to hold the end against the start; ${textOf(f, 'needed')} are needed. Record more repeats in one take.`,
   'hands-always-change': () =>

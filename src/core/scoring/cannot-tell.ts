@@ -7,7 +7,14 @@ import { nearlyScore, scoreOfValue, secureScore } from './score-curve.ts';
 import type { ScoredTake } from './score-take.ts';
 
 /** Reasons by which an exercise doesn't apply to a measure although another line would tell: worth a recording. */
-const toldByAnotherLine: readonly string[] = ['accent-goes-with-partial', 'hand-goes-with-partial'];
+const toldByAnotherLine: readonly string[] = [
+  'accent-goes-with-partial',
+  'hand-goes-with-partial',
+  'change-goes-with-partial',
+  'place-goes-with-hand',
+  'pair-goes-with-hand',
+  'row-goes-with-accent',
+];
 
 /** Measures of the whole take that gave no figure, gathered by the reason they share; its facts travel along. */
 function notMeasured(measures: readonly MeasureResult[], handsTold: boolean): Reason[] {

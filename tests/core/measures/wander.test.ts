@@ -54,6 +54,9 @@ describe('wander', () => {
   });
 
   it('wants twelve beats in one go', () => {
-    expect(outcomeOf(wander, play(machine, 2, 1, none))).toMatchObject({ state: 'not-measurable' });
+    expect(outcomeOf(wander, play(machine, 2, 1, none))).toMatchObject({
+      state: 'not-measurable',
+      reason: { code: 'no-run-long-enough', facts: { beats: 8, needed: 12 } },
+    });
   });
 });

@@ -68,6 +68,7 @@ const anyFacts = {
   error: 1.26,
   spread: 2.34,
   intervals: 60,
+  beats: 8,
   repeat: 2,
   bar: 1,
   beat: 3,
