@@ -89,6 +89,8 @@ export const adviceSentences: SentenceTable = {
     `${missedAndExtra(f)} Listen to the spots: they may be bounces, noises or strokes played twice.`,
   'timing-uneven': (f) =>
     `Strokes scatter by ${plain(f, 'value')} % of a partial ${range(f)}${f.spreadMs === undefined ? '' : `, ${plain(f, 'spreadMs')} ms`}, in no one direction. Common practice: a slower tempo with a click on every partial, then up in small steps as long as it stays even.`,
+  'taps-after-accents-loud': (f) =>
+    `The tap right after an accent is ${plain(f, 'value')} dB louder than the other taps ${range(f)}. Common practice: play the accent and the tap after it alone, slowly, until that tap is as soft as the others, then the whole line.`,
   'accents-off-from-start': (f) =>
     `${f.line === undefined ? 'From the start' : `From the start of line ${textOf(f, 'line')}`} ${accentsCome(f)}. Common practice: read the line again, count its partials aloud at a slow tempo and name the accented one, then play it.`,
   'accents-turned-round': (f) =>

@@ -14,6 +14,7 @@ const mostStrokes = 8;
 /** What turned accents bring with them: these findings compare strokes by where accents are written. */
 const byWrittenAccents = [
   'taps-too-loud',
+  'taps-after-accents-loud',
   'accents-and-taps-overlap',
   'contrast-too-wide',
   'accents-uneven',

@@ -128,6 +128,8 @@ describe('sentence', () => {
       'timing-uneven',
       'moving-tempo',
       'accents-turned-round',
+      'accents-off-from-start',
+      'taps-after-accents-loud',
       'accents-lost',
     ];
     for (const code of remedies) expect(sentence({ code, facts: anyFacts })).toMatch(/common practice/i);

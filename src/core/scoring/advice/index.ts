@@ -6,6 +6,7 @@ import { fadesAtTheEnd } from './fades-at-the-end.ts';
 import type { AdviceRule } from './finding.ts';
 import { handsApartInRatio } from './hands-apart-in-ratio.ts';
 import { handsApartInTime } from './hands-apart-in-time.ts';
+import { loudAfterAccent } from './loud-after-accent.ts';
 import { loudTaps } from './loud-taps.ts';
 import { missedOrExtraStrokes } from './missed-or-extra-strokes.ts';
 import { movingTempo } from './moving-tempo.ts';
@@ -23,6 +24,7 @@ export const adviceRules: readonly AdviceRule[] = [
   accentsLost,
   missedOrExtraStrokes,
   loudTaps,
+  loudAfterAccent,
   unevenTiming,
   partialOffPlace,
   bendAtAccent,

@@ -69,6 +69,7 @@ const cases: [string, MeasureResult[], Record<string, unknown>][] = [
     ],
     { flatterHand: 'L', rightDb: 13, leftDb: 8, value: 5 },
   ],
+  ['taps-after-accents-loud', [made('after-accent-leak', 3, 1)], { value: 3, low: 2, high: 4 }],
   ['accents-lost', [made('lost-accents', 8, 3)], { value: 8, accents: 72 }],
   ['fades-at-the-end', [made('timing-spread-trend', 50, 20)], { 'timing-spread-trend': 50 }],
   ['fades-at-the-end', [made('tap-level-trend', 3, 1), made('ratio-trend', -4, 1)], { 'ratio-trend': 4 }],
