@@ -22,7 +22,8 @@ export interface Comparison {
   readonly figures: readonly FigurePair[];
   /**
    * Measured in the clean recording and not measurable here: names of measures with their reasons. A measure that
-   * doesn't apply to this recording, such as one of playing without a click where there is one, isn't refused.
+   * doesn't apply to this recording, such as one of playing without a click where there is one, isn't refused, nor is a
+   * single repeat, which a result leaves out where it is too short for a figure.
    */
   readonly refused: readonly string[];
   /** Strokes of the clean recording's slots with none here, and the other way round. */

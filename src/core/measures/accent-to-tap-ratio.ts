@@ -16,7 +16,7 @@ export const accentToTapRatio = defineMeasure(
     title: 'Accent-to-tap ratio',
     unit: 'dB',
     better: 'within-band',
-    alsoBy: ['repeat', 'partial'],
+    alsoBy: ['repeat'],
     describes:
       'How far the middle accent stands above the middle tap. More is not always better: a band is asked for.',
     source:

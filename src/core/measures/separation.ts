@@ -30,7 +30,7 @@ export const separation = defineMeasure(
     title: 'Separation of accents and taps',
     unit: 'probability',
     better: 'high',
-    alsoBy: ['repeat', 'partial'],
+    alsoBy: ['repeat'],
     describes: 'How likely it is that an accent picked at random is louder than a tap picked at random.',
     source: 'Mann & Whitney 1947; interval by method 5 of Newcombe 2006, which errs on the wide side.',
   },
