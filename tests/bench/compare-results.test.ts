@@ -38,6 +38,15 @@ describe('compareResults', () => {
     ]);
   });
 
+  it('misses no figure of a single repeat', () => {
+    const repeat = { ...clean.measures[0]!, scope: { repeat: 3 } };
+    const withRepeat = exampleResult({ measures: [...clean.measures, repeat] });
+    expect(compareResults(withRepeat, clean).refused).toEqual([]);
+    expect(compareResults(withRepeat, withRepeat).figures).toHaveLength(
+      compareResults(clean, clean).figures.length + 1,
+    );
+  });
+
   it('counts a move in halves of the interval on its side', () => {
     const measures = clean.measures.map((one) =>
       one.id === 'timing-spread' && one.outcome.state === 'measured'
