@@ -18,6 +18,9 @@ export interface Claim {
   readonly byFactor?: boolean;
 }
 
+/** How much louder the tap after an accent may be, dB: a step of about 1 dB is just audible (quoted from memory). */
+export const leakMayBe = 1;
+
 /** Accents that may be lost, %: our judgement. */
 export const accentsMayBeLost = 2;
 
@@ -65,7 +68,7 @@ const keyOf = (id: string, { line, hand, partial, place, repeat }: Scope) =>
 
 /**
  * Which measures are beyond what is secure when everything that advice looks at is asked at once: Holm's rule (1979)
- * over the rubric's criteria, the changes from start to end and the lost accents, so that a take in which everything is
+ * over the rubric's criteria, the changes from start to end, the lost accents and the taps after accents, so that a take in which everything is
  * just secure is told of a fault in at most 5 of 100 cases. Each one's own 95 % interval has to be beyond besides.
  */
 export function sureClaims({ measures, lines, rubric }: AdviceInput): (id: string, scope?: Scope) => boolean {
@@ -90,6 +93,7 @@ export function sureClaims({ measures, lines, rubric }: AdviceInput): (id: strin
     ask(id, {}, sign > 0 ? { least: -Infinity, most: 0 } : { least: 0, most: Infinity });
   }
   ask('lost-accents', {}, { least: 0, most: accentsMayBeLost, byFactor: true });
+  ask('after-accent-leak', {}, { least: -Infinity, most: leakMayBe });
   const corrected = holm(chances);
   const sure = new Set(keys.filter((_, i) => corrected[i]! <= 0.05));
   return (id, scope = {}) => sure.has(keyOf(id, scope));
