@@ -17,3 +17,9 @@ export function sumsByBeat(
   });
   return [...sums.values()];
 }
+
+/**
+ * Sum of the squared Bartlett weights of lags −1, 0 and 1, ¼ + 1 + ¼: a variance of beats' sums so weighted has as many
+ * times fewer degrees of freedom (Priestley 1981, quoted from memory).
+ */
+export const squaredBartlettWeights = 1.5;

@@ -32,7 +32,8 @@ export const habitDegrees = ({ count, memory }: TimingModel): number => Math.max
 /**
  * A contrast's value and 95 % interval. Neighbouring residuals are alike, since players correct and local lines are
  * shared: the standard error is a sandwich with Bartlett weights (Newey & West 1987) over half a window, times
- * n/(n − p), with Student's t of n/memory − 1 degrees of freedom; the last two from simulations of players.
+ * (n/(n − p))² for what the fit takes out of each residual (as MacKinnon & White 1985 do stroke by stroke), with Student's
+ * t of n/memory − 1 degrees of freedom; memory and degrees from simulations of players.
  */
 export function habitContrast(timing: TimingModel, contrast: Contrast): HabitEstimate {
   const { fit, columnIds, columns, residual, judged, stretch, count, memory } = timing;
@@ -44,7 +45,7 @@ export function habitContrast(timing: TimingModel, contrast: Contrast): HabitEst
   });
   const value = fit.kept.reduce((sum, at, k) => sum + weights[k]! * fit.coefficients[at]!, 0);
   const spare = count / Math.max(1, count - fit.kept.length);
-  const standardError = Math.sqrt(bartlettVariance(influence, memory, stretch) * spare);
+  const standardError = spare * Math.sqrt(bartlettVariance(influence, memory, stretch));
   const degrees = habitDegrees(timing);
   const half = studentTQuantile(0.975, degrees) * standardError;
   return { value, standardError, degrees, low: value - half, high: value + half };

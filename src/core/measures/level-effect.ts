@@ -3,7 +3,7 @@ import { leastSquares } from '../stats/least-squares.ts';
 import { madToSd } from '../stats/mad.ts';
 import { median } from '../stats/median.ts';
 import { studentTQuantile } from '../stats/student-t-quantile.ts';
-import { sumsByBeat } from './beat-of.ts';
+import { squaredBartlettWeights, sumsByBeat } from './beat-of.ts';
 import type { PlayedStroke } from './played-stroke.ts';
 
 /** One value a stroke. */
@@ -44,7 +44,7 @@ export function partialTerms(strokes: readonly PlayedStroke[]): LevelTerm[] {
  * Level on a term by least squares, the terms `before` it taken out. Where those explain it the effect can't be told:
  * null. Terms `behind` it are taken out as far as they differ from it; where they are the same, the effect speaks for
  * both. Slips are left out. The strokes' pulls are summed by beat and beats next to each other may be alike (Newey &
- * West 1987, lag 1); Student's t of beats less terms.
+ * West 1987, lag 1); Student's t of (beats less terms) / 1.5.
  *
  * @example levelEffect(taps, { before: [handTerm], term: ({ place }) => (place === 'after' ? 1 : 0) })?.value // dB
  */
@@ -89,8 +89,9 @@ export function levelEffect(
     const pull = fit.kept.reduce((sum, kept, k) => sum + fit.inverse[row]![k]! * columns[kept]![i]!, 0);
     return pull * fit.residuals[i]!;
   });
-  const degrees = sums.length - fit.kept.length;
-  if (degrees < 2) return null;
+  const free = sums.length - fit.kept.length;
+  if (free < 2) return null;
+  const degrees = free / squaredBartlettWeights;
   const spare = inside.length / (inside.length - fit.kept.length);
   const half = studentTQuantile(0.975, degrees) * Math.sqrt(bartlettVariance(sums, 1) * spare);
   const value = fit.coefficients[at]!;

@@ -1,7 +1,7 @@
 import { bartlettVariance } from '../stats/bartlett-variance.ts';
 import { smoothMedian } from '../stats/smooth-median.ts';
 import { studentTQuantile } from '../stats/student-t-quantile.ts';
-import { sumsByBeat } from './beat-of.ts';
+import { squaredBartlettWeights, sumsByBeat } from './beat-of.ts';
 import { accentsAndTaps, levelsOf } from './level-classes.ts';
 import type { PlayedStroke } from './played-stroke.ts';
 
@@ -11,9 +11,6 @@ export interface Ratio {
   readonly low: number;
   readonly high: number;
 }
-
-/** 1 + 2 × ½² for lags 0 and 1. */
-const squaredWeights = 1.5;
 
 /**
  * Difference of the two medians, smoothed so that the errors of single levels average out (Harrell & Davis 1982). The
@@ -32,7 +29,7 @@ export function ratioOfMedians(strokes: readonly PlayedStroke[]): Ratio {
   const sums = sumsByBeat(strokes, (stroke) => pulls.get(stroke)!);
   const beats = sums.length;
   const variance = bartlettVariance(sums, 1) * (beats / (beats - 1)) ** 2;
-  const half = studentTQuantile(0.975, (beats - 1) / squaredWeights) * Math.sqrt(variance);
+  const half = studentTQuantile(0.975, (beats - 1) / squaredBartlettWeights) * Math.sqrt(variance);
   const value = loud.value - soft.value;
   return { value, low: value - half, high: value + half };
 }
