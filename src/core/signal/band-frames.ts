@@ -23,6 +23,8 @@ const rumbleHz = 70;
 
 /** Frames handed over at a time: long enough to be cheap, short enough that memory stays bounded. */
 const framesPerBlock = 4096;
+/** Frames split into bands at a time: few enough that their samples stay in the processor's cache. */
+const framesPerPart = 512;
 
 /** Order, fitted past (s) and block (frames) of the prediction; chosen by measuring soft taps in drum tails. */
 const ringing = { order: 20, upperOrder: 8, pastSeconds: 0.06, blockFrames: 10 };
@@ -48,26 +50,34 @@ export function* bandFrames(source: Source, channel: number): Generator<BandBloc
   const upperState = innovationState(ringing.upperOrder, past);
   const quietest = layout.bands.map(() => Number.POSITIVE_INFINITY);
   const inputHop = layout.hop * 2 ** layout.preHalvings;
+  const perFrame = layout.hop / 2 ** layout.stages;
   const total = Math.ceil(source.length / inputHop);
+  const half = new Float32Array((framesPerPart * layout.hop) >> 1);
+  const upper = new Float32Array(framesPerBlock * perFrame);
+  const lowest = new Float32Array(framesPerBlock * perFrame);
   for (let firstFrame = 0; firstFrame < total; firstFrame += framesPerBlock) {
     const frames = Math.min(framesPerBlock, total - firstFrame);
-    const samples = source.read(channel, firstFrame * inputHop, (firstFrame + frames) * inputHop);
-    let count = samples.length;
-    for (const state of pre) {
-      splitHalfBand(state, samples, count, samples, null);
-      count >>= 1;
+    const count = frames * perFrame;
+    const power: Float32Array[] = layout.bands.map(() => new Float32Array(frames));
+    for (let from = 0; from < frames; from += framesPerPart) {
+      const to = Math.min(from + framesPerPart, frames);
+      const samples = source.read(channel, (firstFrame + from) * inputHop, (firstFrame + to) * inputHop);
+      let left = samples.length;
+      for (const state of pre) {
+        splitHalfBand(state, samples, left, samples, null);
+        left >>= 1;
+      }
+      for (const [band, state] of splits.entries()) {
+        splitHalfBand(state, samples, left, samples, half);
+        left >>= 1;
+        framePower(half, left, power[band]!, from, to);
+      }
+      applyHighPass(rumble, samples, left);
+      framePower(samples, left, power[layout.stages]!, from, to);
+      upper.set(half.subarray(0, left), from * perFrame);
+      lowest.set(samples.subarray(0, left), from * perFrame);
     }
-    const power: Float32Array[] = [];
-    const upper = new Float32Array(count >> 1);
-    for (const state of splits) {
-      splitHalfBand(state, samples, count, samples, upper);
-      count >>= 1;
-      power.push(framePower(upper, count, frames));
-    }
-    applyHighPass(rumble, samples, count);
-    power.push(framePower(samples, count, frames));
     const fresh = power.slice();
-    const perFrame = count / frames;
     const predict = (state: typeof lowState, band: number, values: Float32Array) => {
       const sorted = power[band]!.filter((_, frame) => frame % 4 === 0).sort();
       quietest[band] = Math.min(quietest[band]!, sorted[Math.floor(sorted.length * 0.02)] ?? 0);
@@ -75,16 +85,22 @@ export function* bandFrames(source: Source, channel: number): Generator<BandBloc
       fresh[band] = innovationPower(state, values, count, power[band]!, perFrame, ringing.blockFrames, quiet);
     };
     predict(upperState, layout.stages - 1, upper);
-    predict(lowState, layout.stages, samples);
+    predict(lowState, layout.stages, lowest);
     yield { firstFrame, frames, power, fresh };
   }
 }
 
-function framePower(samples: Float32Array, count: number, frames: number): Float32Array {
-  const power = new Float32Array(frames);
-  const hop = count / frames;
+/** Mean power of each of the frames [from, to), which `count` samples make up. */
+function framePower(
+  samples: Float32Array,
+  count: number,
+  power: Float32Array,
+  from: number,
+  to: number,
+): void {
+  const hop = count / (to - from);
   let at = 0;
-  for (let frame = 0; frame < frames; frame++) {
+  for (let frame = from; frame < to; frame++) {
     let sum = 0;
     for (let i = 0; i < hop; i++) {
       const x = samples[at++]!;
@@ -92,5 +108,4 @@ function framePower(samples: Float32Array, count: number, frames: number): Float
     }
     power[frame] = sum / hop;
   }
-  return power;
 }
