@@ -1,3 +1,4 @@
+import { energyOf } from '../signal/energy-of.ts';
 import { readAt } from '../signal/fractional-read.ts';
 import type { Source } from '../signal/source.ts';
 
@@ -116,10 +117,4 @@ function struckAlone(source: Source, occurrences: readonly Occurrence[]): Occurr
   const energies = occurrences.map(({ start }) => energyOf(readAt(source, start, count), 0, count));
   const limit = likeEnergy * Math.min(...energies);
   return occurrences.filter((_, i) => energies[i]! <= limit);
-}
-
-function energyOf(samples: Float32Array, from: number, to: number): number {
-  let sum = 0;
-  for (let n = from; n < to; n++) sum += samples[n]! * samples[n]!;
-  return sum;
 }

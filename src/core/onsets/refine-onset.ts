@@ -1,4 +1,5 @@
 import { covariancePrediction } from '../signal/covariance-prediction.ts';
+import { energyOf } from '../signal/energy-of.ts';
 import { predictionResidual } from '../signal/prediction-residual.ts';
 import { perSample, riseLikelihood, riseShape } from './rise-likelihood.ts';
 
@@ -55,7 +56,7 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
   const past = Math.max(order * 4, start);
   const fitFrom = Math.max(order, past - Math.round(pastSeconds * rate));
   const prediction = covariancePrediction(samples, fitFrom, past, order);
-  const leftOfPast = meanPower(predictionResidual(prediction, samples, fitFrom, past));
+  const leftOfPast = energyOf(predictionResidual(prediction, samples, fitFrom, past)) / (past - fitFrom);
   const residual = predictionResidual(prediction, samples, start, end);
   const power = new Float64Array(residual.length);
   let peak = 0;
@@ -97,8 +98,6 @@ export function refineOnset(samples: Float32Array, rate: number, coarse: number)
     lateDb: 10 * Math.log10(peak / Math.max(floor, ...power.subarray(at, at + opening))),
   };
 }
-
-const meanPower = (samples: Float32Array) => samples.reduce((sum, x) => sum + x * x, 0) / samples.length;
 
 interface Posterior {
   readonly best: number;

@@ -1,5 +1,6 @@
 import { burg } from '../signal/burg.ts';
 import { covariancePrediction } from '../signal/covariance-prediction.ts';
+import { energyOf } from '../signal/energy-of.ts';
 import { extrapolate } from '../signal/extrapolate.ts';
 import { halfBandState, splitHalfBand } from '../signal/half-band.ts';
 import { applyHighPass, highPass } from '../signal/high-pass.ts';
@@ -69,7 +70,7 @@ export function strokeLevel(
   let raw = 1e-14;
   for (let i = at; i < at + length; i++) raw += samples[i]! ** 2;
   if (past > 2 * order + length && ringing > tailShare * raw) {
-    const last = energyOf(samples.subarray(Math.max(from, at - lastLengths * length), at));
+    const last = energyOf(samples, Math.max(from, at - lastLengths * length), at);
     const closest = tailBy(covariancePrediction(samples, from + order, at, order), samples, at, length);
     const steady = closest.energy <= last && closest.missed <= last;
     // A tail dies away: a prediction louder than the ringing before it has run away, which Burg's never does.
@@ -96,8 +97,6 @@ function tailBy(coefficients: Float64Array, samples: Float32Array, at: number, l
   for (let i = 0; i < length; i++) missed += (samples[at - length + i]! - rehearsal[i]!) ** 2;
   return { tail, energy: energyOf(tail), missed };
 }
-
-const energyOf = (samples: Float32Array) => samples.reduce((sum, x) => sum + x * x, 0);
 
 /** The stroke's power stands in the cross term with what was left of the tail, and in the spread of that itself. */
 function levelError(stroke: number, missed: number, length: number): number {

@@ -79,7 +79,7 @@ export function* bandFrames(source: Source, channel: number): Generator<BandBloc
     }
     const fresh = power.slice();
     const predict = (state: typeof lowState, band: number, values: Float32Array) => {
-      const sorted = power[band]!.filter((_, frame) => frame % 4 === 0).sort();
+      const sorted = everyFourth(power[band]!).sort();
       quietest[band] = Math.min(quietest[band]!, sorted[Math.floor(sorted.length * 0.02)] ?? 0);
       const quiet = Math.max(quietPower, ringingRatio * quietest[band]!);
       fresh[band] = innovationPower(state, values, count, power[band]!, perFrame, ringing.blockFrames, quiet);
@@ -88,6 +88,12 @@ export function* bandFrames(source: Source, channel: number): Generator<BandBloc
     predict(lowState, layout.stages, lowest);
     yield { firstFrame, frames, power, fresh };
   }
+}
+
+function everyFourth(values: Float32Array): Float32Array {
+  const some = new Float32Array(Math.ceil(values.length / 4));
+  for (let i = 0; i < some.length; i++) some[i] = values[4 * i]!;
+  return some;
 }
 
 /** Mean power of each of the frames [from, to), which `count` samples make up. */

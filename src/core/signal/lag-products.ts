@@ -15,7 +15,10 @@ export function lagProducts(
   let lag = 0;
   // Four sums grow side by side: they share each sample read, and none waits for itself.
   for (; lag + 4 <= count; lag += 4) {
-    let [a, b, c, d] = [0, 0, 0, 0];
+    let a = 0;
+    let b = 0;
+    let c = 0;
+    let d = 0;
     let older = samples[from - lag - 1]!;
     let third = samples[from - lag - 2]!;
     let oldest = samples[from - lag - 3]!;

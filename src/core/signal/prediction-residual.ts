@@ -15,8 +15,13 @@ export function predictionResidual<Residual extends Float32Array | Float64Array 
   let n = from;
   // Four neighbours side by side: they share each sample read, and none waits for itself.
   for (; n + 4 <= to && n >= order; n += 4) {
-    let [newest, second, third] = [samples[n]!, samples[n + 1]!, samples[n + 2]!];
-    let [a, b, c, d] = [newest, second, third, samples[n + 3]!];
+    let newest = samples[n]!;
+    let second = samples[n + 1]!;
+    let third = samples[n + 2]!;
+    let a = newest;
+    let b = second;
+    let c = third;
+    let d = samples[n + 3]!;
     for (let k = 0; k < order; k++) {
       const weight = coefficients[k]!;
       const oldest = samples[n - 1 - k]!;
