@@ -1,3 +1,4 @@
+import { crossProducts } from '../signal/cross-products.ts';
 import { readAt } from '../signal/fractional-read.ts';
 import type { Source } from '../signal/source.ts';
 
@@ -26,14 +27,9 @@ export function matchClick(source: Source, sound: Float32Array, time: number, re
   const heard = readAt(source, start, count + 2 * steps);
   let energy = 0;
   for (let i = 0; i < count; i++) energy += sound[i]! * sound[i]!;
-  const products = new Float64Array(2 * steps + 1);
+  const products = crossProducts(sound, heard, count, 2 * steps + 1);
   let best = 0;
-  for (let shift = 0; shift <= 2 * steps; shift++) {
-    let product = 0;
-    for (let i = 0; i < count; i++) product += sound[i]! * heard[i + shift]!;
-    products[shift] = product;
-    if (product > products[best]!) best = shift;
-  }
+  for (let shift = 1; shift <= 2 * steps; shift++) if (products[shift]! > products[best]!) best = shift;
   let heardEnergy = 1e-20;
   for (let i = best; i < best + count; i++) heardEnergy += heard[i]! * heard[i]!;
   const [a, b, c] = [products[best - 1] ?? 0, products[best]!, products[best + 1] ?? 0];

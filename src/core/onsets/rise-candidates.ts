@@ -117,9 +117,10 @@ function scan(
   const from = historyFrames - peakReach;
   const to = frames - aheadFrames + peakReach;
   for (let band = 1; band < bands; band++) addRiseEvidence(fresh[band]!, perFrame[band]!, from, to, evidence);
+  const top = new Float64Array(frames);
+  addRiseEvidence(fresh[0]!, perFrame[0]!, from, to, top);
   for (let frame = from; frame < to; frame++) {
-    const top = riseEvidence(fresh[0]!, perFrame[0]!, frame);
-    evidence[frame]! += Math.min(top, topAlone + topShare * evidence[frame]!);
+    evidence[frame]! += Math.min(top[frame]!, topAlone + topShare * evidence[frame]!);
   }
   for (let frame = historyFrames; frame < frames - aheadFrames; frame++) {
     const height = evidence[frame]!;

@@ -70,7 +70,7 @@ export function addRiseEvidence(
   perFrame: number,
   from: number,
   to: number,
-  evidence: Float32Array,
+  evidence: Float32Array | Float64Array,
 ): void {
   const [long, middle, short] = lengths;
   const past = nearest;

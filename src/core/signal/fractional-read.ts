@@ -1,3 +1,4 @@
+import { crossProducts } from './cross-products.ts';
 import type { Source } from './source.ts';
 
 const reach = 8;
@@ -23,14 +24,7 @@ export function readAt(source: Source, time: number, count: number): Float32Arra
 
 /** `count` values at `offset` (0 … 1) past each sample; the first stands `reach − 1` samples into `samples`. */
 function shifted(samples: Float32Array, offset: number, count: number): Float32Array {
-  const row = weights[Math.round(offset * phases)]!;
-  const out = new Float32Array(count);
-  for (let n = 0; n < count; n++) {
-    let sum = 0;
-    for (let k = 0; k < 2 * reach; k++) sum += row[k]! * samples[n + k]!;
-    out[n] = sum;
-  }
-  return out;
+  return new Float32Array(crossProducts(weights[Math.round(offset * phases)]!, samples, 2 * reach, count));
 }
 
 /** The same curve moved later by `offset` samples (0 … 1), silence around it. */
