@@ -11,6 +11,7 @@ import { measureStroke } from './measure-stroke.ts';
 import { mergeWaves } from './merge-waves.ts';
 import { type RisesFound, riseCandidates } from './rise-candidates.ts';
 import { withRoomError } from './room-error.ts';
+import { roomSound } from './room-sound.ts';
 import { classifySounds } from './sound-classes.ts';
 import type { HeardClick, Hearing, Stroke } from './stroke.ts';
 
@@ -77,7 +78,7 @@ function padAndOthers(
     const stroke = measureStroke(source, rise, rise.frame / frameRate, before, Number.POSITIVE_INFINITY);
     return isOwn(stroke) ? stroke : null;
   });
-  return withRoomError(filled);
+  return withRoomError(filled, roomSound(source, filled));
 }
 
 /** The rises that are attacks of their own, measured, in order of time; none has a class yet but `pad`. */

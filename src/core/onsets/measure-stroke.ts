@@ -10,11 +10,12 @@ import { timeError } from './time-error.ts';
 const onsetWindow = { back: pastSeconds + 0.006, ahead: 0.006 };
 /** The previous stroke's attack is kept out of the sound from which its tail is predicted, s. */
 const attackSeconds = 0.008;
-/** No level is known better than this, dB: two like strokes differ in spectrum. */
-const leastLevelSe = 0.05;
+/** No level is known better than this, dB: where samples fall within an attack. */
+const leastLevelSe = 0.01;
 
 /**
- * Measures the stroke at a rise near `coarse` (s), `framesAlone` frames before the next rise: exact time, level with the previous stroke's tail taken off, timbre.
+ * Measures the stroke at a rise near `coarse` (s), `framesAlone` frames before the next rise and after one at
+ * `previousTime` (s): exact time, level with the previous stroke's tail taken off, timbre.
  */
 export function measureStroke(
   source: Source,
@@ -26,7 +27,7 @@ export function measureStroke(
   const onset = onsetNear(source, coarse);
   return {
     ...onset,
-    ...levelAt(source, onset.time, previousTime),
+    ...levelAt(source, onset, previousTime),
     sound: 'pad',
     evidence: rise.evidence,
     timbre: timbreOf(rise, framesAlone),
@@ -39,13 +40,13 @@ export function onsetNear(source: Source, coarse: number): Pick<Stroke, 'time' |
   const from = Math.round((coarse - onsetWindow.back) * rate);
   const to = Math.round((coarse + onsetWindow.ahead) * rate);
   const onset = refineOnset(source.read(0, from, to), rate, coarse * rate - from);
-  return { time: from / rate + onset.time, timeSe: timeError(onset) };
+  return { time: from / rate + onset.time, timeSe: timeError(onset, rate) };
 }
 
-/** Level of the stroke at `time` (s), the tail of the one at `previousTime` taken off. */
+/** Level of the stroke whose onset is known so well, the tail of the one at `previousTime` (s) taken off. */
 export function levelAt(
   source: Source,
-  time: number,
+  { time, timeSe }: Pick<Stroke, 'time' | 'timeSe'>,
   previousTime: number,
 ): Pick<Stroke, 'levelDb' | 'levelSe'> {
   const rate = source.sampleRate;
@@ -53,5 +54,6 @@ export function levelAt(
   const to = Math.round((time + levelSeconds + 0.004) * rate);
   const pastFrom = Math.max(0.0007 * rate, (previousTime + attackSeconds) * rate - from);
   const level = strokeLevel(source.read(0, from, to), rate, time * rate - from, pastFrom);
-  return { levelDb: level.levelDb, levelSe: Math.max(level.levelSe, leastLevelSe) };
+  const levelSe = Math.hypot(level.levelSe, level.slope * timeSe, leastLevelSe);
+  return { levelDb: level.levelDb, levelSe };
 }

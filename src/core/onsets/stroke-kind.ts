@@ -79,7 +79,7 @@ export function placedBy(
   const own = onsetNear(source, time);
   const clear = Math.abs(own.time - time) < ownAttack;
   const onset = clear ? own : { time, timeSe: shapeTimeSe * Math.sqrt(1 + 10 / evidence) };
-  const level = levelAt(source, onset.time, previousTime);
+  const level = levelAt(source, onset, previousTime);
   const levelSe = Math.hypot(shapeLevelSe, 10 / Math.LN10 / Math.sqrt(evidence / 2));
   return { ...onset, ...(level.levelSe > levelSe ? { levelDb, levelSe } : level) };
 }

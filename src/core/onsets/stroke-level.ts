@@ -4,6 +4,7 @@ import { energyOf } from '../signal/energy-of.ts';
 import { extrapolate } from '../signal/extrapolate.ts';
 import { halfBandState, splitHalfBand } from '../signal/half-band.ts';
 import { applyHighPass, highPass } from '../signal/high-pass.ts';
+import { levelError } from './level-error.ts';
 
 /** Level of one stroke and what it stands on. */
 export interface StrokeLevel {
@@ -14,6 +15,8 @@ export interface StrokeLevel {
   readonly levelDb: number;
   /** Standard error from the sound it stands in, dB. */
   readonly levelSe: number;
+  /** How the level changes with the place of the onset, dB/s: an onset read late hears so much more of the end. */
+  readonly slope: number;
 }
 
 /** Below this, rumble and handling noise; our judgement from takes on pads and drums. */
@@ -24,6 +27,8 @@ export const levelSeconds = 0.004;
 export const levelPastSeconds = 0.08;
 /** The prediction ends this long before the onset, s, so that no part of the attack enters it. */
 const guardSeconds = 0.0006;
+/** Over so much of the stroke's end its power is taken there, s. */
+const endSeconds = 0.001;
 const order = 48;
 /** A tail with less than this share of the stroke's power moves its level by under a twentieth of a decibel. */
 const tailShare = 3e-5;
@@ -32,7 +37,7 @@ const lastLengths = 3;
 /** Of a stroke that all but drowns, at least this share of the power is left. */
 const leastShare = 0.25;
 /** The tail dies a little between the rehearsal and the stroke; measured in rooms (see the benchmark of levels). */
-const missedShare = 0.85;
+const missedShare = 0.9;
 
 /**
  * Level of the stroke whose onset lies `onset` samples into the window `samples` (at `rate` Hz; overwritten). The
@@ -58,49 +63,47 @@ export function strokeLevel(
   applyHighPass(highPass(lowHz, levelRate), samples, count);
   const scale = levelRate / rate;
   const at = Math.max(0, Math.floor(onset * scale - guardSeconds * levelRate));
-  const length = Math.min(count - at, Math.round((levelSeconds + guardSeconds) * levelRate));
+  // The last sample counts by the part of it that lies within, so that no level hangs on where the samples fall.
+  const until = Math.min(count, onset * scale + levelSeconds * levelRate);
+  const length = Math.ceil(until) - at;
+  const lastShare = until - (at + length - 1);
   const from = Math.max(0, Math.ceil(pastFrom * scale));
   const past = at - from;
 
-  let missed = 0;
-  let tail: Float32Array | null = null;
   const recent = Math.min(past, length);
-  let ringing = 0;
-  for (let i = at - recent; i < at; i++) ringing += samples[i]! ** 2;
+  let left: Float32Array = samples.slice(at - recent, at);
   let raw = 1e-14;
   for (let i = at; i < at + length; i++) raw += samples[i]! ** 2;
-  if (past > 2 * order + length && ringing > tailShare * raw) {
+  let missed = 0;
+  let tail: Float32Array | null = null;
+  if (past > 2 * order + length && energyOf(left) > tailShare * raw) {
     const last = energyOf(samples, Math.max(from, at - lastLengths * length), at);
     const closest = tailBy(covariancePrediction(samples, from + order, at, order), samples, at, length);
-    const steady = closest.energy <= last && closest.missed <= last;
+    const steady = energyOf(closest.tail) <= last && energyOf(closest.left) <= last;
     // A tail dies away: a prediction louder than the ringing before it has run away, which Burg's never does.
     const chosen = steady ? closest : tailBy(burg(samples, from, at, order), samples, at, length);
     tail = chosen.tail;
-    missed = chosen.missed;
+    left = chosen.left;
+    missed = energyOf(left);
   } else if (past > 0) {
     for (let i = from; i < at; i++) missed += (samples[i]! ** 2 * length) / past;
   }
-  let energy = 1e-14;
-  for (let i = 0; i < length; i++) energy += (samples[at + i]! - (tail?.[i] ?? 0)) ** 2;
+  const end = Math.max(1, Math.round(endSeconds * levelRate));
+  const found = samples.slice(at, at + length);
+  if (tail !== null) for (let i = 0; i < length; i++) found[i]! -= tail[i]!;
+  const energy = 1e-14 + energyOf(found) - (1 - lastShare) * (found.at(-1) ?? 0) ** 2;
   const stroke = Math.max(energy - missedShare * missed, leastShare * energy);
   return {
     levelDb: 10 * Math.log10((2 * stroke) / (levelSeconds * levelRate)),
-    levelSe: levelError(stroke, missed, length),
+    levelSe: levelError({ stroke, missed, found, left }),
+    slope: (10 / Math.LN10) * (energyOf(found, Math.max(0, length - end)) / end) * (levelRate / stroke),
   };
 }
 
-/** A predicted tail, its energy, and the energy that the same prediction misses when made so much earlier. */
+/** A predicted tail, and what the same prediction leaves when made so much earlier. */
 function tailBy(coefficients: Float64Array, samples: Float32Array, at: number, length: number) {
   const tail = extrapolate(coefficients, samples, at, length);
-  const rehearsal = extrapolate(coefficients, samples, at - length, length);
-  let missed = 0;
-  for (let i = 0; i < length; i++) missed += (samples[at - length + i]! - rehearsal[i]!) ** 2;
-  return { tail, energy: energyOf(tail), missed };
-}
-
-/** The stroke's power stands in the cross term with what was left of the tail, and in the spread of that itself. */
-function levelError(stroke: number, missed: number, length: number): number {
-  const share = missed / stroke;
-  const independent = Math.max(4, length / 3);
-  return (10 / Math.LN10) * Math.sqrt((2 * share) / independent + (2 * share * share) / independent);
+  const left = extrapolate(coefficients, samples, at - length, length);
+  for (let i = 0; i < length; i++) left[i] = samples[at - length + i]! - left[i]!;
+  return { tail, left };
 }
