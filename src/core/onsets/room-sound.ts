@@ -19,7 +19,7 @@ export interface RoomSound {
 }
 
 /** As many of the take's loudest strokes are listened to. */
-const most = 24;
+const most = 10;
 /** The next sound comes no sooner, s. */
 const aloneSeconds = 0.06;
 /** The sound that is predicted, s from the onset on. */
