@@ -9,7 +9,9 @@ import { levelErrors } from './level-errors.ts';
 import { levelsReport } from './levels-report.ts';
 import { recordingChains } from './recording-chains.ts';
 
-const seeds = (process.argv[2] ?? '2006,2007,2008,2009,2010').split(',').map(Number);
+/** As many takes as medians in a hall need: a tap under an accent's tail scatters by 4 dB there. */
+const defaultSeeds = Array.from({ length: 30 }, (_, i) => 2301 + i);
+const seeds = process.argv[2]?.split(',').map(Number) ?? defaultSeeds;
 const ffmpeg = programPath('ffmpeg');
 if (ffmpeg === undefined) console.warn('Codecs were left out: ffmpeg is not installed.');
 const chains = recordingChains.filter((chain) => chain.codec === undefined || ffmpeg !== undefined);

@@ -65,11 +65,17 @@ describe('hearStrokes', () => {
   });
 
   it('follows the gain: levels move and nothing else', () => {
-    // As far down as the noise stays above what a 16-bit file can hold; under that all is silence.
-    for (const db of [-20, -6, 6, 40]) {
+    // As far down as the noise stays above what a 16-bit file can hold; under that all is silence, and it is near at −20.
+    const gains: readonly (readonly [number, Tolerance])[] = [
+      [-20, { seconds: 1e-5, db: 0.2 }],
+      [-6, { seconds: 1e-6, db: 0.02 }],
+      [6, { seconds: 1e-6, db: 0.001 }],
+      [40, { seconds: 1e-6, db: 0.001 }],
+    ];
+    for (const [db, tolerance] of gains) {
       property((take, hearing) => {
         const louder = hear(take.map((value) => value * 10 ** (db / 20)));
-        expectMoved(hearing, louder, 0, db, { seconds: 1e-5, db: 0.2 });
+        expectMoved(hearing, louder, 0, db, tolerance);
       });
     }
   });
@@ -95,7 +101,7 @@ describe('hearStrokes', () => {
       for (const level of [0.05, -0.003]) {
         const shifted = hear(take.map((value) => value + level));
         // The level found is right to a part in ten thousand of full scale; a slow first attack out of silence shows it.
-        expectMoved(hearing, shifted, 0, 0, { seconds: 1e-4, db: 0.2 });
+        expectMoved(hearing, shifted, 0, 0, { seconds: 2e-5, db: 0.1 });
       }
     });
   });
@@ -118,7 +124,7 @@ describe('hearStrokes', () => {
         for (const before of [whiteNoise(samples, 1e-4, 3), new Float32Array(samples)]) {
           const later = hear(Float32Array.from([...before, ...take]));
           // Frames and noise fall otherwise, so places agree to a small part of a sample and not to the last bit.
-          expectMoved(hearing, later, samples / rate, 0, { seconds: 2e-5, db: 0.15 });
+          expectMoved(hearing, later, samples / rate, 0, { seconds: 1.5e-5, db: 0.05 });
         }
       });
     }
@@ -131,7 +137,7 @@ describe('hearStrokes', () => {
         const both = hear(Float32Array.from([...first, ...second]));
         const moved = hear(second).sounds.map((stroke) => ({ ...stroke, time: stroke.time + seconds }));
         const apart = { ...both, sounds: [...hear(first).sounds, ...moved] };
-        expectMoved(apart, both, 0, 0, { seconds: 2e-5, db: 0.15 });
+        expectMoved(apart, both, 0, 0, { seconds: 2e-6, db: 0.01 });
       }),
       runs,
     );
@@ -144,7 +150,7 @@ describe('hearStrokes', () => {
       );
       // What the resampling spreads ahead of an attack falls otherwise among the samples, and the level's band ends at
       // 2.8 instead of 3 kHz.
-      expectMoved(at48!, at44!, 0, 0, { seconds: 1.5e-4, db: 2 });
+      expectMoved(at48!, at44!, 0, 0, { seconds: 1e-4, db: 0.2 });
     }, 2);
   });
 });
