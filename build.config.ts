@@ -1,9 +1,9 @@
-import { chmodSync, existsSync, rmSync } from 'node:fs';
+import { chmodSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 
 const root = import.meta.dirname;
-const reportClient = join(root, 'src/report/client/main.ts');
+const reportScripts = { 'report-client': 'main.ts', 'report-listening': 'listening-main.ts' };
 const program = join(root, 'dist/main.js');
 
 rmSync(join(root, 'dist'), { recursive: true, force: true });
@@ -24,10 +24,10 @@ await build({
 });
 chmodSync(program, 0o755);
 
-if (existsSync(reportClient)) {
+for (const [name, entry] of Object.entries(reportScripts)) {
   await build({
-    entryPoints: [reportClient],
-    outfile: join(root, 'dist/report-client.js'),
+    entryPoints: [join(root, 'src/report/client', entry)],
+    outfile: join(root, `dist/${name}.js`),
     bundle: true,
     platform: 'browser',
     target: 'es2022',

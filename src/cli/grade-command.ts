@@ -10,7 +10,6 @@ import { exitCodes } from './exit-codes.ts';
 import { lineOptions } from './line-options.ts';
 import { openTake } from './open-take.ts';
 import { checkOutputPaths, type FileOutputs } from './output-paths.ts';
-import { longestSound, soundUri } from './sound-uri.ts';
 import { textSummary } from './text-summary.ts';
 import { writeOutputs } from './write-outputs.ts';
 
@@ -23,7 +22,7 @@ interface Options {
   readonly json?: string | true;
   readonly csv?: string;
   readonly report?: string;
-  readonly sound?: true;
+  readonly sound: boolean;
   readonly pictures?: string;
   readonly [lineOption: string]: unknown;
 }
@@ -87,7 +86,7 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
     .option('--json [file]', 'write the whole result as JSON, on the screen without a file')
     .option('--csv <file>', 'write the strokes as a table for a spreadsheet')
     .option('--report <file>', 'write a report with pictures to open in a browser')
-    .option('--sound', 'put the recording into the report to listen to the spots')
+    .option('--no-sound', 'leave the sound of the take out of the report')
     .option('--pictures <folder>', 'write each picture as a PNG file')
     .addHelpText('after', help)
     .configureOutput({ writeOut: output.stdout, writeErr: output.stderr });
@@ -100,8 +99,6 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
       ...(csv === undefined ? {} : { csv }),
       ...(report === undefined ? {} : { report }),
     };
-    if (sound && report === undefined)
-      throw new CommandFault('usage', '--sound goes into the report. Add --report with a file.');
     checkOutputPaths(files, pictures, [
       take,
       ...(options.sheet ? [options.sheet] : []),
@@ -128,12 +125,7 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
       });
       if (result.grading.state === 'not-gradable') process.exitCode = exitCodes.notGradable;
       if (!Object.values(files).includes('-')) output.stdout(onScreen(result));
-      const heard = sound ? soundUri(source) : null;
-      if (sound && heard === null)
-        output.stderr(
-          `The recording is too long to go into the report: over ${longestSound / 60} minutes.\n`,
-        );
-      await writeOutputs(result, { files, pictures, sound: heard }, output);
+      await writeOutputs(result, { files, pictures, sound: sound ? source : null }, output);
     } finally {
       recording.close();
     }

@@ -2,6 +2,7 @@ import { mkdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
 import { rubrics } from '../core/scoring/rubrics/index.ts';
+import { cutSource } from '../core/session/cut-source.ts';
 import { gradeSession } from '../core/session/grade-session.ts';
 import type { SessionResult } from '../core/session/session-result.ts';
 import { outputFaultSentence } from '../formats/output-fault-sentence.ts';
@@ -22,6 +23,7 @@ interface Options {
   readonly discomfort?: true;
   readonly json?: string | true;
   readonly reportFolder?: string;
+  readonly sound: boolean;
 }
 
 const help = `
@@ -77,10 +79,11 @@ export function sessionCommand(output: CommandOutput = toProcess): Command {
     .option('--discomfort', 'something hurt or tingled: no advice to go faster')
     .option('--json [file]', 'write the whole result as JSON, on the screen without a file')
     .option('--report-folder <folder>', 'write a report for each take into a folder')
+    .option('--no-sound', 'leave the sound of the takes out of the reports')
     .addHelpText('after', help)
     .configureOutput({ writeOut: output.stdout, writeErr: output.stderr })
     .action(async (named: string, options: Options) => {
-      const { json, discomfort = false, reportFolder } = options;
+      const { json, discomfort = false, reportFolder, sound } = options;
       const jsonPath = json === true ? '-' : json;
       checkOutputPaths(jsonPath === undefined ? {} : { json: jsonPath }, undefined, [
         named,
@@ -109,7 +112,8 @@ export function sessionCommand(output: CommandOutput = toProcess): Command {
           for (const [i, take] of result.takes.entries()) {
             const file = `take-${String(i + 1).padStart(2, '0')}-line-${take.line + 1}.html`;
             const files = { report: join(reportFolder, file) };
-            await writeOutputs(take.result, { files, pictures: undefined, sound: null }, output);
+            const part = sound ? cutSource(source, take) : null;
+            await writeOutputs(take.result, { files, pictures: undefined, sound: part }, output);
           }
         }
       } finally {

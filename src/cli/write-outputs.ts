@@ -1,9 +1,11 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { TakeResult } from '../core/result/take-result.ts';
+import type { Source } from '../core/signal/source.ts';
 import { csv } from '../formats/csv.ts';
 import { outputFaultSentence } from '../formats/output-fault-sentence.ts';
 import { writeAtomically } from '../formats/write-atomically.ts';
+import type { ReportSound } from '../report/parts/listening.ts';
 import { CommandFault } from './command-fault.ts';
 import type { CommandOutput } from './command-output.ts';
 import type { FileOutputs } from './output-paths.ts';
@@ -13,8 +15,8 @@ export interface WantedOutputs {
   readonly files: FileOutputs;
   /** Folder for one PNG a picture. */
   readonly pictures: string | undefined;
-  /** The take's sound for the report, as a data URI. */
-  readonly sound: string | null;
+  /** The recording whose sound goes with the report, or null for a report without sound. */
+  readonly sound: Source | null;
 }
 
 /**
@@ -33,7 +35,8 @@ export async function writeOutputs(
   };
   if (files.json !== undefined) put(files.json, 'Result', `${JSON.stringify(result)}\n`);
   if (files.csv !== undefined) put(files.csv, 'Table of strokes', csv(strokesTable(result)));
-  if (files.report !== undefined) put(files.report, 'Report', await report(result, sound, output));
+  if (files.report !== undefined)
+    put(files.report, 'Report', await report(result, files.report, sound, output));
   if (pictures !== undefined) await drawPictures(result, pictures, output);
 }
 
@@ -43,9 +46,15 @@ function write(path: string, contents: string | Uint8Array): void {
 }
 
 /** The report; without still pictures, which the page can do without, where they can't be drawn here. */
-async function report(result: TakeResult, sound: string | null, output: CommandOutput): Promise<string> {
+async function report(
+  result: TakeResult,
+  path: string,
+  source: Source | null,
+  output: CommandOutput,
+): Promise<string> {
   const { writeReport } = await import('../report/write-report.ts');
   const { PicturesUnavailable } = await import('../report/chart-image.ts');
+  const sound = source === null ? null : await soundBesideOrInside(result, path, source, output);
   const options = sound === null ? {} : { sound };
   try {
     return await writeReport(result, options);
@@ -54,6 +63,27 @@ async function report(result: TakeResult, sound: string | null, output: CommandO
     output.stderr(`${error.message} The report draws its pictures when it is opened.\n`);
     return writeReport(result, { ...options, withImages: false });
   }
+}
+
+/** The sound for a report; what doesn't go inside is written beside it. */
+async function soundBesideOrInside(
+  result: TakeResult,
+  path: string,
+  source: Source,
+  output: CommandOutput,
+): Promise<ReportSound | null> {
+  const { longestInside, soundForReport } = await import('./sound-for-report.ts');
+  const made = await soundForReport(source, result, path);
+  const long = `The recording is longer than ${longestInside / 60} minutes, so its sound`;
+  if (made === null) {
+    output.stderr(`${long} isn't in the report. Name a file for the report to have the sound beside it.\n`);
+    return null;
+  }
+  if (made.file !== null) {
+    write(made.file.path, made.file.bytes);
+    output.stderr(`${long} was written to ${made.file.path}; keep it beside the report.\n`);
+  }
+  return made.sound;
 }
 
 async function drawPictures(result: TakeResult, folder: string, output: CommandOutput): Promise<void> {

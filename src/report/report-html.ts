@@ -9,6 +9,7 @@ import { firstThings } from './parts/first-things.ts';
 import { glossary } from './parts/glossary.ts';
 import { header, type TakeCaption } from './parts/header.ts';
 import { limits } from './parts/limits.ts';
+import { listening, listeningData, type ReportSound } from './parts/listening.ts';
 import { notGradable } from './parts/not-gradable.ts';
 import type { ReportImages } from './parts/picture.ts';
 import { pictures } from './parts/pictures.ts';
@@ -23,14 +24,16 @@ export const strokesEmbedded = 900;
 /** What a report is made of besides the result. */
 export interface ReportParts {
   readonly images: ReportImages;
-  /** Text of the client script, or null for a report without one. */
+  /** Text of the script that draws the pictures, or null for a report without one. */
   readonly clientScript: string | null;
+  /** Text of the script that plays the sound; used only with sound. */
+  readonly listeningScript?: string;
   /** `@font-face` rules with the type as data URIs, or nothing. */
   readonly fontFaces: string;
   readonly sha256: Sha256;
   readonly caption?: TakeCaption;
-  /** The take's sound as a data URI. */
-  readonly sound?: string;
+  /** The take's sound. */
+  readonly sound?: ReportSound;
 }
 
 /**
@@ -43,22 +46,24 @@ export function reportHtml(result: TakeResult, parts: ReportParts): string {
   const style = reportStyle({ fontFaces: parts.fontFaces });
   const graded = result.grading.state === 'graded';
   const scripted = graded && result.strokes.time.length <= strokesEmbedded;
-  const wanted = parts.clientScript !== null && (scripted || parts.sound !== undefined);
-  const script = wanted ? scriptText(parts.clientScript) : null;
-  const sound =
-    parts.sound === undefined
-      ? ''
-      : `<audio id="sound" controls preload="metadata" src="${escapeHtml(parts.sound)}"></audio>`;
-  const body = graded ? gradedBody(result, parts) : ungradedBody(result);
-  const data =
-    script !== null && scripted
-      ? `<script type="application/json" id="drawn-part">${embedJson(drawnPart(result))}</script>\n`
-      : '';
+  const { sound, listeningScript } = parts;
+  const scripts = [
+    ...(scripted && parts.clientScript !== null ? [safeScript(parts.clientScript)] : []),
+    ...(sound !== undefined && listeningScript !== undefined ? [safeScript(listeningScript)] : []),
+  ];
+  const body = graded ? gradedBody(result, parts) : ungradedBody(result, parts);
+  const data = [
+    scripted && parts.clientScript !== null
+      ? `<script type="application/json" id="drawn-part">${embedJson(drawnPart(result))}</script>
+`
+      : '',
+    sound === undefined ? '' : listeningData(result, sound),
+  ];
   return `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${escapeHtml(securityPolicy(style, script, parts.sha256))}">
+<meta http-equiv="Content-Security-Policy" content="${escapeHtml(securityPolicy(style, scripts, parts.sha256, sound?.place === 'beside'))}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="referrer" content="no-referrer">
 <title>${escapeHtml(result.sheet.title.slice(0, 100) || 'Practice take')} – report</title>
@@ -67,11 +72,10 @@ export function reportHtml(result: TakeResult, parts: ReportParts): string {
 <body>
 <main>
 ${header(result, parts.caption ?? {})}
-${sound}
 ${body}
-<footer>This file holds the whole report. Opening it loads nothing from elsewhere and sends nothing anywhere.</footer>
+<footer>This file holds the whole report${sound?.place === 'beside' ? ' but its sound' : ''}. Opening it loads nothing from elsewhere and sends nothing anywhere.</footer>
 </main>
-${data}${script === null ? '' : `<script>${script}</script>\n`}</body>
+${data.join('')}${scripts.map((script) => `<script>${script}</script>\n`).join('')}</body>
 </html>
 `;
 }
@@ -80,22 +84,24 @@ function gradedBody(result: TakeResult, { images, sound }: ReportParts): string 
   return [
     scores(result, images),
     firstThings(result, sound !== undefined),
+    sound === undefined ? '' : listening(result, sound),
     exercise(result),
     pictures(result, images),
     limits(result),
     care(),
     figures(result),
-    strokeTable(result),
+    strokeTable(result, sound !== undefined),
     glossary(),
   ].join('\n');
 }
 
-function ungradedBody(result: TakeResult): string {
+function ungradedBody(result: TakeResult, { sound }: ReportParts): string {
   const reason = result.grading.state === 'not-gradable' ? result.grading.reason : { code: '', facts: {} };
-  return [notGradable(reason), exercise(result), limits(result), care()].join('\n');
+  const heard = sound === undefined ? '' : listening(result, sound);
+  return [notGradable(reason), heard, exercise(result), limits(result), care()].join('\n');
 }
 
 /** The bundle, made safe to stand in a script element; its digest is taken of this text. */
-function scriptText(bundle: string | null): string {
-  return (bundle ?? '').replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
+function safeScript(bundle: string): string {
+  return bundle.replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
 }

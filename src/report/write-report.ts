@@ -2,27 +2,29 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import type { TakeResult } from '../core/result/take-result.ts';
 import type { TakeCaption } from './parts/header.ts';
+import type { ReportSound } from './parts/listening.ts';
 import { reportFonts } from './report-fonts.ts';
 import { reportHtml } from './report-html.ts';
 import { reportImages } from './report-images.ts';
 
-/** The report's client script has not been built. */
+/** The report's scripts have not been built. */
 export class ReportScriptMissing extends Error {
   readonly code = 'report-script-missing';
   constructor() {
-    super('The script of the report is missing: run `npm run build`, which makes dist/report-client.js.');
+    super('A script of the report is missing: run `npm run build`, which makes dist/report-client.js and dist/report-listening.js.');
     this.name = 'ReportScriptMissing';
   }
 }
 
 export interface ReportOptions {
   readonly caption?: TakeCaption;
-  /** The take's sound as a data URI. */
-  readonly sound?: string;
+  /** The take's sound. */
+  readonly sound?: ReportSound;
   /** False for a report whose pictures need scripts, where the drawing library is missing. */
   readonly withImages?: boolean;
-  /** Text of the client script; read from the built file when left out. */
+  /** Texts of the scripts; read from the built files when left out. */
   readonly clientScript?: string;
+  readonly listeningScript?: string;
 }
 
 /**
@@ -31,10 +33,11 @@ export interface ReportOptions {
  */
 export async function writeReport(result: TakeResult, options: ReportOptions = {}): Promise<string> {
   const { caption, sound, withImages = true } = options;
-  const [images, fontFaces, clientScript] = await Promise.all([
+  const [images, fontFaces, clientScript, listeningScript] = await Promise.all([
     withImages ? reportImages(result) : {},
     reportFonts(),
-    options.clientScript ?? readClientScript(),
+    options.clientScript ?? readScript('report-client.js'),
+    sound === undefined ? '' : (options.listeningScript ?? readScript('report-listening.js')),
   ]);
   return reportHtml(result, {
     images,
@@ -42,13 +45,13 @@ export async function writeReport(result: TakeResult, options: ReportOptions = {
     clientScript,
     sha256: (text) => createHash('sha256').update(text, 'utf8').digest('base64'),
     ...(caption === undefined ? {} : { caption }),
-    ...(sound === undefined ? {} : { sound }),
+    ...(sound === undefined ? {} : { sound, listeningScript }),
   });
 }
 
-/** The built script: beside the built program, or in `dist` seen from the source. */
-async function readClientScript(): Promise<string> {
-  for (const place of ['./report-client.js', '../../dist/report-client.js']) {
+/** A built script: beside the built program, or in `dist` seen from the source. */
+async function readScript(file: string): Promise<string> {
+  for (const place of [`./${file}`, `../../dist/${file}`]) {
     const text = await readFile(new URL(place, import.meta.url), 'utf8').catch(() => null);
     if (text !== null) return text;
   }

@@ -1,13 +1,14 @@
 import { join } from 'node:path';
 import { build } from 'esbuild';
 
-const entry = join(import.meta.dirname, '../../src/report/client/main.ts');
-let bundle: Promise<string> | undefined;
+const bundles = new Map<string, Promise<string>>();
 
-/** The report's client script, bundled as for a build but kept in memory. */
-export function clientBundle(): Promise<string> {
-  bundle ??= build({
-    entryPoints: [entry],
+/** A script for the browser, bundled as for a build but kept in memory; `entry` is counted from the repository. */
+export function browserBundle(entry: string): Promise<string> {
+  const there = bundles.get(entry);
+  if (there !== undefined) return there;
+  const bundle = build({
+    entryPoints: [join(import.meta.dirname, '../..', entry)],
     bundle: true,
     minify: true,
     format: 'iife',
@@ -16,5 +17,12 @@ export function clientBundle(): Promise<string> {
     write: false,
     logLevel: 'warning',
   }).then((result) => result.outputFiles[0]!.text);
+  bundles.set(entry, bundle);
   return bundle;
 }
+
+/** The script that draws a report's pictures. */
+export const clientBundle = () => browserBundle('src/report/client/main.ts');
+
+/** The script that plays a report's sound. */
+export const listeningBundle = () => browserBundle('src/report/client/listening-main.ts');

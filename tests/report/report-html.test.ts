@@ -10,6 +10,11 @@ const sha256 = (text: string) => createHash('sha256').update(text, 'utf8').diges
 const images = Object.fromEntries(chartList.map(({ id }) => [id, 'data:image/png;base64,AAAA']));
 const parts: ReportParts = { images, clientScript: 'console.log(1)', fontFaces: '', sha256 };
 
+const sounds = {
+  inside: { place: 'inside', uri: 'data:audio/mpeg;base64,UklGRg==', sampleRate: 44100, print: null },
+  beside: { place: 'beside', file: 'a "b" é.mp3' },
+} as const;
+
 /** A take in which every text from outside is an attack. */
 function hostile(text: string): TakeResult {
   const result = exampleResult();
@@ -129,16 +134,16 @@ describe('reportHtml', () => {
     expect(page.length).toBeLessThan(120_000);
   });
 
-  it('offers the moments as buttons only with the sound inside', () => {
+  it('offers the moments and strokes as buttons only with the sound', () => {
     const advice = [{ code: 'taps-uneven', facts: { value: 2, low: 1, high: 3 }, strokes: [3, 4] }];
-    const silent = reportHtml(exampleResult({ advice }), parts);
-    expect(silent).not.toContain('<button');
-    const sounding = reportHtml(exampleResult({ advice }), {
-      ...parts,
-      sound: 'data:audio/wav;base64,UklGRg==',
-    });
-    expect(sounding.match(/<button type="button" data-moment="[\d.]+">/g)).toHaveLength(2);
+    const result = exampleResult({ advice });
+    const silent = reportHtml(result, parts);
+    expect(silent).not.toMatch(/<button|<audio|id="listening-data"/);
+    const sounding = reportHtml(result, { ...parts, sound: sounds.inside });
+    const buttons = sounding.match(/<button type="button" class="moment" data-moment="[\d.]+"/g);
+    expect(buttons).toHaveLength(2 + result.strokes.time.length);
     expect(sounding).toContain('<audio id="sound" controls');
+    expect(sounding).toContain('media-src data:;');
   });
 });
 

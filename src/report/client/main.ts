@@ -16,7 +16,6 @@ import { chartList } from '../../charts/chart-list.ts';
 import { plainLook } from '../../charts/look.ts';
 import { darkPalette, lightPalette } from '../../charts/palette.ts';
 import type { DrawnPart } from '../drawn-part.ts';
-import { playMoments } from './play-moments.ts';
 
 Chart.register(
   BarController,
@@ -60,4 +59,3 @@ if (data) {
   dark.addEventListener('change', redraw);
   narrow.addEventListener('change', redraw);
 }
-playMoments();

@@ -2,6 +2,7 @@ import { clockTime } from '../../charts/clock-time.ts';
 import { sentence } from '../../core/result/sentences.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { escapeHtml } from '../escape-html.ts';
+import { playButton } from './play-button.ts';
 
 /** Moments named beside one piece of advice. */
 const momentsShown = 6;
@@ -25,5 +26,5 @@ export function firstThings({ advice, strokes }: TakeResult, withSound: boolean)
 
 function moment(time: number, withSound: boolean): string {
   const label = clockTime(time, 1);
-  return withSound ? `<button type="button" data-moment="${time.toFixed(2)}">${label}</button>` : label;
+  return withSound ? playButton(time, label) : label;
 }

@@ -3,6 +3,7 @@ import { placeName } from '../../charts/place-name.ts';
 import { decibels, deviationWords } from '../../charts/stroke-words.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { escapeHtml } from '../escape-html.ts';
+import { playButton } from './play-button.ts';
 
 /** Rows up to which every stroke has its own; beyond, only the ones that stand out are listed. */
 export const strokesListed = 400;
@@ -23,7 +24,7 @@ interface Row {
 }
 
 /** Every stroke with its place, hand, timing and level, folded away; missed ones among them. */
-export function strokeTable(result: TakeResult): string {
+export function strokeTable(result: TakeResult, withSound = false): string {
   const { strokes, slots } = result;
   const missed = slots.state.flatMap((state, slot) => (state === 'missed' ? [slot] : []));
   const all = strokes.time.map((_, stroke) => stroke);
@@ -35,9 +36,10 @@ export function strokeTable(result: TakeResult): string {
     ...missed.slice(0, farthestListed).map((slot) => missedRow(result, slot)),
   ].sort((a, b) => a.time - b.time);
   const head = ['Time', 'Place', 'Hand', 'Kind', 'Timing', 'Level', 'Remark'];
-  const body = rows.map(
-    ({ cells }) => `<tr>${cells.map((cell) => `<td>${escapeHtml(cell)}</td>`).join('')}</tr>`,
-  );
+  const body = rows.map(({ time, cells: [first = '', ...others] }) => {
+    const when = withSound && first !== '' ? playButton(time, first) : escapeHtml(first);
+    return `<tr><td>${when}</td>${others.map((cell) => `<td>${escapeHtml(cell)}</td>`).join('')}</tr>`;
+  });
   const title = whole ? 'Every stroke of the take' : 'The strokes that stand out most';
   return `<section id="strokes"><details><summary>${title} (${rows.length})</summary><div class="scroll" tabindex="0"><table>
 <thead><tr>${head.map((name) => `<th scope="col">${name}</th>`).join('')}</tr></thead>
