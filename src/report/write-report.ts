@@ -11,7 +11,9 @@ import { reportImages } from './report-images.ts';
 export class ReportScriptMissing extends Error {
   readonly code = 'report-script-missing';
   constructor() {
-    super('A script of the report is missing: run `npm run build`, which makes dist/report-client.js and dist/report-listening.js.');
+    super(
+      'A script of the report is missing: run `npm run build`, which makes dist/report-client.js and dist/report-listening.js.',
+    );
     this.name = 'ReportScriptMissing';
   }
 }

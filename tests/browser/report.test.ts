@@ -23,18 +23,6 @@ const args = [
   '--disable-sync',
 ];
 
-/** Seconds of silence as a data URI: RIFF WAVE, 8 kHz, 8 bits, one channel. */
-function silence(seconds: number): string {
-  const length = 8000 * seconds;
-  const header = Buffer.from(
-    'RIFF\0\0\0\0WAVEfmt \x10\0\0\0\x01\0\x01\0@\x1f\0\0@\x1f\0\0\x01\0\x08\0data\0\0\0\0',
-    'latin1',
-  );
-  header.writeUInt32LE(36 + length, 4);
-  header.writeUInt32LE(length, 40);
-  return `data:audio/wav;base64,${Buffer.concat([header, Buffer.alloc(length, 128)]).toString('base64')}`;
-}
-
 if (!there) {
   const reason = `NOT CHECKED, no Chromium at ${executablePath}: the report in a browser`;
   if (!required) console.warn(reason);
@@ -154,24 +142,6 @@ describe.skipIf(!there)('the report in a browser', () => {
       await page.emulateMedia({ media: 'print' });
       expect(await page.locator('figure img:visible').count()).toBe(5);
       expect(await page.locator('figure canvas:visible').count()).toBe(0);
-    });
-  });
-
-  it('plays the take from just before a moment', async () => {
-    const advice = [{ code: 'taps-uneven', facts: { value: 2, low: 1, high: 3 }, strokes: [3] }];
-    const result = exampleResult({ advice });
-    const sounding = join(folder, 'sounding.html');
-    writeFileSync(
-      sounding,
-      await writeReport(result, { clientScript: await clientBundle(), sound: silence(6) }),
-    );
-    await opened({}, async (page, faults) => {
-      await page.goto(pathToFileURL(sounding).href);
-      await page.waitForFunction(() => (document.querySelector('#sound') as HTMLAudioElement).readyState > 0);
-      await page.click('button[data-moment]');
-      const at = await page.$eval('#sound', (sound) => (sound as HTMLAudioElement).currentTime);
-      expect(Math.abs(at - (result.strokes.time[3]! - 1))).toBeLessThan(0.5);
-      expect(faults).toEqual([]);
     });
   });
 

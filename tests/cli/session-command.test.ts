@@ -36,6 +36,13 @@ describe('session', () => {
       'take-02-line-2.html',
       'take-03-line-3.html',
     ]);
+    // Each report has the sound of its own take: MP3 at 96 kbit/s, 12,000 bytes a second.
+    result.takes.forEach(({ from, to }, i) => {
+      const html = readFileSync(join(reports, `take-0${i + 1}-line-${i + 1}.html`), 'utf8');
+      const sound = /<audio [^>]*src="data:audio\/mpeg;base64,([^"]+)"/.exec(html)![1]!;
+      const seconds = Buffer.from(sound, 'base64').length / 12_000;
+      expect(Math.abs(seconds - (to - from))).toBeLessThan(0.15);
+    });
   }, 60_000);
 
   it('ends with 4 where no line was played, and with 2 without a sheet', () => {
