@@ -2,6 +2,7 @@ import type { TakeResult } from '../core/result/take-result.ts';
 import { drawnPart } from './drawn-part.ts';
 import { embedJson } from './embed-json.ts';
 import { escapeHtml } from './escape-html.ts';
+import { listeningStyle } from './listening-style.ts';
 import { care } from './parts/care.ts';
 import { exercise } from './parts/exercise.ts';
 import { figures } from './parts/figures.ts';
@@ -43,7 +44,8 @@ export interface ReportParts {
  * @example reportHtml(result, { images: {}, clientScript: null, fontFaces: '', sha256 }) // '<!doctype html>…'
  */
 export function reportHtml(result: TakeResult, parts: ReportParts): string {
-  const style = reportStyle({ fontFaces: parts.fontFaces });
+  const heard = parts.sound === undefined ? '' : listeningStyle;
+  const style = reportStyle({ fontFaces: parts.fontFaces }) + heard;
   const graded = result.grading.state === 'graded';
   const scripted = graded && result.strokes.time.length <= strokesEmbedded;
   const { sound, listeningScript } = parts;
