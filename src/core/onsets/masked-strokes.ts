@@ -31,7 +31,10 @@ interface Checked {
 /**
  * Looks a take through again whose softer strokes drown in the ringing and rattle of the louder ones: what its own
  * clear strokes have in common (`stroke-shape.ts`) finds them, tells their first wave where only a later one was
- * heard, and fills gaps. A take without weak strokes is left as it is. Linear in the number of strokes.
+ * heard, and fills gaps. A take without weak strokes is left as it is, the very same strokes in a new list. `sounds` in
+ * order of time and of every class; so is the answer. Linear in the number of strokes.
+ *
+ * @example findMasked(source, [stroke]) // [stroke]
  */
 export function findMasked(source: Source, sounds: readonly Stroke[]): Stroke[] {
   const pads = sounds.filter(({ sound }) => sound === 'pad');

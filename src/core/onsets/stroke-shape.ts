@@ -43,7 +43,10 @@ export interface ShapeMatch {
 /**
  * Best place of a shape with its onset from index `from` up to but not including `to` of a fresh sound. Evidence of a
  * place is (Σ e·s)² / (2·σ²·Σ s²), 0 where the shape fits upside down; σ² is what the shape leaves there or what
- * the sound had before, whichever is less: a tail that dies away hides less than before.
+ * the sound had before, whichever is less: a tail that dies away hides less than before. In noise the evidence of a place
+ * exceeds x with probability erfc(√x)/2, by Wilks' theorem and for one sign of the size. Needs `to + shape.length` samples.
+ *
+ * @example bestMatch({ samples, noise: 0.01 }, shape, energy, 0, 300).index // 137, where the shape was put
  */
 export function bestMatch(
   { samples, noise }: FreshSound,
@@ -71,7 +74,9 @@ export function bestMatch(
 /**
  * Learns the shape that strokes heard near `times` (s, the surest first) share. They are laid over each other where
  * they agree best, time after time; what they don't share, tails and noise, averages out, so that the first wave is
- * seen even where each stroke's own is drowned. Null with too few, or where nothing stands out.
+ * seen even where each stroke's own is drowned. Null with fewer than six, or where nothing stands out, as in noise.
+ *
+ * @example learnShape(source, []) // null
  */
 export function learnShape(source: Source, times: readonly number[]): StrokeShape | null {
   if (times.length < fewest) return null;
@@ -108,7 +113,9 @@ export function learnShape(source: Source, times: readonly number[]): StrokeShap
 
 /**
  * Whether the first `count` samples of a shape are in the sound at `at` about as large as the whole of it (`gain`), as
- * far as the noise lets that be told.
+ * far as the noise lets that be told: true where it hides them.
+ *
+ * @example beginsThere(fresh, shape, 20, 1, 30) // false where the first 30 samples are another sound
  */
 export function beginsThere(
   { samples, noise }: FreshSound,

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { practisedPlayer } from '../../../fixtures/generator/player.ts';
-import { renderTake } from '../../../fixtures/generator/render-take.ts';
 import { type ScenarioName, scenario } from '../../../fixtures/generator/scenarios.ts';
 import { kindNear, placedBy, strokeKind } from '../../../src/core/onsets/stroke-kind.ts';
 import { median } from '../../../src/core/stats/median.ts';
+import { benchTake } from '../../bench/bench-take.ts';
 import { floatSource } from '../../support/float-source.ts';
 import { heardSound } from '../../support/heard-sound.ts';
 import { whiteNoise } from '../../support/signals.ts';
@@ -11,10 +11,14 @@ import { whiteNoise } from '../../support/signals.ts';
 /** A rendered take's taps, each as it might be heard, and their kind. */
 function kindOf(name: ScenarioName) {
   const player = { ...practisedPlayer, accentDb: -8, tapDb: -24 };
-  const { samples, sampleRate, truth } = renderTake({ ...scenario(name, 8101).spec, player });
+  const { samples, sampleRate, truth, dryLevels } = benchTake('', '', {
+    ...scenario(name, 8101).spec,
+    player,
+  });
   const source = floatSource(sampleRate, samples);
-  const played = truth.strokes.filter(({ accent }) => !accent);
-  const strokes = played.map(({ time, peakDb }) => heardSound(time, { levelDb: peakDb }));
+  const strokes = truth.strokes.flatMap(({ time, accent }, i) =>
+    accent ? [] : [heardSound(time, { levelDb: dryLevels[i]! })],
+  );
   return { source, truth, strokes, kind: strokeKind(source, strokes, 48)! };
 }
 
@@ -37,9 +41,9 @@ describe.each(recorded)('what the taps of %s have in common', (name) => {
   });
 
   it('tells how loud each is', () => {
-    // The level of the shape's band against the peak of all: alike but for a constant.
-    const errors = withoutCommonPart(matches.map(({ levelDb }, i) => levelDb - strokes[i]!.levelDb));
-    expect(median(errors.map(Math.abs))).toBeLessThan(1.2);
+    const errors = matches.map(({ levelDb }, i) => levelDb - strokes[i]!.levelDb);
+    expect(Math.abs(median(errors))).toBeLessThan(1.5);
+    expect(median(withoutCommonPart(errors).map(Math.abs))).toBeLessThan(2);
   });
 
   it('is far less sure where nothing was struck', () => {
@@ -55,8 +59,14 @@ describe.each(recorded)('what the taps of %s have in common', (name) => {
     // Where a recorded sound begins is anyone's guess by a tenth of a millisecond, the same for all.
     const errors = withoutCommonPart(placed.map(({ time }, i) => time - strokes[i]!.time));
     const beyond = placed.filter(({ timeSe }, i) => Math.abs(errors[i]!) > 3 * timeSe);
-    expect(beyond.length).toBeLessThan(0.1 * placed.length);
-    expect(median(errors.map(Math.abs))).toBeLessThan(0.00005);
+    expect(beyond.length).toBeLessThan(0.15 * placed.length);
+    expect(median(errors.map(Math.abs))).toBeLessThan(0.0001);
+    const levelOff = placed.map(({ levelDb, levelSe }, i) => (levelDb - strokes[i]!.levelDb) / levelSe);
+    // A normal error is 0.67 in the middle; the unit of a take's shape is off for all of them, and a stroke's own level
+    // claims less than half its error in a tail.
+    const byShape = levelOff.filter((_, i) => placed[i]!.levelDb === matches[i]!.levelDb);
+    if (byShape.length > 6) expect(median(byShape.map(Math.abs))).toBeLessThan(1.8);
+    expect(median(levelOff.map(Math.abs))).toBeLessThan(2);
     for (const { timeSe, levelSe, levelDb } of placed) {
       expect(timeSe).toBeGreaterThan(0);
       expect(timeSe).toBeLessThan(0.001);
