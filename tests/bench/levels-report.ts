@@ -43,7 +43,7 @@ export function levelsReport(
   return `# Ways to measure a stroke's level
 
 The same playing (triplets at 126 BPM, accents at −9 dBFS, taps 16 dB under them, scatter of 1.2 and 1.8 dB) through
-recording chains, seeds ${seeds.join(', ')}. Each level is measured at the true onset and held against the same way of measuring
+recording chains, seeds ${seedsNamed(seeds)}. Each level is measured at the true onset and held against the same way of measuring
 on the stroke alone, dry; the constant part of each chain is taken off. All in dB. Nearly all ways look at 150 Hz to
 3 kHz; "tail off" means that the ringing of the stroke before is extrapolated and subtracted.
 
@@ -79,4 +79,10 @@ ${table((one) => one.afterAccentDb)}
 
 ${table((one) => one.spreadDb)}
 `;
+}
+
+/** A run of seeds by its ends, others one by one. */
+function seedsNamed(seeds: readonly number[]): string {
+  const run = seeds.length > 2 && seeds.every((seed, i) => seed === seeds[0]! + i);
+  return run ? `${seeds[0]} to ${seeds.at(-1)}` : seeds.join(', ');
 }
