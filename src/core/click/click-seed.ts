@@ -17,7 +17,7 @@ export interface Attack {
 }
 
 /** Seconds between clicks: 250 to 36 a minute. */
-const periods = { shortest: 0.24, longest: 1.67 };
+export const periods = { shortest: 0.24, longest: 1.67 };
 /** Onsets of like clicks are found within this of each other, s; players scatter by several milliseconds. */
 const evenness = 0.0006;
 /** Levels of one metronome's clicks agree within this, dB. */

@@ -68,6 +68,7 @@ export function learnClickSound(
     weights.slice(i, i + quietBlocks).every((weight) => weight < leastWeight),
   );
   if (end > 0) weights.fill(0, end);
+  const fading = Math.min(8 * block, length >> 3);
   // The weight runs from block to block in straight lines: a step would be an attack.
   for (let n = 0; n < length; n++) {
     const place = n / block - 0.5;
@@ -75,7 +76,7 @@ export function learnClickSound(
     const right = Math.min(weights.length - 1, left + 1);
     const share = Math.min(1, Math.max(0, place - left));
     const head = n < block ? 1 : weights[left]! * (1 - share) + weights[right]! * share;
-    const fade = Math.min(1, (length - n) / (8 * block));
+    const fade = Math.min(1, (length - n) / fading);
     sound[n]! *= head * fade;
   }
   return sound;

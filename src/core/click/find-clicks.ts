@@ -4,7 +4,7 @@ import { findBell } from './bell.ts';
 import { clearSeconds, wobble } from './clear-seconds.ts';
 import { type ClickGrid, fitGrid } from './click-grid.ts';
 import { type ClickMatch, leftOver, matchClick, matchSeconds } from './click-match.ts';
-import { type Attack, type ClickSeed, clickSeeds, soundLead } from './click-seed.ts';
+import { type Attack, type ClickSeed, clickSeeds, periods, soundLead } from './click-seed.ts';
 import { learnClickSound, type Occurrence } from './click-sound-learned.ts';
 
 /** One of a metronome's sounds and the clicks that have it. */
@@ -46,6 +46,12 @@ const halfCovered = 0.25;
 /** Strokes may cover this many clicks in a row at either end. */
 const coveredReach = 16;
 
+/**
+ * Into how many parts a found period may have to be divided, and how many clicks must be seen between those found:
+ * at least so many, and this share of the places, for strokes cover the others.
+ */
+const between = { parts: [4, 3, 2] as const, fewest: 3, share: 0.2 };
+
 export interface HeardAt extends ClickMatch {
   readonly k: number;
 }
@@ -71,12 +77,38 @@ export function findClicks(source: Source, attacks: readonly Attack[]): FoundCli
   if (best === null) return null;
   // A seed may have something of a stroke in it: what the clicks found have in common finds the others.
   const more = followAgain(source, best.heard, duration, attacks);
-  return settle(
-    source,
-    more.length > best.heard.length && isEven(more) ? more : best.heard,
-    duration,
-    attacks,
-  );
+  const sure = more.length > best.heard.length && isEven(more) ? more : best.heard;
+  return settle(source, everyClick(source, sure, duration, attacks), duration, attacks);
+}
+
+/** Clicks of which only every second, third or fourth was found, with those between them. */
+function everyClick(
+  source: Source,
+  heard: HeardAt[],
+  duration: number,
+  attacks: readonly Attack[],
+): HeardAt[] {
+  const grid = fitGrid(heard.map(({ k, time }) => ({ k, time, weight: 1 })));
+  const count = Math.round(matchSeconds * source.sampleRate);
+  const sound = commonSound(source, heard, duration, attacks);
+  const ks = heard.map(({ k }) => k);
+  const span = Math.max(...ks) - Math.min(...ks);
+  for (const parts of between.parts) {
+    const period = grid.period / parts;
+    if (period < periods.shortest) continue;
+    // Only places that no larger share of the period has: a click at every half doesn't make one at every quarter.
+    const places = Array.from({ length: span * parts }, (_, i) => i).filter(
+      (i) => i % parts !== 0 && (parts % 2 !== 0 || i % 2 !== 0),
+    );
+    const there = places.filter((i) => {
+      const time = grid.origin + Math.min(...ks) * grid.period + i * period;
+      return leftOver(readAt(source, time, count), sound, source.sampleRate) < halfCovered;
+    });
+    if (there.length < Math.max(between.fewest, between.share * places.length)) continue;
+    const all = follow(source, { time: grid.origin + soundLead, period, sound }, duration);
+    if (all.length > heard.length && isEven(all)) return all;
+  }
+  return heard;
 }
 
 function followAgain(
@@ -86,12 +118,22 @@ function followAgain(
   attacks: readonly Attack[],
 ): HeardAt[] {
   const grid = fitGrid(heard.map(({ k, time }) => ({ k, time, weight: 1 })));
+  const sound = commonSound(source, heard, duration, attacks);
+  return follow(source, { time: grid.origin + soundLead, period: grid.period, sound }, duration);
+}
+
+/** The first milliseconds that the clicks found have in common. */
+function commonSound(
+  source: Source,
+  heard: readonly HeardAt[],
+  duration: number,
+  attacks: readonly Attack[],
+): Float32Array {
   const places = heard.map(({ time }) => ({
     start: time,
     clear: clearSeconds(time + soundLead, attacks, duration),
   }));
-  const sound = learnClickSound(source, places, Math.round(matchSeconds * source.sampleRate));
-  return follow(source, { time: grid.origin + soundLead, period: grid.period, sound }, duration);
+  return learnClickSound(source, places, Math.round(matchSeconds * source.sampleRate));
 }
 
 /** Follows a seed to both ends of the recording; the surely heard clicks with their numbers. */
