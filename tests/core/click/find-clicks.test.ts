@@ -96,6 +96,19 @@ describe('the same recorded sound on every third place of a row', () => {
 });
 
 describe('findClicks', () => {
+  it('takes the start of a long click for the click, though its end is clear of strokes more often', () => {
+    const { truth, found } = renderedClicks('click-30', 5102);
+    expect(Math.abs(found!.times[0]! - truth.clicks[0]!)).toBeLessThan(0.0001);
+  });
+
+  it('finds the clicks between, where strokes left only every third of them clear', () => {
+    const { spec } = scenario('click-no-count-in', 5112);
+    const { samples, sampleRate, truth } = renderTake(spec);
+    const found = clicksOf(floatSource(sampleRate, samples))!;
+    expect(Math.abs(found.grid.period / (60 / spec.bpm) - 1)).toBeLessThan(20e-6);
+    expect(found.times.length).toBeGreaterThanOrEqual(truth.clicks.length - 2);
+  });
+
   const without: ScenarioName[] = ['clean-120', 'snare', 'rim', 'room-bare', 'noise-pink-50', 'burst-60-ms'];
 
   it.each(without)('finds none in %s', (name) => {
