@@ -9,14 +9,12 @@ export interface RiseCandidate {
   readonly frame: number;
   /** Log-likelihood ratio of a rise against none, nats, bands summed, each band's share bounded. */
   readonly evidence: number;
-  /** The same for each band, highest band first. */
-  readonly bandEvidence: Float32Array;
-  /** Mean power of each band in the six frames before, and in the two and the twelve frames from the rise on. */
-  readonly before: Float32Array;
-  readonly attack: Float32Array;
-  readonly body: Float32Array;
+  /** Mean power of each band, the highest first, in the six frames before, and in the two and twelve from the rise on. */
+  readonly before: readonly number[];
+  readonly attack: readonly number[];
+  readonly body: readonly number[];
   /** Mean power of each band 25 to 40 frames after the rise: how fast the sound dies away. */
-  readonly after: Float32Array;
+  readonly after: readonly number[];
 }
 
 const beforeFrames = 6;
@@ -127,11 +125,11 @@ function scan(
     if (height < leastEvidence || !isPeak(evidence, frame)) continue;
     const at = sharpest(fresh, perFrame, frame);
     const mean = (band: number, a: number, b: number) => meanBetween(sums[band]!, at + a, at + b);
-    const each = (value: (band: number) => number) => Float32Array.from(sums, (_, band) => value(band));
+    // Plain numbers take a third of the room of so short an array of floats.
+    const each = (value: (band: number) => number) => sums.map((_, band) => value(band));
     found({
       frame: at,
       evidence: height,
-      bandEvidence: each((band) => riseEvidence(fresh[band]!, perFrame[band]!, frame)),
       before: each((band) => mean(band, -beforeFrames, 0)),
       attack: each((band) => mean(band, 0, 2)),
       body: each((band) => mean(band, 0, bodyFrames)),

@@ -34,7 +34,7 @@ export function timbreOf({ before, attack, body, after }: RiseCandidate, alone: 
   const bodyError = alone < bodyEnds ? unknownDb : 0;
   const endError = alone < afterEnds ? unknownDb : 0;
   const errors = parts.map(({ error }, i) => (i < bands ? error : Math.hypot(error, bodyError)));
-  const total = (powers: Float32Array) => powers.reduce((sum, power) => sum + power, 0);
+  const total = (powers: readonly number[]) => powers.reduce((sum, power) => sum + power, 0);
   const start = gained(total(attack), total(before));
   const whole = gained(total(body), total(before));
   const end = gained(total(after), total(before) / 4);

@@ -6,11 +6,10 @@ import { heardSound } from '../../support/heard-sound.ts';
 const frameRate = 1000;
 const interval = 0.15;
 
-const empty = new Float32Array(5);
+const empty = [0, 0, 0, 0, 0];
 const faintAt = (time: number, evidence = 8): RiseCandidate => ({
   frame: Math.round(time * frameRate),
   evidence,
-  bandEvidence: empty,
   before: empty,
   attack: empty,
   body: empty,

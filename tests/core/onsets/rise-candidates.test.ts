@@ -40,15 +40,12 @@ describe('riseCandidates', () => {
   it('tells what there was before, at the attack, after it', () => {
     const samples = strokesInNoise(1, rate, [{ time: 0.5, levelDb: -10, seed: 1 }], -60);
     const { rises } = riseCandidates(floatSource(rate, samples));
-    const { before, attack, body, after, bandEvidence, evidence } = rises.find(
-      (rise) => rise.evidence > enough,
-    )!;
-    const total = (powers: Float32Array) => powers.reduce((sum, value) => sum + value, 0);
+    const { before, attack, body, after } = rises.find((rise) => rise.evidence > enough)!;
+    const total = (powers: readonly number[]) => powers.reduce((sum, value) => sum + value, 0);
     expect(toDb(total(before))).toBeCloseTo(-60, -1);
     expect(toDb(total(attack) / total(before))).toBeGreaterThan(25);
     expect(total(body)).toBeGreaterThan(10 * total(before));
     expect(total(after)).toBeLessThan(0.1 * total(body));
-    expect(total(bandEvidence)).toBeCloseTo(evidence, 2);
   });
 
   it('finds the same wherever the blocks of the analysis end', () => {

@@ -12,11 +12,10 @@ const rise = (
 ) => ({
   frame: 100,
   evidence: 100,
-  bandEvidence: new Float32Array(attack.length),
-  before: new Float32Array(attack.length).fill(before),
-  attack: Float32Array.from(attack),
-  body: Float32Array.from(body),
-  after: Float32Array.from(after),
+  before: attack.map(() => before),
+  attack,
+  body,
+  after,
 });
 
 const alone = Number.POSITIVE_INFINITY;
