@@ -1,22 +1,15 @@
 import { scoreWords } from '../core/result/names.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
+import { accentTurnTimes } from './accent-turn-times.ts';
+import { clockTime } from './clock-time.ts';
 import { gradedStrokes } from './graded-strokes.ts';
 import { lanes } from './lanes.ts';
+import { listWords } from './list-words.ts';
 import { namedScores } from './score-overview.ts';
 import { spreadOf } from './spread-of.ts';
-import { decibels, deviationWords } from './stroke-words.ts';
-import { shownOf } from './thin-out.ts';
-
-/** What `timingBySlot` shows, with the middle of each lane. */
-export function timingBySlotText(result: TakeResult): string {
-  const found = lanes(gradedStrokes(result), { byHand: false });
-  const places = found.map(({ label, strokes }) => {
-    const { middle } = spreadOf(strokes.map((s) => s.deviationMs))!;
-    return `partial ${label} lands ${deviationWords(middle)}`;
-  });
-  const count = found.reduce((sum, lane) => sum + lane.strokes.length, 0);
-  return `${whichStrokes(count)}, by how early or late each came. In the middle ${list(places)}.`;
-}
+import { decibels } from './stroke-words.ts';
+import { tapsOverCeiling } from './tap-ceiling.ts';
+import { whichStrokes } from './thin-out.ts';
 
 /** What `timingHistogram` shows, with the width of each hill. */
 export function timingHistogramText(result: TakeResult): string {
@@ -53,18 +46,23 @@ export function levelsText(result: TakeResult): string {
     reach === null
       ? 'No tap is as loud as the softest accent.'
       : `${reach.count} of ${taps.count} taps are louder than the softest accent.`;
-  return `${start} The middle accent lies ${Math.abs(above).toFixed(1)} dB ${where} the middle tap. ${overlap}`;
+  const over = tapsOverCeiling(result).length;
+  const ceiling = `Above the tap ceiling: ${over} of ${taps.count} taps.`;
+  return `${start} The middle accent lies ${Math.abs(above).toFixed(1)} dB ${where} the middle tap. ${overlap} ${ceiling}`;
 }
 
 /** What `tempoCurve` shows, with its ends and its reach. */
-export function tempoCurveText({ tempo, sheet }: TakeResult): string {
+export function tempoCurveText(result: TakeResult): string {
+  const { tempo, sheet } = result;
   const { lowest, highest } = spreadOf(tempo.bpm)!;
   const asked = [...new Set(sheet.lines.flatMap((line) => (line.bpm === null ? [] : [line.bpm])))];
-  const wish = asked.length === 0 ? 'No tempo was asked for.' : `Asked for: ${list(asked.map(String))}.`;
+  const wish = asked.length === 0 ? 'No tempo was asked for.' : `Asked for: ${listWords(asked.map(String))}.`;
   const [first, last] = [tempo.bpm[0]!, tempo.bpm.at(-1)!];
+  const turns = accentTurnTimes(result).map((time) => clockTime(time));
+  const turned = turns.length === 0 ? '' : ` The accents turn round at ${listWords(turns)}.`;
   return (
     `The tempo along the take, in beats a minute: ${first.toFixed(1)} at the start, ${last.toFixed(1)} at the end, ` +
-    `between ${lowest.toFixed(1)} and ${highest.toFixed(1)}. ${wish}`
+    `between ${lowest.toFixed(1)} and ${highest.toFixed(1)}. ${wish}${turned}`
   );
 }
 
@@ -74,16 +72,4 @@ export function scoreOverviewText(result: TakeResult): string {
     ({ name, score }) => `${name} ${Math.round(score.score)} (${scoreWords[score.word]})`,
   );
   return `Scores out of 100, with a thin line for how sure each is: ${parts.join(', ')}.`;
-}
-
-/** What a picture of so many strokes shows of them. */
-function whichStrokes(count: number): string {
-  const shown = shownOf(count);
-  if (shown === count) return 'Every graded stroke';
-  return `${shown} of the ${count} graded strokes, the ones farthest off among them`;
-}
-
-function list(parts: readonly string[]): string {
-  if (parts.length < 2) return parts.join('');
-  return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }

@@ -1,65 +1,65 @@
-import type { ChartConfiguration } from 'chart.js';
-import type { TakeResult } from '../core/result/take-result.ts';
-import {
-  levelsText,
-  scoreOverviewText,
-  tempoCurveText,
-  timingBySlotText,
-  timingHistogramText,
-} from './alt-text.ts';
-import { type ChartTable, levelsTable, scoreTable, tempoTable, timingTable } from './chart-table.ts';
+import { accentBend } from './accent-bend.ts';
+import { levelsText, scoreOverviewText, tempoCurveText, timingHistogramText } from './alt-text.ts';
+import { beatShape } from './beat-shape.ts';
+import type { ChartEntry } from './chart-entry.ts';
+import { levelsTable, scoreTable, tempoTable, timingTable } from './chart-table.ts';
+import { endurance } from './endurance.ts';
+import { everyStroke } from './every-stroke.ts';
+import { handClouds } from './hand-clouds.ts';
 import { levels, levelsQuestion } from './levels.ts';
-import type { Look } from './look.ts';
+import { ratioCourse } from './ratio-course.ts';
+import { recordingOverview } from './recording-overview.ts';
 import { scoreOverview, scoreOverviewQuestion } from './score-overview.ts';
+import { tapNeighbours } from './tap-neighbours.ts';
 import { tempoCurve, tempoCurveQuestion } from './tempo-curve.ts';
-import { timingBySlot, timingBySlotQuestion } from './timing-by-slot.ts';
+import { timingBySlot } from './timing-by-slot.ts';
 import { timingHistogram, timingHistogramQuestion } from './timing-histogram.ts';
-
-/** One picture of a take: the question it answers, its drawing, and the same in words and figures. */
-export interface ChartEntry {
-  readonly id: string;
-  readonly question: string;
-  /** Null where the take holds nothing to draw; text and table are asked only where there is a drawing. */
-  readonly draw: (result: TakeResult, look: Look) => ChartConfiguration | null;
-  readonly text: (result: TakeResult) => string;
-  readonly table: (result: TakeResult) => ChartTable;
-}
+import { transitions } from './transitions.ts';
+import { wanderCurve } from './wander-curve.ts';
 
 /** Every picture of a take, in the order of the report. */
 export const chartList: readonly ChartEntry[] = [
   {
     id: 'score-overview',
     question: scoreOverviewQuestion,
-    draw: (result, look) => scoreOverview(result, look) as ChartConfiguration | null,
+    needs: 'enough figures for scores',
+    draw: (result, look) => scoreOverview(result, look) as ReturnType<ChartEntry['draw']>,
     text: scoreOverviewText,
     table: scoreTable,
   },
-  {
-    id: 'timing-by-slot',
-    question: timingBySlotQuestion,
-    draw: (result, look) => timingBySlot(result, look) as ChartConfiguration | null,
-    text: timingBySlotText,
-    table: (result) => timingTable(result, { byHand: false }),
-  },
-  {
-    id: 'levels',
-    question: levelsQuestion,
-    draw: (result, look) => levels(result, look) as ChartConfiguration | null,
-    text: levelsText,
-    table: levelsTable,
-  },
+  recordingOverview,
+  everyStroke,
+  timingBySlot,
+  beatShape,
   {
     id: 'timing-histogram',
     question: timingHistogramQuestion,
-    draw: (result, look) => timingHistogram(result, look) as ChartConfiguration | null,
+    needs: 'strokes whose timing could be measured',
+    draw: (result, look) => timingHistogram(result, look) as ReturnType<ChartEntry['draw']>,
     text: timingHistogramText,
-    table: (result) => timingTable(result, { byHand: true }),
+    table: timingTable,
   },
+  accentBend,
+  transitions,
+  {
+    id: 'levels',
+    question: levelsQuestion,
+    needs: 'graded strokes',
+    draw: (result, look) => levels(result, look) as ReturnType<ChartEntry['draw']>,
+    text: levelsText,
+    table: levelsTable,
+  },
+  tapNeighbours,
+  ratioCourse,
+  handClouds,
   {
     id: 'tempo-curve',
     question: tempoCurveQuestion,
-    draw: (result, look) => tempoCurve(result, look) as ChartConfiguration | null,
+    needs: 'strokes whose local tempo could be measured',
+    draw: (result, look) => tempoCurve(result, look) as ReturnType<ChartEntry['draw']>,
     text: tempoCurveText,
     table: tempoTable,
   },
+  wanderCurve,
+  endurance,
 ];

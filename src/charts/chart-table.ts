@@ -1,5 +1,6 @@
 import { scoreWords } from '../core/result/names.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
+import type { ChartTable } from './chart-entry.ts';
 import { clockTime } from './clock-time.ts';
 import { gradedStrokes } from './graded-strokes.ts';
 import { lanes } from './lanes.ts';
@@ -8,23 +9,10 @@ import { namedScores } from './score-overview.ts';
 import { spreadOf } from './spread-of.ts';
 import { decibels, deviationWords } from './stroke-words.ts';
 
-/** A picture's figures as text, for those who read rather than look. */
-export interface ChartTable {
-  readonly head: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-}
-
-/** Strokes, middle, middle half and extremes of each lane of the timing pictures. */
-export function timingTable(result: TakeResult, { byHand }: { readonly byHand: boolean }): ChartTable {
-  const head = [
-    byHand ? 'Partial and hand' : 'Partial',
-    'Strokes',
-    'Middle',
-    'Middle half',
-    'Earliest',
-    'Latest',
-  ];
-  const rows = lanes(gradedStrokes(result), { byHand }).map(({ label, strokes }) => {
+/** Strokes, middle, middle half and extremes of the timing of each partial and hand. */
+export function timingTable(result: TakeResult): ChartTable {
+  const head = ['Partial and hand', 'Strokes', 'Middle', 'Middle half', 'Earliest', 'Latest'];
+  const rows = lanes(gradedStrokes(result), { byHand: true }).map(({ label, strokes }) => {
     const spread = spreadOf(strokes.map((stroke) => stroke.deviationMs))!;
     const half = `${deviationWords(spread.lowerQuarter)} to ${deviationWords(spread.upperQuarter)}`;
     const ends = [deviationWords(spread.lowest), deviationWords(spread.highest)];

@@ -1,12 +1,14 @@
 import type { ChartConfiguration } from 'chart.js';
 import type { TakeResult } from '../core/result/take-result.ts';
-import { plugins, type StrokePoint, scale, still, timeScale } from './frame.ts';
+import { plugins, still, timeScale } from './frame.ts';
 import { type GradedStroke, gradedStrokes } from './graded-strokes.ts';
+import { withoutHelpers } from './lane-chart.ts';
+import { levelScale } from './level-scale.ts';
 import type { Look } from './look.ts';
-import { markStyle, marks } from './marks.ts';
+import { marks } from './marks.ts';
 import { spreadOf } from './spread-of.ts';
-import { strokeWords } from './stroke-words.ts';
-import { shownOf, thinOut } from './thin-out.ts';
+import { strokeOrLabel, strokeSets } from './stroke-sets.ts';
+import { tapCeilingPoints } from './tap-ceiling.ts';
 
 export const levelsQuestion = 'Do the accents stand clear of the taps?';
 
@@ -17,23 +19,13 @@ export const levelsQuestion = 'Do the accents stand clear of the taps?';
 export function levels(result: TakeResult, look: Look): ChartConfiguration<'scatter'> | null {
   const strokes = gradedStrokes(result);
   if (strokes.length === 0) return null;
-  const shown = shownOf(strokes.length);
-  const kinds = marks.flatMap((mark) => {
-    const data = strokes
+  const points = marks.map((mark) =>
+    strokes
       .filter((stroke) => stroke.accent === mark.accent && stroke.hand === mark.hand)
-      .map(({ time, levelDb, stroke }) => ({ x: time, y: levelDb, stroke }));
-    return data.length === 0
-      ? []
-      : [
-          {
-            label: mark.label,
-            data: [...thinOut(data, Math.ceil((data.length * shown) / strokes.length))],
-            ...markStyle(mark, look.palette, shown),
-          },
-        ];
-  });
+      .map(({ time, levelDb, stroke, accent, hand }) => ({ x: time, y: levelDb, stroke, accent, hand })),
+  );
+  const kinds = strokeSets(points, look);
   const span: [number, number] = [strokes[0]!.time, strokes.at(-1)!.time];
-  const loudness = scale(look, 'level in dB, louder above');
   return {
     type: 'scatter',
     data: {
@@ -53,25 +45,16 @@ export function levels(result: TakeResult, look: Look): ChartConfiguration<'scat
           look.palette.secondArea,
           kinds.length + (strokes.some((s) => s.accent) ? 2 : 0),
         ),
+        ...ceiling(result, look),
       ],
     },
     options: {
       ...still,
       scales: {
         x: timeScale(look, ...span),
-        y: {
-          ...loudness,
-          type: 'linear',
-          grace: '8%',
-          ticks: { ...loudness.ticks, maxTicksLimit: 8, callback: (v) => `${v}`.replace('-', '\u2212') },
-        },
+        y: levelScale(look),
       },
-      plugins: withoutHelpers(
-        plugins<'scatter'>(look, levelsQuestion, (item) => {
-          const { stroke } = item.raw as Partial<StrokePoint>;
-          return stroke === undefined ? (item.dataset.label ?? '') : strokeWords(result, stroke);
-        }),
-      ),
+      plugins: withoutHelpers(plugins<'scatter'>(look, levelsQuestion, strokeOrLabel(result))),
     },
   };
 }
@@ -106,8 +89,24 @@ function band(
   return [line(spread.upperQuarter, label, { target: index + 1 }), line(spread.lowerQuarter, '', false)];
 }
 
-/** Leaves datasets without a name out of the legend. */
-function withoutHelpers<T extends { legend: { labels: object } }>(parts: T) {
-  const filter = (item: { text: string }) => item.text !== '';
-  return { ...parts, legend: { ...parts.legend, labels: { ...parts.legend.labels, filter } } };
+/** A dashed line that no tap shall cross, with a step where a line of the sheet asks for another ratio. */
+function ceiling(result: TakeResult, look: Look) {
+  const data = tapCeilingPoints(result);
+  if (data.length === 0) return [];
+  return [
+    {
+      label: 'tap ceiling',
+      data,
+      showLine: true,
+      order: 1,
+      pointRadius: 0,
+      pointHoverRadius: 0,
+      pointHitRadius: 6,
+      pointStyle: 'line' as const,
+      borderColor: look.palette.ink,
+      backgroundColor: look.palette.ink,
+      borderWidth: 1.5,
+      borderDash: [6, 4],
+    },
+  ];
 }

@@ -1,4 +1,5 @@
 import { lightPalette, type Palette } from './palette.ts';
+import { pointsShown } from './thin-out.ts';
 
 /** How a picture is drawn, whatever it shows. */
 export interface Look {
@@ -8,6 +9,8 @@ export interface Look {
   readonly fontSize: number;
   /** Puts the question over the picture, for pictures that stand alone. */
   readonly titled: boolean;
+  /** Strokes that there is room for. */
+  readonly mostStrokes: number;
 }
 
 export const plainLook: Look = {
@@ -15,4 +18,5 @@ export const plainLook: Look = {
   fontFamily: '"Atkinson Hyperlegible", sans-serif',
   fontSize: 13,
   titled: false,
+  mostStrokes: pointsShown,
 };

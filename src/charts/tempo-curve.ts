@@ -1,5 +1,6 @@
 import type { ChartConfiguration } from 'chart.js';
 import type { TakeResult } from '../core/result/take-result.ts';
+import { accentTurnTimes } from './accent-turn-times.ts';
 import { clockTime } from './clock-time.ts';
 import { plugins, scale, still, timeScale } from './frame.ts';
 import type { Look } from './look.ts';
@@ -50,6 +51,7 @@ export function tempoCurve(result: TakeResult, look: Look): ChartConfiguration<'
                 borderDash: [7, 4],
               },
             ]),
+        ...turns(result, look),
       ],
     },
     options: {
@@ -67,11 +69,36 @@ export function tempoCurve(result: TakeResult, look: Look): ChartConfiguration<'
       plugins: withWideMarks(
         plugins<'scatter'>(look, tempoCurveQuestion, (item) => {
           const { x, y } = item.raw as Point;
+          if (item.dataset.label === turnLabel) return `${turnLabel} at ${clockTime(x, 1)}`;
           return `${item.dataset.label}: ${y.toFixed(1)} beats a minute at ${clockTime(x)}`;
         }),
       ),
     },
   };
+}
+
+const turnLabel = 'accents turn round';
+
+/** Where the accents leave their partial together: a diamond on the curve. */
+function turns(result: TakeResult, look: Look) {
+  const { time, bpm } = result.tempo;
+  const data = accentTurnTimes(result).map((x) => {
+    const after = time.findIndex((one) => one >= x);
+    return { x, y: bpm.at(after)! };
+  });
+  if (data.length === 0) return [];
+  return [
+    {
+      label: turnLabel,
+      data,
+      pointStyle: 'rectRot' as const,
+      pointRadius: 9,
+      pointHoverRadius: 10,
+      borderColor: look.palette.ink,
+      backgroundColor: look.palette.paper,
+      borderWidth: 3,
+    },
+  ];
 }
 
 /** Legend marks that are lines, dashed as in the picture. */

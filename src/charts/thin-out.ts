@@ -3,8 +3,8 @@ import { spreadOf } from './spread-of.ts';
 /** Strokes that one picture shows at most; more would run into one another. Our judgement. */
 export const pointsShown = 450;
 
-/** Of so many strokes, how many a picture shows. */
-export const shownOf = (count: number): number => Math.min(count, pointsShown);
+/** Of so many strokes, how many a picture shows that has room for `limit`. */
+export const shownOf = (count: number, limit: number = pointsShown): number => Math.min(count, limit);
 
 /** Share of the shown points that goes to those farthest from the middle, so that no stray stroke gets lost. */
 const farthestShare = 0.2;
@@ -25,4 +25,11 @@ export function thinOut<P extends { readonly y: number }>(points: readonly P[], 
   const places = Math.max(0, limit - farthest);
   for (let i = 0; i < places; i++) kept.add(others[Math.floor((i * others.length) / places)]!);
   return points.filter((_, at) => kept.has(at));
+}
+
+/** Which of so many strokes a picture shows, as the beginning of a sentence. */
+export function whichStrokes(count: number): string {
+  const shown = shownOf(count);
+  if (shown === count) return 'Every graded stroke';
+  return `At most ${shown} of the ${count} graded strokes, the ones farthest off among them`;
 }

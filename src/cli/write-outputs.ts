@@ -91,8 +91,8 @@ async function drawPictures(result: TakeResult, folder: string, output: CommandO
     output.stderr('No pictures were drawn, as the take has no grade.\n');
     return;
   }
-  const { reportImages } = await import('../report/report-images.ts');
-  const images = Object.entries(await reportImages(result));
+  const { reportImages, sharpImages } = await import('../report/report-images.ts');
+  const images = Object.entries(await reportImages(result, sharpImages));
   try {
     mkdirSync(folder, { recursive: true });
   } catch (error) {

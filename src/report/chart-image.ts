@@ -27,6 +27,8 @@ export interface ImageSize {
   readonly density: number;
   /** Colour behind the picture. */
   readonly paper: string;
+  /** Colours that the file keeps, at most 256; all of a chart's when left out. */
+  readonly colours?: number;
 }
 
 /** Turns one chart configuration into the bytes of a PNG. */
@@ -50,7 +52,7 @@ async function load(): Promise<DrawImage> {
   const { ChartJSNodeCanvas } = await import('chartjs-node-canvas');
   const { resolve } = createRequire(import.meta.url);
   registerType(createRequire(resolve('chartjs-node-canvas'))('canvas'), resolve);
-  return (chart, { width, height, density, paper }) => {
+  return (chart, { width, height, density, paper, colours }) => {
     const canvas = new ChartJSNodeCanvas({ width, height, backgroundColour: paper });
     const options = { ...chart.options, devicePixelRatio: density };
     let rgba = new Uint8Array(0);
@@ -62,7 +64,7 @@ async function load(): Promise<DrawImage> {
     };
     const plugins = [...(chart.plugins ?? []), keepPixels];
     canvas.renderToBufferSync({ ...chart, options, plugins } as ChartConfiguration);
-    return indexedPng({ width: width * density, height: height * density, rgba });
+    return indexedPng({ width: width * density, height: height * density, rgba }, colours);
   };
 }
 

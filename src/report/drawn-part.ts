@@ -1,5 +1,8 @@
 import type { TakeResult } from '../core/result/take-result.ts';
 
+/** Measures that pictures show; the rest stand in the tables alone. */
+const drawnMeasures: readonly string[] = ['accent-bend', 'turned-accents'];
+
 /** The columns and parts that no picture reads are empty; everything else is as in the result. */
 export type DrawnPart = TakeResult;
 
@@ -10,10 +13,9 @@ export type DrawnPart = TakeResult;
 export function drawnPart(result: TakeResult): DrawnPart {
   return {
     ...result,
-    recording: { ...result.recording, envelope: [] },
     strokes: { ...result.strokes, timeSe: [], levelSe: [] },
-    slots: { ...result.slots, hand: [], buzz: [], position: [], state: [] },
-    measures: [],
+    slots: { ...result.slots, hand: [], buzz: [] },
+    measures: result.measures.filter(({ id }) => drawnMeasures.includes(id)),
     advice: [],
     warnings: [],
     cannotTell: [],

@@ -3,6 +3,7 @@ import { drawnPart } from './drawn-part.ts';
 import { embedJson } from './embed-json.ts';
 import { escapeHtml } from './escape-html.ts';
 import { listeningStyle } from './listening-style.ts';
+import { packPart } from './packed-part.ts';
 import { care } from './parts/care.ts';
 import { exercise } from './parts/exercise.ts';
 import { figures } from './parts/figures.ts';
@@ -20,7 +21,7 @@ import { type Sha256, securityPolicy } from './security-policy.ts';
 import { reportStyle } from './style.ts';
 
 /** Strokes up to which the pictures can be drawn anew by the script; a longer take keeps its images. */
-export const strokesEmbedded = 900;
+export const strokesEmbedded = 2000;
 
 /** What a report is made of besides the result. */
 export interface ReportParts {
@@ -56,7 +57,7 @@ export function reportHtml(result: TakeResult, parts: ReportParts): string {
   const body = graded ? gradedBody(result, parts) : ungradedBody(result, parts);
   const data = [
     scripted && parts.clientScript !== null
-      ? `<script type="application/json" id="drawn-part">${embedJson(drawnPart(result))}</script>
+      ? `<script type="application/json" id="drawn-part">${embedJson(packPart(drawnPart(result)))}</script>
 `
       : '',
     sound === undefined ? '' : listeningData(result, sound),

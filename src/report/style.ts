@@ -66,7 +66,11 @@ button{font:inherit;color:var(--ink);background:var(--paper);border:1px solid va
 .drawn .sheet canvas{display:block}
 .drawn .sheet img{display:none}
 figcaption{margin-top:.5rem;max-width:64ch}
-
+.sheet canvas:focus-visible{outline:3px solid var(--second);outline-offset:2px}
+.open-questions .note{display:block}
+#stroke-bar{position:fixed;inset:auto 0 0 0;z-index:2;display:flex;flex-wrap:wrap;gap:.3rem .8rem;align-items:center;padding:.5rem 1rem;background:var(--sheet);border-top:3px solid var(--first)}
+#stroke-bar[hidden]{display:none}
+#stroke-bar p{flex:1 1 16rem;margin:0;max-width:none}
 summary{cursor:pointer;padding:.35rem 0}
 .scroll{overflow-x:auto;max-width:100%}
 .scroll table{font-size:.92rem;overflow-wrap:normal}
@@ -93,6 +97,7 @@ main{padding:1.5rem 2rem}
 #scores .picture{display:grid;grid-template-columns:1fr 1fr;column-gap:3rem}
 #scores h3{grid-column:1/-1}
 .pictures{grid-template-columns:repeat(2,minmax(0,1fr));gap:2.5rem 3rem}
+.picture.wide{grid-column:1/-1}
 .facts{display:grid;grid-template-columns:1fr 1fr;column-gap:2rem}
 }
 @page{size:A4;margin:12mm 13mm}
@@ -115,7 +120,7 @@ h3{font-size:1rem;margin-bottom:.2rem}
 .sheet,.drawn .sheet{height:auto}
 .with-image .sheet canvas{display:none!important}
 .sheet img,.drawn .sheet img{display:block;height:auto;width:100%}
-details,#listen,#words,.about{display:none}
+details,#listen,#words,.about,#stroke-bar{display:none}
 table{max-width:none}
 th,td{padding:.1rem .5rem .1rem 0}
 .group th{padding-top:.5rem}

@@ -4,6 +4,9 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { chartList } from '../../src/charts/chart-list.ts';
+import { clockTime } from '../../src/charts/clock-time.ts';
+import { plainLook } from '../../src/charts/look.ts';
 import { writeReport } from '../../src/report/write-report.ts';
 import { smallTake } from '../charts/small-take.ts';
 import { clientBundle } from '../report/client-bundle.ts';
@@ -30,6 +33,11 @@ if (!there) {
     throw new Error(reason);
   });
 }
+
+/** Pictures that the example take has something for. */
+const pictures = chartList.filter(({ draw }) =>
+  draw(exampleResult({ scores: smallTake(1).scores }), plainLook),
+);
 
 describe.skipIf(!there)('the report in a browser', () => {
   let browser: Browser;
@@ -70,7 +78,8 @@ describe.skipIf(!there)('the report in a browser', () => {
     }
   }
 
-  const drawn = (page: Page) => page.waitForFunction(() => document.querySelectorAll('.drawn').length === 5);
+  const drawn = (page: Page) =>
+    page.waitForFunction((count) => document.querySelectorAll('.drawn').length === count, pictures.length);
 
   it.each([1440, 360])(
     'draws every picture at %i px, without complaint, violation or sideways scrolling',
@@ -84,7 +93,7 @@ describe.skipIf(!there)('the report in a browser', () => {
             return data.filter((value, i) => i % 4 === 3 && value > 0).length;
           }),
         );
-        expect(inked).toHaveLength(5);
+        expect(inked).toHaveLength(pictures.length);
         for (const pixels of inked) expect(pixels).toBeGreaterThan(1000);
         const { scrollWidth, clientWidth } = await page.evaluate(() => {
           const { scrollWidth, clientWidth } = document.documentElement;
@@ -123,9 +132,36 @@ describe.skipIf(!there)('the report in a browser', () => {
     });
   });
 
+  it('marks a stroke in every picture and tells of it, by pointer and by keys', async () => {
+    await opened({}, async (page, faults) => {
+      await drawn(page);
+      const bar = page.locator('#stroke-bar');
+      expect(await bar.isVisible()).toBe(false);
+      const other = page.locator('figure[data-chart="timing-by-slot"] canvas');
+      const pixels = () => other.evaluate((canvas) => (canvas as HTMLCanvasElement).toDataURL());
+      const before = await pixels();
+      const canvas = page.locator('figure[data-chart="levels"] canvas');
+      await canvas.focus();
+      await page.keyboard.press('End');
+      const last = exampleResult().strokes.time.at(-1)!;
+      expect(await bar.locator('p').innerText()).toContain(`at ${clockTime(last, 1)}`);
+      const marked = await pixels();
+      expect(marked).not.toBe(before);
+      await bar.getByRole('button', { name: 'Stroke before' }).click();
+      expect(await bar.locator('p').innerText()).toContain(
+        `at ${clockTime(exampleResult().strokes.time.at(-2)!, 1)}`,
+      );
+      await canvas.focus();
+      await page.keyboard.press('Escape');
+      expect(await bar.isVisible()).toBe(false);
+      expect(await pixels()).toBe(before);
+      expect(faults).toEqual([]);
+    });
+  });
+
   it.each([1440, 360])('shows the images at %i px when scripts are off', async (width) => {
     await opened({ javaScriptEnabled: false, viewport: { width, height: 800 } }, async (page, faults) => {
-      expect(await page.locator('figure img:visible').count()).toBe(5);
+      expect(await page.locator('figure img:visible').count()).toBe(pictures.length);
       expect(await page.locator('figure canvas:visible').count()).toBe(0);
       const boxes = await Promise.all(
         (await page.locator('figure img').all()).map((image) => image.boundingBox()),
@@ -140,7 +176,7 @@ describe.skipIf(!there)('the report in a browser', () => {
     await opened({}, async (page) => {
       await drawn(page);
       await page.emulateMedia({ media: 'print' });
-      expect(await page.locator('figure img:visible').count()).toBe(5);
+      expect(await page.locator('figure img:visible').count()).toBe(pictures.length);
       expect(await page.locator('figure canvas:visible').count()).toBe(0);
     });
   });

@@ -3,16 +3,16 @@ import {
   levelsText,
   scoreOverviewText,
   tempoCurveText,
-  timingBySlotText,
   timingHistogramText,
 } from '../../src/charts/alt-text.ts';
+import { timingBySlot } from '../../src/charts/timing-by-slot.ts';
 import { smallTake } from './small-take.ts';
 
 describe('the words of the pictures, of a take whose middles are known by construction', () => {
   const result = smallTake(4);
 
   it('tells the middle of each partial', () => {
-    expect(timingBySlotText(result)).toBe(
+    expect(timingBySlot.text(result)).toBe(
       'Every graded stroke, by how early or late each came. ' +
         'In the middle partial 1 lands even, partial 2 lands 6.0 ms early and partial 3 lands 4.0 ms late.',
     );
@@ -33,8 +33,8 @@ describe('the words of the pictures, of a take whose middles are known by constr
   });
 
   it('says how many strokes it shows when there are too many for one picture', () => {
-    expect(levelsText(smallTake(1000))).toContain('450 of the 3000 graded strokes');
-    expect(timingBySlotText(smallTake(1000))).toContain('450 of the 3000 graded strokes');
+    expect(levelsText(smallTake(1000))).toContain('At most 450 of the 3000 graded strokes');
+    expect(timingBySlot.text(smallTake(1000))).toContain('At most 450 of the 3000 graded strokes');
   });
 
   it('tells the narrowest and the widest hill', () => {

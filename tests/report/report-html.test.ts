@@ -1,9 +1,11 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { chartList } from '../../src/charts/chart-list.ts';
+import { plainLook } from '../../src/charts/look.ts';
 import type { TakeResult } from '../../src/core/result/take-result.ts';
 import { type ReportParts, reportHtml, strokesEmbedded } from '../../src/report/report-html.ts';
 import { smallTake } from '../charts/small-take.ts';
+import { walkingTake } from '../charts/walking-take.ts';
 import { exampleResult } from '../support/example-result.ts';
 
 const sha256 = (text: string) => createHash('sha256').update(text, 'utf8').digest('base64');
@@ -102,7 +104,7 @@ describe('reportHtml', () => {
   });
 
   it.each(chartList)('has question, image, words and figures for $id', ({ id, question, text, table }) => {
-    const result = smallTake(4);
+    const result = walkingTake();
     const page = reportHtml(result, parts);
     const figure = page.match(new RegExp(`<figure[^>]*data-chart="${id}">.*?</figure>`, 's'))![0];
     expect(figure).toContain(question);
@@ -110,6 +112,16 @@ describe('reportHtml', () => {
     expect(figure).toMatch(/<canvas role="img" aria-label="[^"]{30,}"/);
     expect(figure).toContain(text(result).slice(0, 30));
     expect(figure.match(/<tr>/g)).toHaveLength(table(result).rows.length + 1);
+  });
+
+  it('names the questions that a take leaves open, and what it lacked', () => {
+    const page = reportHtml(walkingTake({ hands: 'not-told' }), parts);
+    const open = page.match(/<ul class="open-questions">(.*?)<\/ul>/s)![1]!;
+    const { question, needs } = chartList.find(({ id }) => id === 'hand-clouds')!;
+    expect(open.match(/<li>/g)).toHaveLength(1);
+    expect(open).toContain(question);
+    expect(open).toContain(needs);
+    expect(reportHtml(walkingTake(), parts)).not.toContain('open-questions">');
   });
 
   it('shows every measure, measured or not', () => {
@@ -127,10 +139,13 @@ describe('reportHtml', () => {
 
   it('embeds no data of a very long take and keeps its images', () => {
     const beats = Math.ceil(strokesEmbedded / 3) + 1;
-    const page = reportHtml(smallTake(beats), parts);
+    const long = smallTake(beats);
+    const page = reportHtml(long, parts);
     expect(page).not.toContain('id="drawn-part"');
     expect(page.match(/<script/g)).toBeNull();
-    expect(page.match(/<img /g)).toHaveLength(chartList.length);
+    expect(page.match(/<img /g)).toHaveLength(
+      chartList.filter(({ draw }) => draw(long, plainLook) !== null).length,
+    );
     expect(page.length).toBeLessThan(120_000);
   });
 

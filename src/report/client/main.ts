@@ -16,6 +16,11 @@ import { chartList } from '../../charts/chart-list.ts';
 import { plainLook } from '../../charts/look.ts';
 import { darkPalette, lightPalette } from '../../charts/palette.ts';
 import type { DrawnPart } from '../drawn-part.ts';
+import { type PackedPart, unpackPart } from '../packed-part.ts';
+import { type ChosenStroke, chosenStroke } from './chosen-stroke.ts';
+import { strokeBar } from './stroke-bar.ts';
+import { listenToKeys } from './stroke-keys.ts';
+import { chooseOnPoint, strokeRings, strokesOf } from './stroke-rings.ts';
 
 Chart.register(
   BarController,
@@ -35,7 +40,7 @@ const narrow = matchMedia('(max-width: 40rem)');
 const dark = matchMedia('(prefers-color-scheme: dark)');
 
 /** Draws every picture over its image, in the colours of the screen. A picture that fails keeps its image. */
-function drawAll(result: DrawnPart): void {
+function drawAll(result: DrawnPart, chosen: ChosenStroke): void {
   const palette = dark.matches ? darkPalette : lightPalette;
   const look = { ...plainLook, palette, fontSize: narrow.matches ? 12 : 14 };
   for (const { id, draw } of chartList) {
@@ -45,17 +50,31 @@ function drawAll(result: DrawnPart): void {
     if (!figure || !canvas || chart === null) continue;
     Chart.getChart(canvas)?.destroy();
     figure.classList.add('drawn');
-    new Chart(canvas, chart);
+    const onPoint = chooseOnPoint(chosen);
+    const drawn = new Chart(canvas, {
+      ...chart,
+      options: { ...chart.options, onHover: onPoint, onClick: onPoint },
+      plugins: [...(chart.plugins ?? []), strokeRings(chosen, palette)],
+    });
+    if (canvas.tabIndex < 0 && strokesOf(drawn).length > 0) {
+      listenToKeys(canvas, () => strokesOf(Chart.getChart(canvas)!), chosen);
+    }
   }
 }
 
 const data = document.getElementById('drawn-part')?.textContent;
 if (data) {
-  const result = JSON.parse(data) as DrawnPart;
-  const redraw = () => drawAll(result);
+  const result = unpackPart(JSON.parse(data) as PackedPart);
+  const chosen = chosenStroke();
+  const redraw = () => drawAll(result, chosen);
   // The canvas takes the type as it finds it; it has to be there first.
   const type = ['400', '700'].map((weight) => document.fonts.load(`${weight} 14px "Atkinson Hyperlegible"`));
   void Promise.allSettled(type).then(redraw);
   dark.addEventListener('change', redraw);
   narrow.addEventListener('change', redraw);
+  strokeBar(result, chosen);
+  chosen.listen(() => {
+    for (const canvas of document.querySelectorAll<HTMLCanvasElement>('.drawn canvas'))
+      Chart.getChart(canvas)?.draw();
+  });
 }

@@ -1,5 +1,4 @@
-import type { ChartEntry } from '../../charts/chart-list.ts';
-import type { ChartTable } from '../../charts/chart-table.ts';
+import type { ChartEntry, ChartTable } from '../../charts/chart-entry.ts';
 import { plainLook } from '../../charts/look.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { escapeHtml } from '../escape-html.ts';
@@ -17,7 +16,7 @@ export function picture(
   chart: ChartEntry,
   { unfolded = false } = {},
 ): string {
-  const { id, question, draw, text, table } = chart;
+  const { id, question, draw, text, table, wide = false } = chart;
   if (draw(result, plainLook) === null) return '';
   const words = escapeHtml(text(result));
   const image = images[id];
@@ -25,7 +24,8 @@ export function picture(
     image === undefined
       ? '<noscript><p>This picture is drawn by a script, and scripts are off here. Its figures stand below.</p></noscript>'
       : `<img src="${escapeHtml(image)}" alt="${words}" width="440" height="340">`;
-  return `<figure class="picture${image === undefined ? '' : ' with-image'}" data-chart="${id}">
+  const classes = ['picture', ...(wide ? ['wide'] : []), ...(image === undefined ? [] : ['with-image'])];
+  return `<figure class="${classes.join(' ')}" data-chart="${id}">
 <h3>${escapeHtml(question)}</h3>
 <div class="sheet">${still}<canvas role="img" aria-label="${words}"></canvas></div>
 <div class="beside"><figcaption>${words}</figcaption>

@@ -1,12 +1,25 @@
 import { chartList } from '../../charts/chart-list.ts';
+import { plainLook } from '../../charts/look.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
+import { escapeHtml } from '../escape-html.ts';
 import { picture, type ReportImages } from './picture.ts';
 
-/** The pictures of a take's strokes and tempo; the scores' own stands with the scores. */
+/** The pictures of a take's strokes and tempo, and the questions that it leaves open; the scores' own stands with the scores. */
 export function pictures(result: TakeResult, images: ReportImages): string {
-  const figures = chartList
-    .filter(({ id }) => id !== 'score-overview')
-    .map((chart) => picture(result, images, chart));
-  if (figures.every((figure) => figure === '')) return '';
-  return `<section id="pictures"><h2>Pictures</h2><div class="pictures">${figures.join('')}</div></section>`;
+  const charts = chartList.filter(({ id }) => id !== 'score-overview');
+  const figures = charts.map((chart) => picture(result, images, chart)).filter((figure) => figure !== '');
+  const open = charts.filter(({ draw }) => draw(result, plainLook) === null);
+  if (figures.length === 0) return '';
+  return `<section id="pictures"><h2>Pictures</h2>
+<p class="note">Triangles are accents, circles taps; full marks are the right hand, hollow ones the left. Point at a stroke, tap it, or use the arrow keys on a picture: it is marked in every picture.</p>
+<div class="pictures">${figures.join('')}</div>${unanswered(open)}</section>`;
+}
+
+function unanswered(charts: readonly { readonly question: string; readonly needs: string }[]): string {
+  if (charts.length === 0) return '';
+  const items = charts.map(
+    ({ question, needs }) =>
+      `<li>${escapeHtml(question)} <span class="note">Needed: ${escapeHtml(needs)}.</span></li>`,
+  );
+  return `<h3>Questions that this take leaves open</h3><ul class="open-questions">${items.join('')}</ul>`;
 }
