@@ -19,7 +19,7 @@ export function strokeBar(result: DrawnPart, chosen: ChosenStroke): HTMLElement 
     if (stroke !== null) chosen.choose(Math.min(count - 1, Math.max(0, stroke + by)));
   };
   const play = button('Play from here', () => {});
-  if (document.getElementById('listen-play') === null) play.hidden = true;
+  if (document.getElementById('listen') === null) play.hidden = true;
   bar.append(
     words,
     play,
