@@ -1,11 +1,12 @@
 import { readAt } from '../signal/fractional-read.ts';
 import type { Source } from '../signal/source.ts';
 import { findBell } from './bell.ts';
-import { clearSeconds, wobble } from './clear-seconds.ts';
+import { clearSeconds } from './clear-seconds.ts';
 import { type ClickGrid, fitGrid } from './click-grid.ts';
-import { type ClickMatch, leftOver, matchClick, matchSeconds } from './click-match.ts';
-import { type Attack, type ClickSeed, clickSeeds, periods, soundLead } from './click-seed.ts';
+import { leftOver, matchSeconds } from './click-match.ts';
+import { type Attack, clickSeeds, soundLead } from './click-seed.ts';
 import { learnClickSound, type Occurrence } from './click-sound-learned.ts';
+import { everyClick, follow, followAgain, type HeardAt, halfCovered, isEven } from './follow-clicks.ts';
 
 /** One of a metronome's sounds and the clicks that have it. */
 export interface ClickVoice {
@@ -27,37 +28,13 @@ export interface FoundClicks {
   readonly voices: readonly ClickVoice[];
 }
 
-/** How well a click must lie to count as surely heard, and the gain it may have. */
-const strict = { correlation: 0.93, gain: [0.8, 1.25] as const };
 /** Surely heard clicks that make a metronome, and the share of the places between the first and the last. */
 const enough = { clicks: 4, alone: 3, share: 0.12 };
 /** Longest sound learned, s, and as a share of the period. */
 const longestSound = { seconds: 0.6, share: 0.92 };
-/**
- * Strokes taken for clicks lie anywhere within the wobble of an even grid, clicks on it to a hundredth of a millisecond
- * (measured on rendered takes and on takes of recorded strokes): how unlikely it must be that chance lies so close.
- */
-const chanceOfStrokes = 1e-3;
-const readingSeconds = 0.00001;
 const mostSeeds = 40;
-const longestGap = 12;
-/** Share of a click's power that may be left over where it is taken for heard, or for half covered by a stroke. */
-const halfCovered = 0.25;
 /** Strokes may cover this many clicks in a row at either end. */
 const coveredReach = 16;
-
-/**
- * Into how many parts a found period may have to be divided, and how many clicks must be seen between those found:
- * at least so many, and this share of the places, for strokes cover the others.
- */
-const between = { parts: [4, 3, 2] as const, fewest: 3, share: 0.2 };
-
-export interface HeardAt extends ClickMatch {
-  readonly k: number;
-}
-
-const isStrict = ({ correlation, gain }: ClickMatch) =>
-  correlation > strict.correlation && gain > strict.gain[0] && gain < strict.gain[1];
 
 /**
  * Finds the clicks of a metronome by what no player does: the same sound again and again at times that agree within
@@ -79,94 +56,6 @@ export function findClicks(source: Source, attacks: readonly Attack[]): FoundCli
   const more = followAgain(source, best.heard, duration, attacks);
   const sure = more.length > best.heard.length && isEven(more) ? more : best.heard;
   return settle(source, everyClick(source, sure, duration, attacks), duration, attacks);
-}
-
-/** Clicks of which only every second, third or fourth was found, with those between them. */
-function everyClick(
-  source: Source,
-  heard: HeardAt[],
-  duration: number,
-  attacks: readonly Attack[],
-): HeardAt[] {
-  const grid = fitGrid(heard.map(({ k, time }) => ({ k, time, weight: 1 })));
-  const count = Math.round(matchSeconds * source.sampleRate);
-  const sound = commonSound(source, heard, duration, attacks);
-  const ks = heard.map(({ k }) => k);
-  const span = Math.max(...ks) - Math.min(...ks);
-  for (const parts of between.parts) {
-    const period = grid.period / parts;
-    if (period < periods.shortest) continue;
-    // Only places that no larger share of the period has: a click at every half doesn't make one at every quarter.
-    const places = Array.from({ length: span * parts }, (_, i) => i).filter(
-      (i) => i % parts !== 0 && (parts % 2 !== 0 || i % 2 !== 0),
-    );
-    const there = places.filter((i) => {
-      const time = grid.origin + Math.min(...ks) * grid.period + i * period;
-      return leftOver(readAt(source, time, count), sound, source.sampleRate) < halfCovered;
-    });
-    if (there.length < Math.max(between.fewest, between.share * places.length)) continue;
-    const all = follow(source, { time: grid.origin + soundLead, period, sound }, duration);
-    if (all.length > heard.length && isEven(all)) return all;
-  }
-  return heard;
-}
-
-function followAgain(
-  source: Source,
-  heard: readonly HeardAt[],
-  duration: number,
-  attacks: readonly Attack[],
-): HeardAt[] {
-  const grid = fitGrid(heard.map(({ k, time }) => ({ k, time, weight: 1 })));
-  const sound = commonSound(source, heard, duration, attacks);
-  return follow(source, { time: grid.origin + soundLead, period: grid.period, sound }, duration);
-}
-
-/** The first milliseconds that the clicks found have in common. */
-function commonSound(
-  source: Source,
-  heard: readonly HeardAt[],
-  duration: number,
-  attacks: readonly Attack[],
-): Float32Array {
-  const places = heard.map(({ time }) => ({
-    start: time,
-    clear: clearSeconds(time + soundLead, attacks, duration),
-  }));
-  return learnClickSound(source, places, Math.round(matchSeconds * source.sampleRate));
-}
-
-/** Follows a seed to both ends of the recording; the surely heard clicks with their numbers. */
-function follow(source: Source, seed: ClickSeed, duration: number): HeardAt[] {
-  const heard: HeardAt[] = [];
-  for (const direction of [1, -1]) {
-    let gap = 0;
-    let grid: ClickGrid = { origin: seed.time - soundLead, period: seed.period };
-    for (let k = direction > 0 ? 0 : -1; gap < longestGap; k += direction) {
-      const due = grid.origin + k * grid.period;
-      if (due < 0 || due > duration - 0.01) break;
-      const match = matchClick(source, seed.sound, due, wobble + gap * 0.00005);
-      if (!isStrict(match)) {
-        gap++;
-        continue;
-      }
-      gap = 0;
-      heard.push({ ...match, k });
-      if (heard.length >= 3)
-        grid = fitGrid(heard.slice(-16).map((h) => ({ k: h.k, time: h.time, weight: 1 })));
-    }
-  }
-  return heard.sort((a, b) => a.k - b.k);
-}
-
-/** Whether the clicks lie closer to their grid than strokes that happen to fall near one would. */
-function isEven(heard: readonly HeardAt[]): boolean {
-  const { origin, period } = fitGrid(heard.map(({ k, time }) => ({ k, time, weight: 1 })));
-  const free = heard.length - 2;
-  const squares = heard.reduce((sum, { k, time }) => sum + (time - origin - k * period) ** 2, 0);
-  const scatter = Math.sqrt(squares / free);
-  const ofChance = wobble / Math.sqrt(3);
-  return scatter < readingSeconds || (scatter / ofChance) ** free < chanceOfStrokes;
 }
 
 function settle(

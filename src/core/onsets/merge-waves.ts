@@ -6,6 +6,8 @@ const longestLag = 0.036;
 const alike = { seconds: 0.0009, levelDb: 5 };
 /** Pairs alike that make a habit of the drum, and their share among all pairs with nearly that lag. */
 const habit = { pairs: 4, nearSeconds: 0.006, share: 0.4 };
+/** What is this much louder than the attack before it (dB) is a stroke after a grace note, unless nearly all are alike. */
+const louder = { stepDb: 8, share: 0.75 };
 
 interface Pair {
   /** Index of the later attack. */
@@ -24,7 +26,8 @@ export function mergeWaves(strokes: readonly Stroke[]): Stroke[] {
   for (let later = 1; later < strokes.length; later++) {
     for (let first = later - 1; first >= 0; first--) {
       const lag = strokes[later]!.time - strokes[first]!.time;
-      if (lag > longestLag) break;
+      // Lags beyond the longest count among those near it, or the edge would make a habit of chance.
+      if (lag > longestLag + habit.nearSeconds) break;
       pairs.push({ later, lag, stepDb: strokes[later]!.levelDb - strokes[first]!.levelDb });
     }
   }
@@ -32,6 +35,7 @@ export function mergeWaves(strokes: readonly Stroke[]): Stroke[] {
   const dropped = new Set<number>();
   let from = 0;
   pairs.forEach((pair, i) => {
+    if (pair.lag > longestLag) return;
     while (pair.lag - pairs[from]!.lag > habit.nearSeconds) from++;
     let like = 0;
     let near = 0;
@@ -41,7 +45,8 @@ export function mergeWaves(strokes: readonly Stroke[]): Stroke[] {
       const { lag, stepDb } = pairs[k]!;
       if (Math.abs(lag - pair.lag) < alike.seconds && Math.abs(stepDb - pair.stepDb) < alike.levelDb) like++;
     }
-    if (like + 1 >= habit.pairs && like >= habit.share * near) dropped.add(pair.later);
+    if (like + 1 >= habit.pairs && like >= (pair.stepDb > louder.stepDb ? louder.share : habit.share) * near)
+      dropped.add(pair.later);
   });
   return strokes.filter((_, i) => !dropped.has(i));
 }

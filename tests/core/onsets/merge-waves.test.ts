@@ -37,6 +37,20 @@ describe('mergeWaves', () => {
     }
   });
 
+  it('keeps drags whose inner lag lies near the longest looked at', () => {
+    const drags = doubled(0.035, 0.003, 0, 1).flat();
+    expect(mergeWaves(drags).length).toBeGreaterThanOrEqual(0.98 * drags.length);
+  });
+
+  it('keeps the stroke after a grace note, though four of sixteen lags agree', () => {
+    const lags = [22, 22.3, 22.5, 22.8, 19, 20.2, 25, 26.5, 27.6, 17.8, 24.1, 29.4, 18.6, 26, 28.3, 20.8];
+    const flams = lags.flatMap((lag, i) => [
+      heardSound(1 + i / 4, { levelDb: -34 }),
+      heardSound(1 + i / 4 + lag / 1000, { levelDb: -16 }),
+    ]);
+    expect(mergeWaves(flams)).toHaveLength(flams.length);
+  });
+
   it('keeps a few alike: too few to be a habit of the drum', () => {
     const [few, rest] = [doubled(0.02, 0.0001, -5, 0.5, 2), doubled(0.1, 0, -5, 0).map(([first]) => first)];
     const sounds = [...few.flat(), ...rest.slice(2)];
