@@ -44,7 +44,7 @@ export const beatShape: ChartEntry = {
   },
   text: (result) => {
     const parts = figureLanes(result).map((lane) => `${lane.label}: ${stepWords(middleOf(lane))}`);
-    return `Steps from partial to partial against the even step. In the middle ${listWords(parts)}.`;
+    return `Steps from partial to partial against the even step. In the middle, ${listWords(parts)}.`;
   },
   table: (result) => laneTable(figureLanes(result), ['Step', 'Shortest', 'Longest'], stepWords),
 };

@@ -109,12 +109,15 @@ export const handClouds: ChartEntry = {
         Math.abs(late) < 0.05
           ? 'together with'
           : `${Math.abs(late).toFixed(1)} ms ${late > 0 ? 'after' : 'before'}`;
+      const how =
+        Math.abs(loud) < 0.05
+          ? 'as loud as they are'
+          : `${Math.abs(loud).toFixed(1)} dB ${loud < 0 ? 'below' : 'above'} them`;
       return [
-        `${accent ? 'accents' : 'taps'} of the left hand lie ${when} the right’s against the even place, and ` +
-          `${Math.abs(loud).toFixed(1)} dB ${loud < 0 ? 'below' : 'above'} them`,
+        `${accent ? 'accents' : 'taps'} of the left hand lie ${when} the right’s against the even place, ${how}`,
       ];
     });
-    return `Every stroke by timing and level, the hands on top of each other where they do the same. In the middle ${parts.join('; ')}.`;
+    return `Every stroke by timing and level, the hands on top of each other where they do the same. In the middle, ${parts.join('; ')}.`;
   },
   table: (result) => ({
     head: ['Kind', 'Strokes', 'Middle of timing', 'Middle of level'],

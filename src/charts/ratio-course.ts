@@ -116,7 +116,8 @@ export const ratioCourse: ChartEntry = {
       const { x, y } = item.raw as { x: number; y: number };
       return `${item.dataset.label}: accents ${y.toFixed(1)} dB above taps round ${clockTime(x)}`;
     });
-    const parts = withoutHelpers(common);
+    const legend = { ...common.legend, labels: { ...common.legend.labels, pointStyleWidth: 28 } };
+    const parts = withoutHelpers({ ...common, legend });
     return {
       type: 'scatter',
       data: {

@@ -140,7 +140,10 @@ export const recordingOverview: ChartEntry = {
             max: top + 12,
             ticks: {
               ...plain.ticks,
-              callback: (v) => (Number(v) > 0 || Number(v) < floor ? '' : plain.ticks.callback(v)),
+              includeBounds: false,
+              stepSize: 20,
+              callback: (v) =>
+                Number(v) > 0 || Number(v) < floor || Number(v) % 20 !== 0 ? '' : plain.ticks.callback(v),
             },
           },
         },

@@ -43,7 +43,7 @@ export const tapNeighbours: ChartEntry = {
     }) as ReturnType<ChartEntry['draw']>,
   text: (result) => {
     const parts = figureLanes(result).map((lane) => `${lane.label} at ${decibels(middleOf(lane))}`);
-    return `Level of the taps by where they stand to an accent. In the middle ${listWords(parts)}.`;
+    return `Level of the taps by where they stand to an accent. In the middle, ${listWords(parts)}.`;
   },
   table: (result) => laneTable(figureLanes(result), ['Taps', 'Softest', 'Loudest'], decibels),
 };

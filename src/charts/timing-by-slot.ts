@@ -30,7 +30,7 @@ export const timingBySlot: ChartEntry = {
     const found = figureLanes(result);
     const places = found.map((lane) => `partial ${lane.label} lands ${deviationWords(middleOf(lane))}`);
     const count = found.reduce((sum, lane) => sum + lane.items.length, 0);
-    return `${whichStrokes(count)}, by how early or late each came. In the middle ${listWords(places)}.`;
+    return `${whichStrokes(count)}, by how early or late each came. In the middle, ${listWords(places)}.`;
   },
   table: (result) => laneTable(figureLanes(result), ['Partial', 'Earliest', 'Latest'], deviationWords),
 };

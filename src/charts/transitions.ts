@@ -48,7 +48,7 @@ export const transitions: ChartEntry = {
   },
   text: (result) => {
     const parts = figureLanes(result).map((lane) => `${lane.label}: ${stepWords(middleOf(lane))}`);
-    return `Steps from stroke to stroke against the even step, by what happens in them. In the middle ${listWords(parts)}.`;
+    return `Steps from stroke to stroke against the even step, by what happens in them. In the middle, ${listWords(parts)}.`;
   },
   table: (result) => laneTable(figureLanes(result), ['Step', 'Shortest', 'Longest'], stepWords),
 };

@@ -14,7 +14,7 @@ describe('the words of the pictures, of a take whose middles are known by constr
   it('tells the middle of each partial', () => {
     expect(timingBySlot.text(result)).toBe(
       'Every graded stroke, by how early or late each came. ' +
-        'In the middle partial 1 lands even, partial 2 lands 6.0 ms early and partial 3 lands 4.0 ms late.',
+        'In the middle, partial 1 lands even, partial 2 lands 6.0 ms early and partial 3 lands 4.0 ms late.',
     );
   });
 
