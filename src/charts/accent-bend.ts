@@ -35,6 +35,7 @@ export const accentBend: ChartEntry = {
   question: 'Does the rhythm bend round the accent?',
   needs:
     'the accent on more than one partial, at least 8 strokes beside it, so that accent and partial can be told apart',
+  printed: true,
   draw: (result, look) => {
     const found = bends(result);
     if (found.length === 0) return null;

@@ -16,6 +16,8 @@ export interface ChartEntry {
   readonly needs: string;
   /** Follows the whole take, and so wants the width of the page. */
   readonly wide?: true;
+  /** Among the few that a printed report has room for. */
+  readonly printed?: true;
   /** Null where the take holds nothing to draw; text and table are asked only where there is a drawing. */
   readonly draw: (result: TakeResult, look: Look) => ChartConfiguration | null;
   readonly text: (result: TakeResult) => string;

@@ -72,6 +72,7 @@ export const endurance: ChartEntry = {
   id: 'endurance',
   question: 'Does anything give way towards the end?',
   needs: `at least ${2 * strokesOfPart} graded strokes`,
+  printed: true,
   draw: (result, look) => {
     const found = parts(result);
     if (found.length === 0) return null;

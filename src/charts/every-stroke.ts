@@ -43,6 +43,7 @@ export const everyStroke: ChartEntry = {
   question: 'Where in the take do strokes come early, late or not at all?',
   needs: 'strokes whose timing could be measured',
   wide: true,
+  printed: true,
   draw: (result, look) => {
     const placed = placedLanes(result);
     if (placed.length === 0) return null;

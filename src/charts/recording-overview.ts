@@ -138,13 +138,13 @@ export const recordingOverview: ChartEntry = {
             type: 'linear',
             min: floor - 8,
             max: top + 12,
-            ticks: {
-              ...plain.ticks,
-              includeBounds: false,
-              stepSize: 20,
-              callback: (v) =>
-                Number(v) > 0 || Number(v) < floor || Number(v) % 20 !== 0 ? '' : plain.ticks.callback(v),
+            afterBuildTicks: (axis) => {
+              const highest = 20 * Math.floor(Math.min(0, top + 12) / 20);
+              axis.ticks = [0, 1, 2, 3]
+                .map((i) => ({ value: highest - 20 * i }))
+                .filter(({ value }) => value > floor);
             },
+            ticks: plain.ticks,
           },
         },
         plugins: plugins<'scatter'>(look, recordingOverview.question, (item) => {

@@ -20,6 +20,7 @@ export const timingBySlot: ChartEntry = {
   id: 'timing-by-slot',
   question: 'Which partial of the beat comes early or late?',
   needs: 'strokes whose timing could be measured',
+  printed: true,
   draw: (result, look) =>
     laneChart(result, look, figureLanes(result), {
       question: timingBySlot.question,

@@ -67,6 +67,7 @@ button{font:inherit;color:var(--ink);background:var(--paper);border:1px solid va
 .drawn .sheet img{display:none}
 figcaption{margin-top:.5rem;max-width:64ch}
 .sheet canvas:focus-visible{outline:3px solid var(--second);outline-offset:2px}
+.open-questions{margin-top:2rem}
 .open-questions .note{display:block}
 #stroke-bar{position:fixed;inset:auto 0 0 0;z-index:2;display:flex;flex-wrap:wrap;gap:.3rem .8rem;align-items:center;padding:.5rem 1rem;background:var(--sheet);border-top:3px solid var(--first)}
 #stroke-bar[hidden]{display:none}
@@ -115,12 +116,12 @@ h3{font-size:1rem;margin-bottom:.2rem}
 .lines li{margin:.2rem 0}
 .advice li{padding:.2rem .6rem .2rem 2.2rem;margin:.25rem 0;break-inside:avoid;border-left:2px solid var(--first);background:none}
 .advice li::before{top:0;left:.7rem;font-size:1.2rem}
-.pictures{grid-template-columns:repeat(2,minmax(0,1fr));gap:.8rem 1.2rem}
+.pictures{grid-template-columns:repeat(3,minmax(0,1fr));gap:.8rem 1.2rem}
 .picture{break-inside:avoid}
 .sheet,.drawn .sheet{height:auto}
 .with-image .sheet canvas{display:none!important}
 .sheet img,.drawn .sheet img{display:block;height:auto;width:100%}
-details,#listen,#words,.about,#stroke-bar{display:none}
+details,#listen,#words,.about,#stroke-bar,#stroke-hint,.open-questions,.picture:not(.printed){display:none}
 table{max-width:none}
 th,td{padding:.1rem .5rem .1rem 0}
 .group th{padding-top:.5rem}
@@ -129,6 +130,7 @@ tr{break-inside:avoid}
 #scores h3{grid-column:1/-1}
 .lines{display:grid;grid-template-columns:1fr 1fr;gap:0 1.5rem}
 .pictures figcaption{font-size:.88em}
+#pictures>.note{break-after:avoid}
 #figures{break-before:page}
 .figures{display:block;columns:2;column-gap:1.5rem;font-size:.86em}
 .figures thead{display:none}

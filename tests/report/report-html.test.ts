@@ -116,7 +116,7 @@ describe('reportHtml', () => {
 
   it('names the questions that a take leaves open, and what it lacked', () => {
     const page = reportHtml(walkingTake({ hands: 'not-told' }), parts);
-    const open = page.match(/<ul class="open-questions">(.*?)<\/ul>/s)![1]!;
+    const open = page.match(/<div class="open-questions">(.*?)<\/div>/s)![1]!;
     const { question, needs } = chartList.find(({ id }) => id === 'hand-clouds')!;
     expect(open.match(/<li>/g)).toHaveLength(1);
     expect(open).toContain(question);

@@ -28,6 +28,8 @@ export function strokeBar(result: DrawnPart, chosen: ChosenStroke): HTMLElement 
     button('Close', () => chosen.choose(null)),
   );
   document.body.append(bar);
+  const hint = document.getElementById('stroke-hint');
+  if (hint !== null) hint.hidden = false;
   chosen.listen((stroke) => {
     bar.hidden = stroke === null;
     // Whatever plays the take hears of every button with a moment.

@@ -16,7 +16,7 @@ export function picture(
   chart: ChartEntry,
   { unfolded = false } = {},
 ): string {
-  const { id, question, draw, text, table, wide = false } = chart;
+  const { id, question, draw, text, table, wide = false, printed = false } = chart;
   if (draw(result, plainLook) === null) return '';
   const words = escapeHtml(text(result));
   const image = images[id];
@@ -24,7 +24,12 @@ export function picture(
     image === undefined
       ? '<noscript><p>This picture is drawn by a script, and scripts are off here. Its figures stand below.</p></noscript>'
       : `<img src="${escapeHtml(image)}" alt="${words}" width="440" height="340">`;
-  const classes = ['picture', ...(wide ? ['wide'] : []), ...(image === undefined ? [] : ['with-image'])];
+  const classes = [
+    'picture',
+    ...(wide ? ['wide'] : []),
+    ...(printed ? ['printed'] : []),
+    ...(image === undefined ? [] : ['with-image']),
+  ];
   return `<figure class="${classes.join(' ')}" data-chart="${id}">
 <h3>${escapeHtml(question)}</h3>
 <div class="sheet">${still}<canvas role="img" aria-label="${words}"></canvas></div>

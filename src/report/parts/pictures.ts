@@ -11,7 +11,8 @@ export function pictures(result: TakeResult, images: ReportImages): string {
   const open = charts.filter(({ draw }) => draw(result, plainLook) === null);
   if (figures.length === 0) return '';
   return `<section id="pictures"><h2>Pictures</h2>
-<p class="note">Triangles are accents, circles taps; full marks are the right hand, hollow ones the left. Point at a stroke, tap it, or use the arrow keys on a picture: it is marked in every picture.</p>
+<p class="note">Triangles are accents, circles taps; full marks are the right hand, hollow ones the left.</p>
+<p class="note" id="stroke-hint" hidden>Point at a stroke, tap it, or use the arrow keys on a picture: it is marked in every picture.</p>
 <div class="pictures">${figures.join('')}</div>${unanswered(open)}</section>`;
 }
 
@@ -21,5 +22,5 @@ function unanswered(charts: readonly { readonly question: string; readonly needs
     ({ question, needs }) =>
       `<li>${escapeHtml(question)} <span class="note">Needed: ${escapeHtml(needs)}.</span></li>`,
   );
-  return `<h3>Questions that this take leaves open</h3><ul class="open-questions">${items.join('')}</ul>`;
+  return `<div class="open-questions"><h3>Questions that this take leaves open</h3><ul>${items.join('')}</ul></div>`;
 }
