@@ -1,3 +1,4 @@
+import { pointsShown, thinOut } from '../charts/thin-out.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
 
 /** Measures that pictures show; the rest stand in the tables alone. */
@@ -15,9 +16,26 @@ export function drawnPart(result: TakeResult): DrawnPart {
     ...result,
     strokes: { ...result.strokes, timeSe: [], levelSe: [] },
     slots: { ...result.slots, hand: [], buzz: [] },
+    tempo: shownTempo(result),
     measures: result.measures.filter(({ id }) => drawnMeasures.includes(id)),
     advice: [],
     warnings: [],
     cannotTell: [],
+  };
+}
+
+/** The points of the tempo that its picture shows of each run. */
+function shownTempo({ tempo }: TakeResult): TakeResult['tempo'] {
+  const points = tempo.time.map((time, i) => ({ time, y: tempo.bpm[i]!, segment: tempo.segment[i]! }));
+  const shown = [...new Set(tempo.segment)].flatMap((run) =>
+    thinOut(
+      points.filter((point) => point.segment === run),
+      pointsShown,
+    ),
+  );
+  return {
+    time: shown.map((point) => point.time),
+    bpm: shown.map((point) => point.y),
+    segment: shown.map((point) => point.segment),
   };
 }
