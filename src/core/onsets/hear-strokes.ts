@@ -3,6 +3,7 @@ import { withoutClicks } from '../click/without-clicks.ts';
 import { bandLayout } from '../signal/band-layout.ts';
 import { pickup } from '../signal/pickup.ts';
 import type { Source } from '../signal/source.ts';
+import { atUsualGain } from '../signal/usual-gain.ts';
 import { withoutSteadyLevel } from '../signal/without-steady-level.ts';
 import { clickRemains } from './click-remains.ts';
 import { fillGaps } from './fill-gaps.ts';
@@ -36,7 +37,16 @@ const deepestDb = 46;
  * nothing but the sound: neither exercise nor tempo. Linear in length.
  */
 export function hearStrokes(recording: Source): Hearing {
-  const source = withoutSteadyLevel(pickup(recording));
+  const { source, gainDb } = atUsualGain(withoutSteadyLevel(pickup(recording)));
+  const { sounds, noiseFloorDb, click } = hearAtUsualGain(source);
+  return {
+    sounds: sounds.map((sound) => ({ ...sound, levelDb: sound.levelDb - gainDb })),
+    noiseFloorDb: noiseFloorDb - gainDb,
+    click: click && { ...click, levelDb: click.levelDb - gainDb },
+  };
+}
+
+function hearAtUsualGain(source: Source): Hearing {
   const found = riseCandidates(source);
   const attacks = strokesAmong(source, found);
   const clicks = findClicks(source, attacks);
