@@ -94,7 +94,6 @@ const refusals: readonly (readonly [string, readonly string[], number, RegExp])[
   ['a report over a folder', ['take.wav', ...asked, '--report', 'folder'], usage, /"folder" is a folder/],
   ['a table in no folder', ['take.wav', ...asked, '--csv', 'no/t.csv'], usage, /no folder/],
   ['pictures over a file', ['take.wav', ...asked, '--pictures', 'take.wav'], usage, /"take\.wav" is a file/],
-  ['a sound without report', ['take.wav', ...asked, '--sound'], usage, /--report/],
 ];
 
 describe('what cannot be graded for a fault outside the take', () => {

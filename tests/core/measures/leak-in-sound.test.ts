@@ -31,7 +31,6 @@ describe('after-accent-leak in sound', () => {
   it.each([
     ['a dry pad', {}],
     ['a pad in a room', { room: rooms[1]! }],
-    ['a pad in another room', { room: rooms[3]! }],
     ['a snare', { kind: 'snare' as const }],
   ])('on %s takes nothing from the accents, within 0.3 dB in every take', (_, change) => {
     const left = [1, 2, 3].map(
@@ -41,6 +40,7 @@ describe('after-accent-leak in sound', () => {
   });
 
   it.each([
+    ['a room heard from afar', { room: rooms[3]! }],
     ['a bare room', { room: rooms[4]! }],
     ['a hall', { room: rooms[5]! }],
   ])('in %s is refused rather than made of echo', (_, change) => {
