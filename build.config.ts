@@ -3,7 +3,11 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 
 const root = import.meta.dirname;
-const reportScripts = { 'report-client': 'main.ts', 'report-listening': 'listening-main.ts' };
+const reportScripts = {
+  'report-client': 'main.ts',
+  'report-listening': 'listening-main.ts',
+  'report-files': 'downloads-main.ts',
+};
 const program = join(root, 'dist/main.js');
 
 rmSync(join(root, 'dist'), { recursive: true, force: true });

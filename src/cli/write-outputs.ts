@@ -9,7 +9,7 @@ import type { ReportSound } from '../report/parts/listening.ts';
 import { CommandFault } from './command-fault.ts';
 import type { CommandOutput } from './command-output.ts';
 import type { FileOutputs } from './output-paths.ts';
-import { strokesTable } from './strokes-table.ts';
+import { strokesTable } from '../formats/strokes-table.ts';
 
 export interface WantedOutputs {
   readonly files: FileOutputs;

@@ -5,13 +5,17 @@ import { escapeHtml } from './escape-html.ts';
 import { listeningStyle } from './listening-style.ts';
 import { packPart } from './packed-part.ts';
 import { care } from './parts/care.ts';
+import { downloads, type Pack } from './parts/downloads.ts';
 import { exercise } from './parts/exercise.ts';
 import { figures } from './parts/figures.ts';
 import { firstThings } from './parts/first-things.ts';
 import { glossary } from './parts/glossary.ts';
 import { header, type TakeCaption } from './parts/header.ts';
+import { howMeasured } from './parts/how-measured.ts';
 import { limits } from './parts/limits.ts';
+import { lineTable } from './parts/line-table.ts';
 import { listening, listeningData, type ReportSound } from './parts/listening.ts';
+import { model } from './parts/model.ts';
 import { notGradable } from './parts/not-gradable.ts';
 import type { ReportImages } from './parts/picture.ts';
 import { pictures } from './parts/pictures.ts';
@@ -19,9 +23,14 @@ import { scores } from './parts/scores.ts';
 import { strokeTable } from './parts/stroke-table.ts';
 import { type Sha256, securityPolicy } from './security-policy.ts';
 import { reportStyle } from './style.ts';
+import { firstViewStyle } from './style-first-view.ts';
+import { takeFiles } from './take-files.ts';
 
 /** Strokes up to which the pictures can be drawn anew by the script; a longer take keeps its images. */
 export const strokesEmbedded = 2000;
+
+/** Characters that a report keeps within, its sound aside: mail programs show such a file at once. */
+const reportLimit = 600_000;
 
 /** What a report is made of besides the result. */
 export interface ReportParts {
@@ -30,6 +39,8 @@ export interface ReportParts {
   readonly clientScript: string | null;
   /** Text of the script that plays the sound; used only with sound. */
   readonly listeningScript?: string;
+  /** Text of the script that saves the files packed in the report, and what packs them; no files without. */
+  readonly files?: { readonly script: string; readonly pack: Pack };
   /** `@font-face` rules with the type as data URIs, or nothing. */
   readonly fontFaces: string;
   readonly sha256: Sha256;
@@ -46,15 +57,15 @@ export interface ReportParts {
  */
 export function reportHtml(result: TakeResult, parts: ReportParts): string {
   const heard = parts.sound === undefined ? '' : listeningStyle;
-  const style = reportStyle({ fontFaces: parts.fontFaces }) + heard;
+  const style = reportStyle({ fontFaces: parts.fontFaces }) + firstViewStyle + heard;
   const graded = result.grading.state === 'graded';
   const scripted = graded && result.strokes.time.length <= strokesEmbedded;
   const { sound, listeningScript } = parts;
   const scripts = [
     ...(scripted && parts.clientScript !== null ? [safeScript(parts.clientScript)] : []),
+    ...(graded && parts.files !== undefined ? [safeScript(parts.files.script)] : []),
     ...(sound !== undefined && listeningScript !== undefined ? [safeScript(listeningScript)] : []),
   ];
-  const body = graded ? gradedBody(result, parts) : ungradedBody(result, parts);
   const data = [
     scripted && parts.clientScript !== null
       ? `<script type="application/json" id="drawn-part">${embedJson(packPart(drawnPart(result)))}</script>
@@ -62,6 +73,12 @@ export function reportHtml(result: TakeResult, parts: ReportParts): string {
       : '',
     sound === undefined ? '' : listeningData(result, sound),
   ];
+  const body = graded ? gradedBody(result, parts) : ungradedBody(result, parts);
+  const held = [body, style, data[0]!, ...scripts].reduce((sum, { length }) => sum + length, 0);
+  const files =
+    graded && parts.files !== undefined
+      ? downloads(takeFiles(result), parts.files.pack, reportLimit - held)
+      : '';
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -76,6 +93,7 @@ export function reportHtml(result: TakeResult, parts: ReportParts): string {
 <main>
 ${header(result, parts.caption ?? {})}
 ${body}
+${files}
 <footer>This file holds the whole report${sound?.place === 'beside' ? ' but its sound' : ''}. Opening it loads nothing from elsewhere and sends nothing anywhere.</footer>
 </main>
 ${data.join('')}${scripts.map((script) => `<script>${script}</script>\n`).join('')}</body>
@@ -85,16 +103,21 @@ ${data.join('')}${scripts.map((script) => `<script>${script}</script>\n`).join('
 
 function gradedBody(result: TakeResult, { images, sound }: ReportParts): string {
   return [
+    '<div class="first-view">',
     scores(result, images),
     firstThings(result, sound !== undefined),
-    sound === undefined ? '' : listening(result, sound),
     exercise(result),
-    pictures(result, images),
     limits(result),
+    '</div>',
+    sound === undefined ? '' : listening(result, sound),
+    lineTable(result),
+    model(result),
+    pictures(result, images),
     care(),
     figures(result),
     strokeTable(result, sound !== undefined),
     glossary(),
+    howMeasured(result),
   ].join('\n');
 }
 

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
+import { gzipSync } from 'node:zlib';
 import type { TakeResult } from '../core/result/take-result.ts';
 import type { TakeCaption } from './parts/header.ts';
 import type { ReportSound } from './parts/listening.ts';
@@ -11,9 +12,7 @@ import { reportImages } from './report-images.ts';
 export class ReportScriptMissing extends Error {
   readonly code = 'report-script-missing';
   constructor() {
-    super(
-      'A script of the report is missing: run `npm run build`, which makes dist/report-client.js and dist/report-listening.js.',
-    );
+    super('A script of the report is missing: run `npm run build`, which makes them in dist.');
     this.name = 'ReportScriptMissing';
   }
 }
@@ -24,9 +23,10 @@ export interface ReportOptions {
   readonly sound?: ReportSound;
   /** False for a report whose pictures need scripts, where the drawing library is missing. */
   readonly withImages?: boolean;
-  /** Texts of the scripts; read from the built files when left out. */
+  /** Texts of the scripts; read from the built files when left out. With a client script alone there are no files to save. */
   readonly clientScript?: string;
   readonly listeningScript?: string;
+  readonly filesScript?: string;
 }
 
 /**
@@ -35,21 +35,25 @@ export interface ReportOptions {
  */
 export async function writeReport(result: TakeResult, options: ReportOptions = {}): Promise<string> {
   const { caption, sound, withImages = true } = options;
-  const [images, fontFaces, clientScript, listeningScript] = await Promise.all([
+  const [images, fontFaces, clientScript, listeningScript, filesScript] = await Promise.all([
     withImages ? reportImages(result) : {},
     reportFonts(),
     options.clientScript ?? readScript('report-client.js'),
     sound === undefined ? '' : (options.listeningScript ?? readScript('report-listening.js')),
+    options.filesScript ?? (options.clientScript === undefined ? readScript('report-files.js') : null),
   ]);
   return reportHtml(result, {
     images,
     fontFaces,
     clientScript,
+    ...(filesScript === null ? {} : { files: { script: filesScript, pack } }),
     sha256: (text) => createHash('sha256').update(text, 'utf8').digest('base64'),
     ...(caption === undefined ? {} : { caption }),
     ...(sound === undefined ? {} : { sound, listeningScript }),
   });
 }
+
+const pack = (contents: string | Uint8Array) => gzipSync(contents, { level: 9 }).toString('base64');
 
 /** A built script: beside the built program, or in `dist` seen from the source. */
 async function readScript(file: string): Promise<string> {

@@ -26,3 +26,6 @@ export const clientBundle = () => browserBundle('src/report/client/main.ts');
 
 /** The script that plays a report's sound. */
 export const listeningBundle = () => browserBundle('src/report/client/listening-main.ts');
+
+/** The script that saves the files packed in a report. */
+export const filesBundle = () => browserBundle('src/report/client/downloads-main.ts');

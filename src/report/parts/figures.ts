@@ -5,6 +5,7 @@ import { escapeHtml } from '../escape-html.ts';
 import { formatFigure, formatRange, scopeWords } from '../format-figure.ts';
 import { measureWords } from '../measure-words.ts';
 import { isShownInReport } from '../shown-parts.ts';
+import { howLink, isExplained } from './how-measured.ts';
 
 /** Every measure with its interval, strokes and meaning, under the dimension it counts for. */
 export function figures(result: TakeResult): string {
@@ -20,19 +21,7 @@ export function figures(result: TakeResult): string {
   return `<section id="figures"><h2>All figures</h2>
 <p class="note">Each row gives the value, the range it likely lies in, and the strokes it rests on. “Likely between” is a range made so that it holds the true figure in about 95 of 100 such takes.</p>
 <table class="figures"><thead><tr><th scope="col">What</th><th scope="col" class="number">Value</th>
-<th scope="col" class="number">Likely between</th><th scope="col" class="number">Strokes</th></tr></thead>${bodies.join('')}</table>
-${sources(result)}</section>`;
-}
-
-/** Where each figure's definition and range come from, folded away. */
-function sources({ measures }: TakeResult): string {
-  const ids = new Set(measures.map((measure) => measure.id).filter((id) => !isForExport(id)));
-  const items = [...ids].flatMap((id) => {
-    const { title, source } = measureWords(id);
-    return source === '' ? [] : [`<div><dt>${escapeHtml(title)}</dt><dd>${escapeHtml(source)}</dd></div>`];
-  });
-  if (items.length === 0) return '';
-  return `<details><summary>Where these figures come from</summary><dl class="words">${items.join('')}</dl></details>`;
+<th scope="col" class="number">Likely between</th><th scope="col" class="number">Strokes</th></tr></thead>${bodies.join('')}</table></section>`;
 }
 
 /** Ids of measures by the dimension that scores them; what no dimension scores comes last. */
@@ -52,7 +41,8 @@ function measureRows(results: readonly MeasureResult[]): string[] {
   const { title, describes } = measureWords(results[0]!.id);
   const whole = results.length === 1 && scopeWords(results[0]!.scope) === 'whole take';
   const about = describes === '' ? '' : `<span class="about">${escapeHtml(describes)}</span>`;
-  const name = `<span class="name">${escapeHtml(title)}</span>${about}`;
+  const how = isExplained(results[0]!.id) ? howLink(results[0]!.id, title) : '';
+  const name = `<span class="name">${escapeHtml(title)}</span>${about}${how}`;
   if (whole) return [`<tr><th scope="row">${name}</th>${cells(results[0]!)}</tr>`];
   return [
     `<tr class="parent"><th scope="row" colspan="4">${name}</th></tr>`,

@@ -5,7 +5,7 @@ import { escapeHtml } from '../escape-html.ts';
 import { playButton } from './play-button.ts';
 
 /** Moments named beside one piece of advice. */
-const momentsShown = 6;
+const momentsShown = 3;
 
 /** What to work on first, each with the moments of the take to listen to; buttons where the sound is in the file. */
 export function firstThings({ advice, strokes }: TakeResult, withSound: boolean): string {

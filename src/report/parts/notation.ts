@@ -66,11 +66,25 @@ export function notation(result: TakeResult, lineIndex: number): string | null {
   const left = beats.length - beatsShown;
   const more = left > 0 ? `<p class="note">And ${left} more beats.</p>` : '';
   const shown = beats.slice(0, beatsShown);
-  const pictures = shown.map((beat, i) => beatPicture(beat, i > 0 && beat.bar !== beats[i - 1]!.bar));
+  const pictures = beatPictures(result, lineIndex).map(
+    ({ width, signs }) =>
+      `<svg viewBox="0 0 ${width} 96" width="${width}" height="96" aria-hidden="true">${signs}</svg>`,
+  );
   return `<div class="notation" role="img" aria-label="${spoken(shown)}">${pictures.join('')}</div>${more}`;
 }
 
-function beatPicture({ divisions, notes }: Beat, barBefore: boolean): string {
+/** The drawn beats of a line, each as the inside of an SVG picture 96 units high. */
+export function beatPictures(result: TakeResult, lineIndex: number): BeatPicture[] {
+  const beats = beatsOf(result, lineIndex).slice(0, beatsShown);
+  return beats.map((beat, i) => beatPicture(beat, i > 0 && beat.bar !== beats[i - 1]!.bar));
+}
+
+interface BeatPicture {
+  readonly width: number;
+  readonly signs: string;
+}
+
+function beatPicture({ divisions, notes }: Beat, barBefore: boolean): BeatPicture {
   const width = 2 * edge + (divisions - 1) * step;
   const x = (partial: number) => edge + (partial - 1) * step;
   const parts = [`<path d="M0 ${line}H${width}" class="staff"/>`];
@@ -90,7 +104,7 @@ function beatPicture({ divisions, notes }: Beat, barBefore: boolean): string {
   if ([3, 5, 6, 7].includes(divisions)) {
     parts.push(`<text x="${width / 2 + 4}" y="9" class="count">${divisions}</text>`);
   }
-  return `<svg viewBox="0 0 ${width} 96" width="${width}" height="96" aria-hidden="true">${parts.join('')}</svg>`;
+  return { width, signs: parts.join('') };
 }
 
 function noteSigns({ hand, accent, buzz, grace }: Note, x: number): string {

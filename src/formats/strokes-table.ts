@@ -1,5 +1,5 @@
 import type { TakeResult } from '../core/result/take-result.ts';
-import type { CsvField } from '../formats/csv.ts';
+import type { CsvField } from './csv.ts';
 
 /** Heads of the strokes table's columns. Line, repeat, bar, beat and partial count from 1. */
 export const strokesTableHead = [

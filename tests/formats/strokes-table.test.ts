@@ -1,6 +1,7 @@
+import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { strokesTable, strokesTableHead } from '../../src/cli/strokes-table.ts';
 import { csv } from '../../src/formats/csv.ts';
+import { strokesTable, strokesTableHead } from '../../src/formats/strokes-table.ts';
 import { exampleResult } from '../support/example-result.ts';
 
 const result = exampleResult();
@@ -35,5 +36,17 @@ describe('strokesTable', () => {
     expect(extra).toBeGreaterThan(-1);
     expect(records[extra]!.slice(5, 10)).toEqual([null, null, null, null, null]);
     expect(csv([records[extra]!])).toMatch(/,extra,,,,,,/);
+  });
+});
+
+describe('the table as a file, read by a strict reader of RFC 4180', () => {
+  it('gives the same fields back, names and numbers', () => {
+    const odd = 'a "b", c\r\nd';
+    const text = csv([...strokesTable(result), [odd, ...strokesTableHead.slice(1).map(() => null)]]);
+    const read = parse(text, { record_delimiter: '\r\n', relax_column_count: false, relax_quotes: false });
+    const fields = (row: readonly unknown[]) => row.map((field) => (field === null ? '' : String(field)));
+    expect(read.slice(0, -1)).toEqual(strokesTable(result).map(fields));
+    expect(read.at(-1)![0]).toBe(odd);
+    expect(read.slice(1, -1).map((row) => Number(row[0]))).toEqual(result.strokes.time);
   });
 });
