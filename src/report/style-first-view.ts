@@ -1,16 +1,6 @@
-/** Pictures that are printed: with scores and lines they fill the second page. */
-const printed = [
-  'timing-by-slot',
-  'levels',
-  'beat-shape',
-  'tempo-curve',
-  'timing-histogram',
-  'tap-neighbours',
-];
-
 /** Printed rows and lines of long sheets. */
 const printedLines = 6;
-const printedRows = 14;
+const printedRows = 8;
 
 /** Style of the first view, the table of lines, the explanations and the files; and what two sheets of paper hold. */
 export const firstViewStyle = `
@@ -69,14 +59,14 @@ header{margin:0 0 .4rem}
 .lines>li:nth-child(n+${printedLines + 1}),#line-by-line tbody tr:nth-child(n+${printedRows + 1}){display:none}
 .lines:has(>li:nth-child(${printedLines + 1}))::after,#line-by-line:has(tbody tr:nth-child(${printedRows + 1}))::after{content:"The rest stands in the file.";color:var(--quiet)}
 #line-by-line .repeats{height:24px;width:auto}
-#line-by-line{font-size:.9em}
-#pictures{break-before:page}
+#line-by-line{font-size:.86em}
+#line-by-line :is(td,th){padding-top:0;padding-bottom:0}
 #pictures h2{border:0;margin-top:0}
 #pictures .note,#pictures>h3,#pictures>ul,#figures,#how,#files,#words,#strokes,#model,.how,#listening{display:none}
-#pictures .picture{display:none}
-${printed.map((id) => `#pictures .picture[data-chart=${id}]`).join(',')}{display:block;grid-column:auto}
-#pictures .sheet img{max-height:52mm;object-fit:contain;object-position:left top}
+#pictures .sheet img{max-height:42mm;object-fit:contain;object-position:left top}
 #care p{margin:.2rem 0;max-width:none}
-#care{font-size:.86em}
+#care{font-size:.82em}
+#pictures .pictures{gap:.4rem 1.2rem}
+#pictures figcaption{font-size:.82em;margin-top:.1rem}
 p,li,dd{max-width:none}
 }`;
