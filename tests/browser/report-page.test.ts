@@ -124,8 +124,6 @@ describe.skipIf(!browserThere('the page of a report'))('the page of a report', (
 
   it.each(['sample', 'long'])('prints on two pages: %s', async (name) => {
     await opened(name, {}, async (page) => {
-      if (process.env.KEEP)
-        await page.pdf({ preferCSSPageSize: true, path: `${process.env.KEEP}-${name}.pdf` });
       const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
       // ISO 32000-1, 7.7.3.3: every page is an object of type Page; Chromium writes them uncompressed.
       expect(pdf.match(/\/Type \/Page\b(?!s)/g)).toHaveLength(2);
