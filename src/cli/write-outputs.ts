@@ -4,12 +4,12 @@ import type { TakeResult } from '../core/result/take-result.ts';
 import type { Source } from '../core/signal/source.ts';
 import { csv } from '../formats/csv.ts';
 import { outputFaultSentence } from '../formats/output-fault-sentence.ts';
+import { strokesTable } from '../formats/strokes-table.ts';
 import { writeAtomically } from '../formats/write-atomically.ts';
 import type { ReportSound } from '../report/parts/listening.ts';
 import { CommandFault } from './command-fault.ts';
 import type { CommandOutput } from './command-output.ts';
 import type { FileOutputs } from './output-paths.ts';
-import { strokesTable } from '../formats/strokes-table.ts';
 
 export interface WantedOutputs {
   readonly files: FileOutputs;
