@@ -15,6 +15,15 @@ const words: readonly (readonly [string, string])[] = [
     'middle, middle half',
     'the stroke in the middle when all are put in order, and the half of all strokes round it',
   ],
+  ['line, repeat', 'one exercise of the sheet, and one time through it'],
+  [
+    'missed, too many, doubled',
+    'written but not heard; heard but not written; two hits where one is written',
+  ],
+  ['grace note', 'a soft stroke right before a written one: one for a flam, two for a drag'],
+  ['likely between', 'the range in which the true figure lies in about 95 of 100 such takes'],
+  ['secure, nearly there, not yet', 'where a score stands on the scale of the rubric named beside it'],
+  ['rubric', 'the list of what is scored, how strictly, and how much each thing counts'],
 ];
 
 /** The words of the report, in short. */
