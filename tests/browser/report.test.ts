@@ -144,11 +144,11 @@ describe.skipIf(!there)('the report in a browser', () => {
       await canvas.focus();
       await page.keyboard.press('End');
       const last = exampleResult().strokes.time.at(-1)!;
-      expect(await bar.locator('p').innerText()).toContain(`at ${clockTime(last, 1)}`);
+      expect(await bar.locator('p').textContent()).toContain(`at ${clockTime(last, 1)}`);
       const marked = await pixels();
       expect(marked).not.toBe(before);
       await bar.getByRole('button', { name: 'Stroke before' }).click();
-      expect(await bar.locator('p').innerText()).toContain(
+      expect(await bar.locator('p').textContent()).toContain(
         `at ${clockTime(exampleResult().strokes.time.at(-2)!, 1)}`,
       );
       await canvas.focus();
