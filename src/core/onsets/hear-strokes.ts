@@ -25,6 +25,8 @@ const strokeInEcho = { evidence: 60, belowDb: 3 };
 /** The room's first answers swell and beat for so long after a stroke, s; a stroke among them rises clearly, nats. */
 const roomSeconds = 0.05;
 const strokeInRoom = 22;
+/** This far under the stroke before it, it is more likely what a room or a codec makes of that one, dB, unless evident. */
+const farUnder = { levelDb: 28, evidence: 50 };
 /** Nothing so near the recording's ends can be told from the cut, s. */
 const edgeSeconds = 0.012;
 /** Nothing is struck twice within this, s. */
@@ -110,7 +112,8 @@ export function strokesAmong(source: Source, { rises }: RisesFound): Stroke[] {
       const { evidence, belowDb } = strokeInEcho;
       if (stroke.evidence < evidence || stroke.levelDb < previous.levelDb - belowDb) return;
     }
-    if (since < roomSeconds && stroke.evidence < strokeInRoom) return;
+    const under = previous !== undefined && stroke.levelDb < previous.levelDb - farUnder.levelDb;
+    if (since < roomSeconds && stroke.evidence < (under ? farUnder.evidence : strokeInRoom)) return;
     sounds.push(stroke);
   });
   return sounds;
