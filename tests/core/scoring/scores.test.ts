@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readRubric } from '../../src/core/scoring/read-rubric.ts';
-import { rubrics } from '../../src/core/scoring/rubrics/index.ts';
-import { steady } from '../../src/core/scoring/rubrics/steady.ts';
-import { scoreTake } from '../../src/core/scoring/score-take.ts';
-import { made } from '../core/scoring/advice/made-input.ts';
+import { readRubric } from '../../../src/core/scoring/read-rubric.ts';
+import { rubrics } from '../../../src/core/scoring/rubrics/index.ts';
+import { steady } from '../../../src/core/scoring/rubrics/steady.ts';
+import { scoreTake } from '../../../src/core/scoring/score-take.ts';
+import { made } from './advice/made-input.ts';
 
-const page = readFileSync(join(import.meta.dirname, '../../docs/scores.md'), 'utf8');
+const page = readFileSync(join(import.meta.dirname, '../../../src/core/scoring/scores.md'), 'utf8');
 
 /** Rows of the page's tables, cell by cell, without heads and rules. */
 const rows = [...page.matchAll(/^\| (.*) \|$/gm)].map(([, row]) => row!.split(' | '));
