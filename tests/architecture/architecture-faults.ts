@@ -22,6 +22,7 @@ const coreLevels = [
   ['grading'],
   ['grade-take.ts'],
   ['session'],
+  ['progress'],
 ];
 
 const corePackages = ['fft.js', 'meyda', 'typebox'];
