@@ -44,6 +44,8 @@ export function midiNotes(bytes: Uint8Array): MidiOutcome {
       facts: { reason: error instanceof Error ? error.message : String(error) },
     });
   }
+  if (file.tracks.length < file.header.numTracks)
+    return failed({ code: 'midi-damaged', facts: { reason: 'its end is missing' } });
   if (file.header.format === 2) return failed({ code: 'midi-sequences', facts: {} });
   const clock = clockOf(file);
   if (clock === null) return failed({ code: 'midi-damaged', facts: { reason: 'no division of time' } });
@@ -60,6 +62,8 @@ export function midiNotes(bytes: Uint8Array): MidiOutcome {
     duration = Math.max(duration, clock(tick).time);
   }
   if (found.length === 0) return failed({ code: 'midi-no-notes', facts: {} });
+  if (found.some(({ velocity, key }) => velocity > 127 || key > 127))
+    return failed({ code: 'midi-damaged', facts: { reason: 'values out of range' } });
   if (!(duration <= mostSeconds))
     return failed({ code: 'midi-too-long', facts: { seconds: duration, most: mostSeconds } });
   return { ok: true, notes: found.toSorted((a, b) => a.time - b.time), keys: keysOf(found), duration };
