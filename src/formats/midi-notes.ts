@@ -44,7 +44,7 @@ export function midiNotes(bytes: Uint8Array): MidiOutcome {
       facts: { reason: error instanceof Error ? error.message : String(error) },
     });
   }
-  if (file.tracks.length < file.header.numTracks)
+  if (endMissing(bytes) || file.tracks.length < file.header.numTracks)
     return failed({ code: 'midi-damaged', facts: { reason: 'its end is missing' } });
   if (file.header.format === 2) return failed({ code: 'midi-sequences', facts: {} });
   const clock = clockOf(file);
@@ -67,6 +67,14 @@ export function midiNotes(bytes: Uint8Array): MidiOutcome {
   if (!(duration <= mostSeconds))
     return failed({ code: 'midi-too-long', facts: { seconds: duration, most: mostSeconds } });
   return { ok: true, notes: found.toSorted((a, b) => a.time - b.time), keys: keysOf(found), duration };
+}
+
+/** Whether a chunk says that it is longer than what is left of the file. */
+function endMissing(bytes: Uint8Array): boolean {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  let at = 0;
+  while (at + 8 <= bytes.length) at += 8 + view.getUint32(at + 4);
+  return at > bytes.length || (at < bytes.length && bytes.length - at >= 4);
 }
 
 /** Time and step at a tick; null where the file divides its time by nothing. */
