@@ -20,7 +20,7 @@ const coreLevels = [
   ['recording-check', 'measures'],
   ['scoring'],
   ['grading'],
-  ['grade-take.ts'],
+  ['grade-take.ts', 'grade-notes.ts'],
   ['session'],
   ['progress'],
 ];

@@ -141,6 +141,11 @@ export const takeResultSchema = Type.Object(
       channels: Type.Integer({ minimum: 1 }),
       duration: Type.Number({ minimum: 0 }),
       noiseFloorDb: Type.Number(),
+      /**
+       * What levels are: of a sound, dBFS (left out), or of notes that an electronic pad sent, decibels under velocity
+       * 127 by the square law. The two never compare.
+       */
+      levels: Type.Optional(Type.Literal('velocity')),
       /** Peak magnitude (0 … 1) of equal slices of the recording, for drawing it. */
       envelope: Type.Array(Type.Number({ minimum: 0 })),
     }),
