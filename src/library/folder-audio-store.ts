@@ -1,0 +1,98 @@
+import { randomUUID } from 'node:crypto';
+import { constants } from 'node:fs';
+import { access, mkdir, open, readdir, readFile, rename, rm, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { type AudioStore, isAudioHash } from './audio-store.ts';
+import { LibraryFault } from './library-fault.ts';
+
+const arriving = /^\.[0-9a-f-]{36}\.arriving$/;
+
+/** An unfinished file of another program may be growing still; one this old is left over. */
+const leftOverAfterMs = 3_600_000;
+
+/**
+ * Recordings as files of a folder, named by their hash, in 256 folders by its first two characters. Each is written
+ * under another name, brought to the disk and then renamed, so that a file with a hash for a name is whole.
+ *
+ * @example const store = await folderAudioStore('library/audio')
+ */
+export async function folderAudioStore(folder: string): Promise<AudioStore> {
+  await mkdir(folder, { recursive: true });
+  const folderOf = (hash: string) => join(folder, hash.slice(0, 2));
+  const pathOf = (hash: string) => {
+    if (!isAudioHash(hash)) throw new RangeError(`"${hash}" is no SHA-256`);
+    return join(folderOf(hash), hash);
+  };
+  const has = (hash: string) =>
+    access(pathOf(hash), constants.R_OK).then(
+      () => true,
+      () => false,
+    );
+  return {
+    has,
+    async put(hash, bytes) {
+      if (await has(hash)) return;
+      await mkdir(folderOf(hash), { recursive: true });
+      const temporary = join(folderOf(hash), `.${randomUUID()}.arriving`);
+      try {
+        await writeWhole(temporary, bytes);
+        await rename(temporary, pathOf(hash));
+        await syncFolder(folderOf(hash));
+      } catch (error) {
+        await rm(temporary, { force: true });
+        throw isFull(error) ? new LibraryFault('no-room') : error;
+      }
+    },
+    get: (hash) =>
+      readFile(pathOf(hash)).then(
+        (bytes) => bytes,
+        (error) => {
+          if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
+          throw error;
+        },
+      ),
+    async delete(hash) {
+      await rm(pathOf(hash), { force: true });
+    },
+    async list() {
+      const hashes: string[] = [];
+      for (const entry of await readdir(folder, { withFileTypes: true })) {
+        if (!entry.isDirectory() || !/^[0-9a-f]{2}$/.test(entry.name)) continue;
+        for (const name of await readdir(join(folder, entry.name))) {
+          if (isAudioHash(name)) hashes.push(name);
+          else if (arriving.test(name)) await removeLeftOver(join(folder, entry.name, name));
+        }
+      }
+      return hashes;
+    },
+  };
+}
+
+async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
+  const file = await open(path, 'wx');
+  try {
+    await file.writeFile(bytes);
+    await file.sync(); // the rename must not reach the disk before the contents
+  } finally {
+    await file.close();
+  }
+}
+
+/** Brings a rename itself to the disk, where the system lets folders be opened. */
+async function syncFolder(path: string): Promise<void> {
+  if (process.platform === 'win32') return;
+  const folder = await open(path, 'r');
+  try {
+    await folder.sync();
+  } finally {
+    await folder.close();
+  }
+}
+
+async function removeLeftOver(path: string): Promise<void> {
+  const status = await stat(path).catch(() => undefined);
+  if (status !== undefined && Date.now() - status.mtimeMs > leftOverAfterMs) await rm(path, { force: true });
+}
+
+const isFull = (error: unknown): boolean =>
+  ['ENOSPC', 'EDQUOT'].includes((error as NodeJS.ErrnoException).code ?? '');

@@ -1,0 +1,63 @@
+import Type, { type Static } from 'typebox';
+import Schema from 'typebox/schema';
+import type { LibraryDb } from './library.ts';
+import { LibraryFault } from './library-fault.ts';
+
+const nullable = <T extends Type.TSchema>(schema: T) => Type.Union([schema, Type.Null()]);
+
+/** What the player thought of a take before seeing its figures; null where no answer was given. */
+export const guessSchema = Type.Object({
+  guessedAt: Type.Integer(),
+  /** Line of the sheet that was thought the worst. */
+  worstLine: nullable(Type.Integer({ minimum: 0 })),
+  tempo: nullable(Type.Union([Type.Literal('rushed'), Type.Literal('dragged'), Type.Literal('held')])),
+});
+
+export type Guess = Static<typeof guessSchema>;
+
+/** Keeps a guess, once: later ones, made with the figures known, change nothing. Returns whether it was kept. */
+export async function keepGuess(
+  db: LibraryDb,
+  { takeId, guess }: { readonly takeId: string; readonly guess: Guess },
+): Promise<boolean> {
+  if (!Schema.Check(guessSchema, guess))
+    throw new LibraryFault('value-out-of-range', {
+      what: 'Guess',
+      value: JSON.stringify(guess),
+      expected: 'A line of the sheet and rushed, dragged or held are wanted.',
+    });
+  const take = await db.selectFrom('take').select('id').where('id', '=', takeId).executeTakeFirst();
+  if (take === undefined) throw new LibraryFault('no-such-take');
+  const { guessedAt, ...answers } = guess;
+  const { numInsertedOrUpdatedRows } = await db
+    .insertInto('guess')
+    .values({ takeId, guessedAt, answers: JSON.stringify(answers) })
+    .onConflict((conflict) => conflict.doNothing())
+    .executeTakeFirst();
+  return (numInsertedOrUpdatedRows ?? 0n) > 0n;
+}
+
+export async function readGuess(db: LibraryDb, takeId: string): Promise<Guess | null> {
+  const row = await db.selectFrom('guess').selectAll().where('takeId', '=', takeId).executeTakeFirst();
+  return row === undefined ? null : { guessedAt: row.guessedAt, ...JSON.parse(row.answers) };
+}
+
+/** A player's guesses, newest take first, for comparing them with what was heard. */
+export async function listGuesses(
+  db: LibraryDb,
+  { personId, limit = 200 }: { readonly personId: string | null; readonly limit?: number },
+): Promise<readonly { readonly takeId: string; readonly guess: Guess }[]> {
+  const rows = await db
+    .selectFrom('take')
+    .innerJoin('guess', 'guess.takeId', 'take.id')
+    .select(['guess.takeId', 'guess.guessedAt', 'guess.answers'])
+    .where('take.personId', 'is', personId)
+    .orderBy('take.recordedAt', 'desc')
+    .orderBy('take.id', 'desc')
+    .limit(limit)
+    .execute();
+  return rows.map(({ takeId, guessedAt, answers }) => ({
+    takeId,
+    guess: { guessedAt, ...JSON.parse(answers) },
+  }));
+}

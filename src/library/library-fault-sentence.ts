@@ -1,0 +1,49 @@
+import type { FaultFacts, LibraryFaultCode } from './library-fault.ts';
+
+/**
+ * A library's fault in words, and what to do about it.
+ *
+ * @example libraryFaultSentence({ code: 'name-empty', facts: {} }) // 'A player needs a name. …'
+ */
+export function libraryFaultSentence({
+  code,
+  facts,
+}: {
+  readonly code: LibraryFaultCode;
+  readonly facts: FaultFacts;
+}): string {
+  switch (code) {
+    case 'library-is-newer':
+      return 'These takes are kept by a newer version of the program. Nothing was changed; get the newer version to see them.';
+    case 'no-sqlite':
+      return `Takes can't be kept here, since the package better-sqlite3 can't be loaded (${facts.reason}). Run "npm install better-sqlite3" where Evenhand stands. Grading works without it.`;
+    case 'not-a-library':
+      return `"${facts.path}" is no library of takes, or it is damaged (${facts.reason}). Choose another folder, or bring back a copy of it.`;
+    case 'library-busy':
+      return 'Another program is writing to this library just now. Nothing was changed; try again in a moment.';
+    case 'no-such-take':
+      return 'This take is no longer there: it may have been deleted meanwhile.';
+    case 'no-such-person':
+      return 'This player is no longer there: the name may have been deleted meanwhile.';
+    case 'no-such-remark':
+      return 'This remark is no longer there: it may have been deleted meanwhile.';
+    case 'audio-missing':
+      return "This take's recording is missing from the library, so it can be seen but not heard or passed on.";
+    case 'audio-of-another-take':
+      return 'The recording is not the one that this result was made from, so the take was not kept.';
+    case 'result-unreadable':
+      return `The result of this take can't be read (${facts.reason}). Its recording can be graded again.`;
+    case 'result-is-newer':
+      return `The result of this take was made by a newer version of the program (result version ${facts.version}; this one reads up to ${facts.known}). Get the newer version to see it.`;
+    case 'name-empty':
+      return 'A player needs a name. Write one with at least one letter.';
+    case 'value-out-of-range':
+      return `${facts.what}: "${facts.value}" can't be kept. ${facts.expected}`;
+    case 'no-room':
+      return 'There is no room left on this device for the take. It was not kept; export and delete old takes, or make room.';
+    case 'no-private-files':
+      return "This browser window keeps nothing (a private window, or an old browser), so takes can't be kept here. Recording and grading work all the same; save the report if you want to keep it.";
+    case 'open-elsewhere':
+      return 'My takes is busy in another tab of this browser. Close that tab, then try again here.';
+  }
+}

@@ -1,0 +1,30 @@
+export type LibraryFaultCode =
+  | 'library-is-newer'
+  | 'no-sqlite'
+  | 'not-a-library'
+  | 'library-busy'
+  | 'no-such-take'
+  | 'no-such-person'
+  | 'no-such-remark'
+  | 'audio-missing'
+  | 'audio-of-another-take'
+  | 'result-unreadable'
+  | 'result-is-newer'
+  | 'name-empty'
+  | 'value-out-of-range'
+  | 'no-room'
+  | 'no-private-files'
+  | 'open-elsewhere';
+
+export type FaultFacts = Readonly<Record<string, string | number>>;
+
+/** What went wrong in a library, for `libraryFaultSentence`; nothing was changed. */
+export class LibraryFault extends Error {
+  constructor(
+    readonly code: LibraryFaultCode,
+    readonly facts: FaultFacts = {},
+  ) {
+    super(code);
+    this.name = 'LibraryFault';
+  }
+}
