@@ -74,9 +74,6 @@ describe('keepTake', () => {
         { ...good, result: { ...good.result, version: 2 } as unknown as typeof good.result },
         { ...good, result: { ...good.result, recording: { ...good.result.recording, sha256: '0' } } },
       ];
-        ...good,
-        result: ...good.result, recording: ...good.result.recording, sha256: '0' ,
-      };
       for (const take of wrong) await expect(keepTake(library, take)).rejects.toBeInstanceOf(LibraryFault);
       expect(await countTakes(library.db)).toBe(0);
       expect(await library.audio.list()).toEqual([]);
