@@ -1,6 +1,7 @@
 import { chmodSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
+import { build as buildPage } from 'vite';
 
 const root = import.meta.dirname;
 const reportScripts = {
@@ -43,3 +44,6 @@ for (const [name, entry] of Object.entries(reportScripts)) {
     logLevel: 'warning',
   });
 }
+
+// After the scripts of the report, which the page carries along.
+await buildPage({ configFile: join(root, 'vite.config.ts') });

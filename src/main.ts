@@ -9,6 +9,7 @@ const commands: CommandTable = {
   rubric: async () => (await import('./cli/rubric-command.ts')).rubricCommand(),
   strokes: async () => (await import('./cli/strokes-command.ts')).strokesCommand(),
   exercises: async () => (await import('./cli/exercises-command.ts')).exercisesCommand(),
+  serve: async () => (await import('./cli/serve-command.ts')).serveCommand(),
 };
 
 // A reader such as `head` that has seen enough closes the pipe: that is no fault.

@@ -2,7 +2,6 @@ import type { TakeResult } from '../core/result/take-result.ts';
 import { drawnPart } from './drawn-part.ts';
 import { embedJson } from './embed-json.ts';
 import { escapeHtml } from './escape-html.ts';
-import { listeningStyle } from './listening-style.ts';
 import { packPart } from './packed-part.ts';
 import { care } from './parts/care.ts';
 import { downloads, type Pack } from './parts/downloads.ts';
@@ -21,9 +20,9 @@ import type { ReportImages } from './parts/picture.ts';
 import { pictures } from './parts/pictures.ts';
 import { scores } from './parts/scores.ts';
 import { strokeTable } from './parts/stroke-table.ts';
+import { reportStyleText } from './report-style-text.ts';
+import { safeScript } from './safe-script.ts';
 import { type Sha256, securityPolicy } from './security-policy.ts';
-import { reportStyle } from './style.ts';
-import { firstViewStyle } from './style-first-view.ts';
 import { takeFiles } from './take-files.ts';
 
 /** Strokes up to which the pictures can be drawn anew by the script; a longer take keeps its images. */
@@ -56,8 +55,7 @@ export interface ReportParts {
  * @example reportHtml(result, { images: {}, clientScript: null, fontFaces: '', sha256 }) // '<!doctype html>…'
  */
 export function reportHtml(result: TakeResult, parts: ReportParts): string {
-  const heard = parts.sound === undefined ? '' : listeningStyle;
-  const style = reportStyle({ fontFaces: parts.fontFaces }) + firstViewStyle + heard;
+  const style = reportStyleText(parts.fontFaces, parts.sound !== undefined);
   const graded = result.grading.state === 'graded';
   const scripted = graded && result.strokes.time.length <= strokesEmbedded;
   const { sound, listeningScript } = parts;
@@ -125,9 +123,4 @@ function ungradedBody(result: TakeResult, { sound }: ReportParts): string {
   const reason = result.grading.state === 'not-gradable' ? result.grading.reason : { code: '', facts: {} };
   const heard = sound === undefined ? '' : listening(result, sound);
   return [notGradable(reason), heard, exercise(result), limits(result), care()].join('\n');
-}
-
-/** The bundle, made safe to stand in a script element; its digest is taken of this text. */
-function safeScript(bundle: string): string {
-  return bundle.replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
 }

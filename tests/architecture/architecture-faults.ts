@@ -8,7 +8,8 @@ const levels = [
   ['formats', 'charts'],
   ['report'],
   ['library'],
-  ['cli', 'page', 'server'],
+  ['page', 'server'],
+  ['cli'],
   ['main.ts'],
 ];
 
@@ -32,7 +33,7 @@ const impure = /\bMath\.random\b|\bDate\.now\b|\bnew Date\(\s*\)|\bperformance\.
 
 const mostLines = 200;
 const folderName = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
-const fileName = /^[a-z0-9]+(?:-[a-z0-9]+)*(?:\.d)?\.[a-z]+$/;
+const fileName = /^[a-z0-9]+(?:-[a-z0-9]+)*(?:\.d)?\.[a-z0-9]+$/;
 
 /**
  * Everything in the tree of src that breaks a rule, one sentence each. `longFiles` gives the reason why a file may
@@ -114,7 +115,8 @@ function shapeFaults(path: string, source: string, longFiles: Readonly<Record<st
   return faults;
 }
 
-const isCode = (path: string): boolean => path.endsWith('.ts');
+/** Whether a file holds imports of ours: TypeScript, with or without markup in it. */
+export const isCode = (path: string): boolean => /\.tsx?$/.test(path);
 
 const levelOf = (order: readonly (readonly string[])[], entry: string): number =>
   order.findIndex((level) => level.includes(entry));

@@ -1,0 +1,55 @@
+/// <reference lib="webworker" />
+import { keepShared, sharedPath } from './shared-files.ts';
+
+declare const __files: readonly string[];
+declare const __version: string;
+
+const scope = globalThis as unknown as ServiceWorkerGlobalScope;
+const prefix = 'evenhand-page-';
+const cacheName = prefix + __version;
+
+/** A file's address. The page itself is asked for by its folder. */
+const addressOf = (file: string) => new URL(file, scope.registration.scope).href;
+const home = () => addressOf('index.html');
+
+/** Names that carry a digest never change what they mean. */
+const unchanging = (file: string) => /^assets\/.*-[\w-]{8}\.\w+$/.test(file);
+
+async function fill(): Promise<void> {
+  const cache = await caches.open(cacheName);
+  await Promise.all(
+    __files.map(async (file) => {
+      const address = addressOf(file);
+      const there = unchanging(file) ? await caches.match(address) : undefined;
+      const response = there ?? (await fetch(address, { cache: unchanging(file) ? 'default' : 'reload' }));
+      if (!response.ok) throw new Error(`${file}: ${response.status}`);
+      await cache.put(address, response);
+    }),
+  );
+}
+
+async function dropOlder(): Promise<void> {
+  const names = (await caches.keys()).filter((name) => name.startsWith(prefix) && name !== cacheName);
+  await Promise.all(names.map((name) => caches.delete(name)));
+  await scope.clients.claim();
+}
+
+async function answer(request: Request): Promise<Response> {
+  const cache = await caches.open(cacheName);
+  const there = await cache.match(request.mode === 'navigate' ? home() : request, { ignoreSearch: true });
+  return there ?? fetch(request);
+}
+
+// A new version waits until no page of the old one is open, or until the page says that nothing is going on.
+scope.addEventListener('install', (event) => event.waitUntil(fill()));
+scope.addEventListener('activate', (event) => event.waitUntil(dropOlder()));
+scope.addEventListener('message', ({ data }) => {
+  if (data === 'take-over') void scope.skipWaiting();
+});
+scope.addEventListener('fetch', (event) => {
+  const { request } = event;
+  const { origin, pathname } = new URL(request.url);
+  if (origin !== scope.location.origin) return;
+  if (request.method === 'POST' && pathname.endsWith(sharedPath)) event.respondWith(keepShared(request));
+  else if (request.method === 'GET') event.respondWith(answer(request));
+});

@@ -1,0 +1,35 @@
+import type { ComponentType } from 'preact';
+import { PractiseView } from '../practise/practise-view.tsx';
+import { lazyView } from './lazy-view.tsx';
+import type { Route } from './route.ts';
+
+export interface ViewProps {
+  readonly route: Route;
+}
+
+interface ViewEntry {
+  readonly name: string;
+  /** Its title in the browser's tab, and in the navigation where it has a place there. */
+  readonly title: string;
+  readonly inNavigation: boolean;
+  readonly View: ComponentType<ViewProps>;
+}
+
+/** Every view by the first word of its address; the first one is where the page begins. */
+export const views: readonly ViewEntry[] = [
+  { name: '', title: 'Practise', inNavigation: true, View: PractiseView },
+  {
+    name: 'result',
+    title: 'The take',
+    inNavigation: false,
+    View: lazyView(async () => (await import('../result/result-view.tsx')).ResultView),
+  },
+  {
+    name: 'help',
+    title: 'How it works',
+    inNavigation: true,
+    View: lazyView(async () => (await import('../help/help-view.tsx')).HelpView),
+  },
+];
+
+export const viewOf = (route: Route): ViewEntry => views.find(({ name }) => name === route.name) ?? views[0]!;

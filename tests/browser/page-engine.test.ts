@@ -1,0 +1,129 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { parseSheet } from '../../src/core/exercise/parse-sheet.ts';
+import type { Sheet } from '../../src/core/exercise/sheet.ts';
+import { gradeTake } from '../../src/core/grade-take.ts';
+import type { TakeResult } from '../../src/core/result/take-result.ts';
+import { openRecording } from '../../src/formats/open-recording.ts';
+import type { EngineAnswer, EngineWish } from '../../src/page/engine/engine-messages.ts';
+import { runningPage } from '../server/running-page.ts';
+import { args, browserThere, executablePath } from './chromium.ts';
+
+const repository = join(import.meta.dirname, '../..');
+const takePath = (name: string) => join(repository, 'fixtures/takes', name);
+
+function sheetOf(name: string): Sheet {
+  const parsed = parseSheet(readFileSync(takePath(`${name}.sheet`), 'utf8'));
+  if (!parsed.ok) throw new Error(`${name}.sheet can't be read`);
+  return parsed.sheet;
+}
+
+/** Graded by the same sources in Node, as the command line does. */
+function gradedInNode(name: string): TakeResult {
+  const recording = openRecording(takePath(`${name}.wav`));
+  if (!recording.ok) throw new Error(`${name}.wav can't be read`);
+  try {
+    const facts = { name: `${name}.wav`, sha256: recording.sha256() };
+    return gradeTake(recording.source, sheetOf(name), facts);
+  } finally {
+    recording.close();
+  }
+}
+
+/** Figures to nine decimals: the last digits may differ from one build of the mathematics to another. */
+const rounded = (result: TakeResult): unknown =>
+  JSON.parse(
+    JSON.stringify(result, (_, value) => (typeof value === 'number' ? Number(value.toFixed(9)) : value)),
+  );
+
+describe.skipIf(!browserThere("the page's engine"))("the page's engine", () => {
+  let browser: Browser;
+  let served: Awaited<ReturnType<typeof runningPage>>;
+
+  beforeAll(async () => {
+    served = await runningPage();
+    browser = await chromium.launch({ executablePath, args });
+  }, 60_000);
+
+  afterAll(async () => {
+    await browser?.close();
+    served?.close();
+  });
+
+  /** Answers of the built engine, in a worker of the page, to wishes in a row; a recording's bytes come as base64. */
+  async function answers(
+    wishes: readonly (
+      | EngineWish
+      | { readonly bytes: string; readonly sheet: Sheet; readonly name: string }
+    )[],
+  ) {
+    const page = await browser.newPage();
+    const faults: string[] = [];
+    page.on('console', (message) => faults.push(message.text()));
+    await page.goto(`http://127.0.0.1:${served.port}/`);
+    const script = readdirSync(join(repository, 'dist/page/assets')).find((name) =>
+      /^engine-worker-.*\.js$/.test(name),
+    )!;
+    const given = await page.evaluate(
+      async ({ script, wishes }) => {
+        const worker = new Worker(`./assets/${script}`, { type: 'module' });
+        const all: unknown[] = [];
+        for (const [number, wish] of wishes.entries()) {
+          const body =
+            'bytes' in wish
+              ? {
+                  wish: 'grade',
+                  sound: { bytes: Uint8Array.from(atob(wish.bytes), (sign) => sign.charCodeAt(0)) },
+                  facts: { name: wish.name, sheet: wish.sheet },
+                }
+              : wish;
+          all.push(
+            await new Promise((resolve, reject) => {
+              worker.onmessage = ({ data }) => resolve(data.body);
+              worker.onerror = () => reject(new Error('The worker did not load.'));
+              worker.postMessage({ number, body });
+            }),
+          );
+        }
+        worker.terminate();
+        return all as EngineAnswer[];
+      },
+      { script, wishes },
+    );
+    await page.close();
+    return { given, faults };
+  }
+
+  const bytesOf = (name: string) => readFileSync(takePath(`${name}.wav`)).toString('base64');
+
+  it.each(['accent-one', 'stick-count-in'])('grades %s as the command line does', async (name) => {
+    const { given, faults } = await answers([
+      { bytes: bytesOf(name), sheet: sheetOf(name), name: `${name}.wav` },
+    ]);
+    expect(faults).toEqual([]);
+    const { result } = given[0] as Extract<EngineAnswer, { answer: 'result' }>;
+    expect(rounded(result)).toEqual(rounded(gradedInNode(name)));
+  });
+
+  it('writes the report with the sound inside, its parts named in its policy', async () => {
+    const result = gradedInNode('accent-one');
+    const { given, faults } = await answers([
+      { wish: 'report', result, sound: { samples: [new Float32Array(48_000)], sampleRate: 48_000 } },
+    ]);
+    expect(faults).toEqual([]);
+    const html = (given[0] as Extract<EngineAnswer, { answer: 'report' }>).html;
+    expect(html).toContain('data:audio/mpeg;base64,');
+    expect(html).not.toContain('-to-come');
+    expect(html.match(/sha256-[A-Za-z0-9+/]{43}=/g)).toHaveLength(4);
+  });
+
+  it('says in a sentence what it cannot read', async () => {
+    const { given } = await answers([
+      { bytes: Buffer.from('%PDF-1.7').toString('base64'), sheet: sheetOf('accent-one'), name: 'notes.pdf' },
+    ]);
+    expect(given[0]).toMatchObject({ answer: 'fault', unreadable: true });
+    expect((given[0] as { sentence: string }).sentence).toContain('"notes.pdf" is a PDF document');
+  });
+});

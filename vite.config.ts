@@ -1,0 +1,28 @@
+import { join } from 'node:path';
+import { defineConfig } from 'vite';
+import { contentPolicy } from './src/page/build/content-policy.ts';
+import { offlineList } from './src/page/build/offline-list.ts';
+import { reportParts } from './src/page/build/report-parts.ts';
+
+const root = import.meta.dirname;
+
+export default defineConfig({
+  root: join(root, 'src/page'),
+  base: './',
+  publicDir: join(root, 'src/page/public'),
+  logLevel: 'warn',
+  build: {
+    outDir: join(root, 'dist/page'),
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    chunkSizeWarningLimit: 2000,
+  },
+  // An audio worklet's module and the engine load parts of their own when they need them.
+  worker: { format: 'es', plugins: () => [reportParts(join(root, 'dist'))] },
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  // wav-decoder asks for `global.Buffer`, which a browser doesn't have.
+  define: { global: 'globalThis' },
+  plugins: [reportParts(join(root, 'dist')), contentPolicy(join(root, 'dist')), offlineList()],
+});
