@@ -16,6 +16,14 @@ export interface KeptTake {
   readonly outcome: 'kept' | 'already-there';
 }
 
+/** What else happens in the transaction that keeps a take. */
+export interface KeepingToo {
+  /** Before a take that isn't there is kept; what it gives replaces what the take says. */
+  readonly before?: (db: LibraryDb) => Promise<Pick<NewTake, 'personId' | 'setUpId'>>;
+  /** Once the take is there, whether it was before or not. */
+  readonly after?: (db: LibraryDb, id: string) => Promise<void>;
+}
+
 /**
  * Keeps a take whole or not at all: the recording first, then everything else in one transaction. What a crash in
  * between leaves behind is a recording that nothing names, which the next clearing takes away. Throws `LibraryFault`
@@ -24,7 +32,11 @@ export interface KeptTake {
  * @example await keepTake(library, { result, sheetText, audio, recordedAt, day, keptAt, personId: null })
  * // { id: '3f0a…', outcome: 'kept' }
  */
-export async function keepTake(library: Library, take: NewTake): Promise<KeptTake> {
+export async function keepTake(
+  library: Library,
+  take: NewTake,
+  { before, after }: KeepingToo = {},
+): Promise<KeptTake> {
   const { db, audio: store } = library;
   const result = readResult(take.result);
   checkMoment(take);
@@ -39,10 +51,15 @@ export async function keepTake(library: Library, take: NewTake): Promise<KeptTak
   if (hash !== null) await store.put(hash, take.audio!.bytes);
   try {
     const outcome = await db.transaction().execute(async (transaction) => {
-      if (await isKept(transaction, id)) return 'already-there';
+      if (await isKept(transaction, id)) {
+        await after?.(transaction, id);
+        return 'already-there';
+      }
       // A deletion elsewhere may have cleared the recording away since; it can't while this transaction writes.
       if (hash !== null && !(await store.has(hash))) await store.put(hash, take.audio!.bytes);
-      await insertTake(transaction, { id, sheet, hash, take: { ...take, result } });
+      const known = await before?.(transaction);
+      await insertTake(transaction, { id, sheet, hash, take: { ...take, ...known, result } });
+      await after?.(transaction, id);
       return 'kept';
     });
     return { id, outcome };

@@ -37,27 +37,21 @@ export async function writeRemark(db: LibraryDb, remark: Remark): Promise<boolea
       value: remark.moment,
       expected: 'It lies 0 or more seconds from the start of the recording.',
     });
-  return db.transaction().execute(async (transaction) => {
-    const take = await transaction
-      .selectFrom('take')
-      .select('id')
-      .where('id', '=', remark.takeId)
-      .executeTakeFirst();
-    if (take === undefined) throw new LibraryFault('no-such-take');
-    const row = { ...remark, text, author: plainName(remark.author) };
-    const { numInsertedOrUpdatedRows } = await transaction
-      .insertInto('remark')
-      .values(row)
-      .onConflict((conflict) =>
-        conflict
-          .column('id')
-          .doUpdateSet({ moment: row.moment, text, changedAt: row.changedAt })
-          .where('remark.changedAt', '<', row.changedAt)
-          .where('remark.takeId', '=', row.takeId),
-      )
-      .executeTakeFirst();
-    return (numInsertedOrUpdatedRows ?? 0n) > 0n;
-  });
+  const take = await db.selectFrom('take').select('id').where('id', '=', remark.takeId).executeTakeFirst();
+  if (take === undefined) throw new LibraryFault('no-such-take');
+  const row = { ...remark, text, author: plainName(remark.author) };
+  const { numInsertedOrUpdatedRows } = await db
+    .insertInto('remark')
+    .values(row)
+    .onConflict((conflict) =>
+      conflict
+        .column('id')
+        .doUpdateSet({ moment: row.moment, text, changedAt: row.changedAt })
+        .where('remark.changedAt', '<', row.changedAt)
+        .where('remark.takeId', '=', row.takeId),
+    )
+    .executeTakeFirst();
+  return (numInsertedOrUpdatedRows ?? 0n) > 0n;
 }
 
 export async function deleteRemark(db: LibraryDb, id: string): Promise<void> {

@@ -1,0 +1,16 @@
+const table = Uint32Array.from({ length: 256 }, (_, byte) => {
+  let value = byte;
+  for (let bit = 0; bit < 8; bit++) value = value & 1 ? 0xedb88320 ^ (value >>> 1) : value >>> 1;
+  return value >>> 0;
+});
+
+/**
+ * CRC-32 as ZIP and PNG use it (ISO 3309), of bytes.
+ *
+ * @example crc32(new TextEncoder().encode('123456789')) // 0xcbf43926
+ */
+export function crc32(bytes: Uint8Array): number {
+  let sum = 0xffffffff;
+  for (const byte of bytes) sum = table[(sum ^ byte) & 0xff]! ^ (sum >>> 8);
+  return (sum ^ 0xffffffff) >>> 0;
+}

@@ -1,0 +1,40 @@
+import type { TakeParcel } from '../../../src/library/take-file/take-parcel.ts';
+import { madeAudio, madeTake, sheetText } from '../made-take.ts';
+
+/** A take ready to travel, with two remarks. */
+export function madeParcel(number: number, changes: Partial<TakeParcel> = {}): TakeParcel {
+  const { result, recordedAt, day } = madeTake(number);
+  return {
+    player: { id: 'c0ffee00-0000-4000-8000-000000000001', name: 'Mirelle' },
+    recordedAt,
+    day,
+    part: null,
+    details: { technique: 'wrist', pad: 'grey pad', sticks: '5A', device: 'phone' },
+    tags: ['warm-up'],
+    gradedWith: '0.1.0',
+    setUp: null,
+    guess: { guessedAt: recordedAt, worstLine: 1, tempo: 'rushed' },
+    audio: { name: `take ${number}.wav`, bytes: madeAudio(number) },
+    sheetText,
+    result,
+    remarks: [
+      {
+        id: `r${number}-1`,
+        moment: null,
+        text: 'Much calmer than last week.',
+        author: 'Teacher',
+        writtenAt: 5,
+        changedAt: 5,
+      },
+      {
+        id: `r${number}-2`,
+        moment: 12.5,
+        text: 'Listen to the taps here.',
+        author: 'Teacher',
+        writtenAt: 6,
+        changedAt: 6,
+      },
+    ],
+    ...changes,
+  };
+}
