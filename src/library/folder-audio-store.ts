@@ -45,7 +45,7 @@ export async function folderAudioStore(folder: string): Promise<AudioStore> {
     },
     get: (hash) =>
       readFile(pathOf(hash)).then(
-        (bytes) => bytes,
+        ({ buffer, byteOffset, byteLength }) => new Uint8Array(buffer, byteOffset, byteLength),
         (error) => {
           if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
           throw error;
