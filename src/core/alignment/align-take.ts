@@ -43,6 +43,7 @@ export const alignTake = ({ slots, sheet, strokes, click: heardClick }: AlignQue
   const pads = strokes.flatMap((stroke, i) => (stroke.sound === 'pad' ? [i] : []));
   const back = (indices: readonly number[]): number[] => indices.map((i) => pads[i]!);
   const unclicked: ReferenceKind = main.asked.includes(null) ? 'fitted-tempo' : 'asked-tempo';
+  const clicked: ReferenceKind = click?.played === undefined ? 'heard-click' : 'played-click';
   const nothing: Alignment = {
     reference: unclicked,
     segments: [],
@@ -95,7 +96,7 @@ export const alignTake = ({ slots, sheet, strokes, click: heardClick }: AlignQue
   const others = otherStrokes({ runs, settled, main, times });
   const laid = laySegments({ pieces: gradeRuns(runs, main), runs, settled, others, main, slots, times });
   const alignment: Alignment = {
-    reference: click !== null && clickFits(click, laid.segments) ? 'heard-click' : unclicked,
+    reference: click !== null && clickFits(click, laid.segments) ? clicked : unclicked,
     segments: laid.segments,
     matches: laid.matches.map((match) => ({ ...match, stroke: pads[match.stroke]! })),
     missed: laid.missed,

@@ -51,6 +51,8 @@ export interface Alignment {
   readonly matches: readonly Match[];
   /** Slots inside graded segments without a stroke. */
   readonly missed: readonly number[];
+  /** Slots inside graded segments that fell in a gap of the recording: neither played nor missed. */
+  readonly unheard?: readonly number[];
   /** Strokes inside a segment that no slot asked for. */
   readonly extra: readonly number[];
   /** Strokes close behind a matched stroke of the same slot: a bounce or a double hit. */

@@ -1,6 +1,6 @@
 import type { HeardClick } from '../onsets/stroke.ts';
 import type { Segment } from './alignment.ts';
-import { placeAmong } from './click-places.ts';
+import { periodNear, placeAmong } from './click-places.ts';
 import type { MainSlots } from './main-slots.ts';
 
 /** Clicks per beat that a metronome is set to. */
@@ -11,16 +11,18 @@ const tempoTolerance = 0.04;
 const phaseScatter = 0.07;
 const ignored = 0.02;
 
-/** How many clicks fall on a beat of this length (s), or null when the click keeps another tempo. */
+/** How many clicks fall on a beat of this length (s) at this time, or null when the click keeps another tempo. */
 export const clicksOnBeat = (
   click: HeardClick,
   period: number,
+  time: number,
   tolerance = tempoTolerance,
 ): number | null => {
+  const clickPeriod = periodNear(click, time);
   let best: number | null = null;
   let least = tolerance;
   for (const ratio of clicksPerBeat) {
-    const off = Math.abs(Math.log((click.period * ratio) / period));
+    const off = Math.abs(Math.log((clickPeriod * ratio) / period));
     if (off < least) {
       least = off;
       best = ratio;
@@ -29,10 +31,10 @@ export const clicksOnBeat = (
   return best;
 };
 
-/** Whether a heard click keeps the tempo of what was played. */
+/** Whether a click keeps the tempo of what was played. */
 export const clickFits = (click: HeardClick, segments: readonly Segment[]): boolean => {
   const graded = segments.filter(({ state }) => state === 'graded');
-  const fitting = graded.filter(({ period }) => clicksOnBeat(click, period, 0.02) !== null);
+  const fitting = graded.filter(({ period, origin }) => clicksOnBeat(click, period, origin, 0.02) !== null);
   return fitting.length > 0 && fitting.length >= graded.length / 2;
 };
 
@@ -44,7 +46,7 @@ export const clickPhase =
   (click: HeardClick, main: MainSlots, times: Float64Array) =>
   (stroke: number, slot: number, period: number): number => {
     if (click.times.length < 2) return 0;
-    const ratio = clicksOnBeat(click, period);
+    const ratio = clicksOnBeat(click, period, times[stroke]!);
     if (ratio === null || ratio < 1) return 0;
     const place = main.position[slot]! * ratio;
     const off = placeAmong(click, times[stroke]!) - place;

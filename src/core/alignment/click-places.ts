@@ -1,13 +1,25 @@
 import type { HeardClick } from '../onsets/stroke.ts';
+import { median } from '../stats/median.ts';
+
+/** Seconds between clicks before the first and after the last: a played click may have changed its tempo. */
+const beyond = ({
+  times,
+  period,
+  played,
+}: HeardClick): { readonly before: number; readonly after: number } =>
+  played === undefined || times.length < 2
+    ? { before: period, after: period }
+    : { before: times[1]! - times[0]!, after: times.at(-1)! - times.at(-2)! };
 
 /**
  * Place of a time among the clicks: 2.25 is a quarter of the way from the third click to the fourth. The click is
  * taken to go on evenly before its first and after its last time. At least one time is needed.
  */
-export const placeAmong = ({ times, period }: HeardClick, time: number): number => {
+export const placeAmong = (click: HeardClick, time: number): number => {
+  const { times } = click;
   const last = times.length - 1;
-  if (time <= times[0]!) return (time - times[0]!) / period;
-  if (time >= times[last]!) return last + (time - times[last]!) / period;
+  if (time <= times[0]!) return (time - times[0]!) / beyond(click).before;
+  if (time >= times[last]!) return last + (time - times[last]!) / beyond(click).after;
   let low = 0;
   let high = last;
   while (high - low > 1) {
@@ -19,10 +31,32 @@ export const placeAmong = ({ times, period }: HeardClick, time: number): number 
 };
 
 /** Time of a place among the clicks, s; the inverse of `placeAmong`. */
-export const timeOfPlace = ({ times, period }: HeardClick, place: number): number => {
+export const timeOfPlace = (click: HeardClick, place: number): number => {
+  const { times } = click;
   const last = times.length - 1;
-  if (place <= 0) return times[0]! + place * period;
-  if (place >= last) return times[last]! + (place - last) * period;
+  if (place <= 0) return times[0]! + place * beyond(click).before;
+  if (place >= last) return times[last]! + (place - last) * beyond(click).after;
   const low = Math.floor(place);
   return times[low]! + (place - low) * (times[low + 1]! - times[low]!);
+};
+
+/** Intervals on either side of a time that tell a changing click's tempo there. */
+const reach = 3;
+
+/**
+ * Seconds between clicks round a time. A heard click keeps one tempo; one that was played may go from line to line.
+ *
+ * @example periodNear({ times: [0, 1, 2, 2.5, 3], period: 1, levelDb: 0, played: { delaySe: 0 } }, 0.5) // 1
+ */
+export const periodNear = (click: HeardClick, time: number): number => {
+  const { times, period, played } = click;
+  if (played === undefined || times.length < 2) return period;
+  const before = Math.min(times.length - 2, Math.max(0, Math.floor(placeAmong(click, time))));
+  const own = times[before + 1]! - times[before]!;
+  const near: number[] = [];
+  for (let i = Math.max(0, before - reach); i <= Math.min(times.length - 2, before + reach); i++) {
+    const interval = times[i + 1]! - times[i]!;
+    if (Math.abs(interval / own - 1) < 0.1) near.push(interval);
+  }
+  return median(near);
 };

@@ -2,7 +2,7 @@ import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
 import type { HeardClick, Stroke } from '../onsets/stroke.ts';
 import { median } from '../stats/median.ts';
-import type { Alignment, Segment } from './alignment.ts';
+import type { Alignment, ReferenceKind, Segment } from './alignment.ts';
 import { circularMedian } from './circular-median.ts';
 import { clicksOnBeat } from './click-phase.ts';
 import { placeAmong, timeOfPlace } from './click-places.ts';
@@ -22,6 +22,9 @@ interface OnBeat {
   readonly time: number;
 }
 
+const isClick = (kind: ReferenceKind): kind is 'played-click' | 'heard-click' =>
+  kind === 'played-click' || kind === 'heard-click';
+
 const strokesOf = ({ alignment, slots, strokes }: ReferenceQuestion, index: number): OnBeat[] => {
   const first = slots[alignment.segments[index]!.firstSlot]!;
   return alignment.matches.flatMap(({ slot, stroke, segment }, match) => {
@@ -38,8 +41,9 @@ const onClicks = (
   segment: Segment,
   played: readonly OnBeat[],
 ): { readonly ratio: number; readonly place: number; readonly partial: number } | null => {
-  const ratio = clicksOnBeat(click, segment.period);
-  if (ratio === null || played.length === 0) return null;
+  if (played.length === 0) return null;
+  const ratio = clicksOnBeat(click, segment.period, played[Math.floor(played.length / 2)]!.time);
+  if (ratio === null) return null;
   const partial = ratio / slots[segment.firstSlot]!.divisions;
   const places = played.map(({ beat, time }) => placeAmong(click, time) - beat * ratio);
   return { ratio, place: Math.round(circularMedian(places) / partial) * partial, partial };
@@ -47,7 +51,7 @@ const onClicks = (
 
 /**
  * When the click itself asked for each match's stroke, s, in the order of `alignment.matches`; null for grace notes
- * and for segments that don't lie on a heard click. A segment's phase is taken to the nearest partial, so that a run
+ * and for segments that don't lie on a click. A segment's phase is taken to the nearest partial, so that a run
  * that slipped by a partial is held against that partial.
  *
  * @example clickTimes({ alignment, slots, strokes, sheet, click: null }) // null for every match
@@ -55,7 +59,7 @@ const onClicks = (
 export const clickTimes = (question: ReferenceQuestion): (number | null)[] => {
   const { alignment, click } = question;
   const due: (number | null)[] = alignment.matches.map(() => null);
-  if (click === null || alignment.reference !== 'heard-click') return due;
+  if (click === null || !isClick(alignment.reference)) return due;
   alignment.segments.forEach((segment, index) => {
     const played = strokesOf(question, index);
     const grid = onClicks(question, click, segment, played);
@@ -94,6 +98,8 @@ export interface AgainstClick {
   readonly kind: 'played-click' | 'heard-click';
   /** Onset less the click's own time, s, negative = ahead, by stroke; strokes that no click asked for are left out. */
   readonly asynchrony: ReadonlyMap<number, number>;
+  /** Standard error that all asynchronies share, s: that of the measured delay of a played click; 0 for a heard one. */
+  readonly sharedSe: number;
 }
 
 /** Strokes held against a tempo whose phase came from the strokes themselves: an offset would be nought by definition. */
@@ -111,17 +117,17 @@ export type Reference = AgainstClick | AgainstTempo;
 export const referenceOf = (question: ReferenceQuestion): Reference => {
   const { alignment, strokes } = question;
   const { reference: kind } = alignment;
-  if (kind === 'asked-tempo' || kind === 'fitted-tempo') return { kind };
+  if (!isClick(kind)) return { kind };
   const due = clickTimes(question);
   const asynchrony = alignment.matches.flatMap(({ stroke }, match) =>
     due[match] === null ? [] : [[stroke, strokes[stroke]!.time - due[match]!] as const],
   );
-  return { kind, asynchrony: new Map(asynchrony) };
+  return { kind, asynchrony: new Map(asynchrony), sharedSe: question.click?.played?.delaySe ?? 0 };
 };
 
 /**
  * For each segment by how many partials its beats lie off the clicks, negative = early: where the beat turned round
- * against the click, or a partial was dropped or put in. Zero for playing on the beat; null without a heard click
+ * against the click, or a partial was dropped or put in. Zero for playing on the beat; null without a click
  * that falls on each beat once or less, where it can't be told.
  *
  * @example partialsOffClick({ alignment, slots, strokes, sheet, click })[0] // → 0
@@ -129,7 +135,7 @@ export const referenceOf = (question: ReferenceQuestion): Reference => {
 export const partialsOffClick = (question: ReferenceQuestion): (number | null)[] => {
   const { alignment, click } = question;
   return alignment.segments.map((segment, index) => {
-    if (click === null || alignment.reference !== 'heard-click') return null;
+    if (click === null || !isClick(alignment.reference)) return null;
     const grid = onClicks(question, click, segment, strokesOf(question, index));
     if (grid === null || grid.ratio > 1) return null;
     const beats = grid.place / grid.ratio;

@@ -15,11 +15,13 @@ import { steady } from '../scoring/rubrics/steady.ts';
 import { scoreTake } from '../scoring/score-take.ts';
 import { envelope } from '../signal/envelope.ts';
 import type { Source } from '../signal/source.ts';
+import { clickToHoldAgainst, type PlayedClick } from './click-to-hold-against.ts';
 import { compareToModel } from './compare-to-model.ts';
 import { countedAlignment } from './counted-alignment.ts';
 import { whyNotGradable } from './gradable.ts';
 import { handsBySound, withHeardHands } from './hands-by-sound.ts';
 import type { PlayedModel } from './played-model.ts';
+import { gapWarnings, type RecordingGap, strokesOutsideGaps, withUnheard } from './recording-gaps.ts';
 import { segmentList } from './segment-list.ts';
 import { slotColumns } from './slot-columns.ts';
 import { strokeColumns } from './stroke-columns.ts';
@@ -38,6 +40,10 @@ export interface GradeOptions {
   readonly model?: PlayedModel;
   /** What is known of the recording before it is listened to, such as that its end is missing. */
   readonly warnings?: readonly Reason[];
+  /** The click that the tool played while it recorded, where it did. */
+  readonly playedClick?: PlayedClick;
+  /** Where samples were lost while recording; strokes due there aren't counted as missed. */
+  readonly gaps?: readonly RecordingGap[];
 }
 
 const envelopeSlices = 1200;
@@ -54,13 +60,16 @@ export function gradeHearing(
   sheet: Sheet,
   options: GradeOptions = {},
 ): TakeResult {
-  const { name = 'recording', sha256 = null, rubric = steady, discomfort = false, warnings = [] } = options;
+  const { name = 'recording', sha256 = null, rubric = steady, discomfort = false, gaps = [] } = options;
+  const { sampleRate } = source;
   const slots = layOut(sheet);
   const shape = envelope(source, envelopeSlices);
-  const strokes = hearing.sounds.filter((sound) => sound.sound === 'pad');
-  const question = { slots, sheet, strokes, click: hearing.click };
-  const perform = (alignment: Alignment) =>
-    performanceOf({ sheet, slots, strokes, alignment, click: hearing.click });
+  const pads = hearing.sounds.filter((sound) => sound.sound === 'pad');
+  const strokes = strokesOutsideGaps(pads, gaps, sampleRate);
+  const { click, warnings: clickWarnings } = clickToHoldAgainst(hearing.click, options.playedClick);
+  const question = { slots, sheet, strokes, click };
+  const perform = (laid: Alignment) =>
+    performanceOf({ sheet, slots, strokes, alignment: withUnheard(laid, question, gaps, sampleRate), click });
   const written = perform(countedAlignment(question, alignTake(question), perform));
   const evidence = handsBySound(written, strokes);
   const performance = withHeardHands(written, evidence, perform);
@@ -68,6 +77,11 @@ export function gradeHearing(
   const confirmed = evidence.says === 'confirmed' && performance.hands === 'as-written';
   const reason = whyNotGradable({ peak: Math.max(...shape), hearing, slots, alignment });
 
+  const warnings = [
+    ...(options.warnings ?? []),
+    ...gapWarnings(gaps, sampleRate, alignment.unheard),
+    ...clickWarnings,
+  ];
   const lines = sheet.lines.map(({ beats: _, ...line }) => line);
   const segments = segmentList(alignment, strokes);
   const described = {
@@ -76,9 +90,9 @@ export function gradeHearing(
     recording: {
       name,
       sha256,
-      sampleRate: source.sampleRate,
+      sampleRate,
       channels: source.channels,
-      duration: source.length / source.sampleRate,
+      duration: source.length / sampleRate,
       noiseFloorDb: hearing.noiseFloorDb,
       envelope: shape,
     },
@@ -93,7 +107,7 @@ export function gradeHearing(
   if (reason !== null) {
     const grading = { state: 'not-gradable', reason } as const;
     const nothing = { measures: [], scores: null, advice: [], cannotTell: [] };
-    return { ...described, ...nothing, grading, warnings: [...warnings] };
+    return { ...described, ...nothing, grading, warnings };
   }
 
   const measured = measureTake(performance);

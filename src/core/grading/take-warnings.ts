@@ -23,7 +23,7 @@ export function takeWarnings({
   if (doubt !== null) warnings.push({ code: doubt.code, facts: { ...doubt.facts } });
 
   const graded = segments.filter((segment) => segment.state === 'graded');
-  const reached = new Set<number>(alignment.missed);
+  const reached = new Set<number>([...alignment.missed, ...(alignment.unheard ?? [])]);
   for (const match of alignment.matches) {
     if (alignment.segments[match.segment]!.state === 'graded') reached.add(match.slot);
   }

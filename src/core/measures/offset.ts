@@ -1,3 +1,4 @@
+import { normalQuantile } from '../stats/normal-quantile.ts';
 import { defineMeasure } from './measure.ts';
 import { measured, notApplicable, notMeasurable } from './outcomes.ts';
 import { correctingModels, fitTempo } from './tempo-fit.ts';
@@ -49,8 +50,11 @@ export const offset = defineMeasure(
     const series = { y, columns: [new Float64Array(n).fill(1)], stretch, place, withoutLevels: true };
     const mixture = fitTempo(series, correctingModels, n / 2);
     if (!mixture) return [{ scope: {}, outcome: notMeasurable('too-broken-up', { needed: fewestOnClick }) }];
-    const [low, high] = [1000 * mixture.quantile(0.025), 1000 * mixture.quantile(0.975)];
     const value = 1000 * mixture.mean;
+    // The delay of a played click is one more error, the same for every stroke and independent of the playing.
+    const shared = 1000 * normalQuantile(0.975) * reference.sharedSe;
+    const low = value - Math.hypot(value - 1000 * mixture.quantile(0.025), shared);
+    const high = value + Math.hypot(1000 * mixture.quantile(0.975) - value, shared);
     const byStroke = new Map(own.map(({ stroke, asynchrony }) => [stroke.stroke, asynchrony]));
     const pointsAt =
       low * high > 0

@@ -51,7 +51,10 @@ export function shareOfSlots(
 ): Outcome {
   const beats = new Map<string, BeatCount>();
   const seen = new Set<number>();
-  const own = new Set(asked.filter((slot) => !slot.grace).map((slot) => slot.index));
+  const unheard = new Set(alignment.unheard);
+  const own = new Set(
+    asked.filter((slot) => !slot.grace && !unheard.has(slot.index)).map((slot) => slot.index),
+  );
   const keyOf = (slot: number) => `${slots[slot]!.line}:${Math.floor(slots[slot]!.beatTime + 1e-6)}`;
   for (const segment of alignment.segments) {
     if (segment.state !== 'graded') continue;

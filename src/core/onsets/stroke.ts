@@ -32,11 +32,13 @@ export interface Hearing {
   readonly click: HeardClick | null;
 }
 
-/** A metronome heard in the recording. */
+/** A metronome heard in the recording, or played to it by the tool. */
 export interface HeardClick {
   /** Times of the clicks, s. */
   readonly times: readonly number[];
-  /** Seconds between clicks, fitted over all of them. */
+  /** Seconds between clicks, fitted over all of them; of a click that changes its tempo the median. */
   readonly period: number;
   readonly levelDb: number;
+  /** Only where the tool played it: standard error of the delay that its times were corrected by, s. */
+  readonly played?: { readonly delaySe: number };
 }

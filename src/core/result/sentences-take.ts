@@ -3,6 +3,9 @@ import { numberOf, type SentenceTable } from './sentence-table.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 
+const lost = (seconds: number) =>
+  seconds < 1 ? `${(1000 * seconds).toFixed(0)} ms` : `${seconds.toFixed(1)} s`;
+
 /** Why there is no grade, and what to know about a graded take as a whole. */
 export const takeSentences: SentenceTable = {
   'silent-take': (f) =>
@@ -25,6 +28,12 @@ export const takeSentences: SentenceTable = {
     `Asked for was ${numberOf(f, 'asked').toFixed(0)} BPM, played were ${numberOf(f, 'played').toFixed(0)}. If the sheet has the wrong tempo, mend it and grade again; all but the tempo is graded at the tempo played.`,
   'end-missing': (f) =>
     `The recording breaks off${f.missingSeconds === undefined ? '' : `: ${numberOf(f, 'missingSeconds').toFixed(1)} s at its end are missing from the file`}. What is there was graded; copy the file from the recorder again to have the rest.`,
+  'gaps-in-recording': (f) =>
+    `Sound was lost while recording: ${numberOf(f, 'gaps') === 1 ? 'a gap' : `${numberOf(f, 'gaps')} gaps, the first`} at ${takeTime(numberOf(f, 'from'))}, ${lost(numberOf(f, 'seconds'))} in all. ${numberOf(f, 'unheard') === 0 ? 'No stroke was due there.' : `${count(numberOf(f, 'unheard'), 'stroke was', 'strokes were')} due there and not counted as missed.`}`,
+  'click-delay-unknown': () =>
+    'Ahead or behind the click is not told: the delay of this output was not measured, or it is a wireless one. Measure the delay before the next take, or let a loudspeaker sound the click so that it is in the recording.',
+  'click-delay-changed': (f) =>
+    `The click in the recording lies ${Math.abs(numberOf(f, 'differenceMs')).toFixed(0)} ms from where the measured delay puts it, so the delay is no longer right. Strokes are held against the click as it was heard. Measure the delay again.`,
   'model-not-graded': () =>
     'The model is the result of a take without a grade, so there is nothing to hold this take against. Choose the result of a graded take.',
   'model-too-short': () =>

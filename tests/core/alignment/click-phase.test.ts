@@ -8,11 +8,11 @@ const click = { times: Array.from({ length: 20 }, (_, i) => 0.5 * i), period: 0.
 
 describe('clicksOnBeat', () => {
   it('knows clicks on the beat, its parts and every other beat', () => {
-    expect(clicksOnBeat(click, 0.5)).toBe(1);
-    expect(clicksOnBeat(click, 1.01)).toBe(2);
-    expect(clicksOnBeat(click, 1.5)).toBe(3);
-    expect(clicksOnBeat(click, 0.25)).toBe(0.5);
-    expect(clicksOnBeat(click, 0.57)).toBeNull();
+    expect(clicksOnBeat(click, 0.5, 3)).toBe(1);
+    expect(clicksOnBeat(click, 1.01, 3)).toBe(2);
+    expect(clicksOnBeat(click, 1.5, 3)).toBe(3);
+    expect(clicksOnBeat(click, 0.25, 3)).toBe(0.5);
+    expect(clicksOnBeat(click, 0.57, 3)).toBeNull();
   });
 });
 
