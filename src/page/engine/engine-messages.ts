@@ -1,4 +1,6 @@
 import type { Sheet } from '../../core/exercise/sheet.ts';
+import type { PlayedClick } from '../../core/grading/click-to-hold-against.ts';
+import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 
 /** The sound of a take: a file's bytes, or samples, one array a channel. */
@@ -11,10 +13,10 @@ export interface TakeFacts {
   /** Name of the recording, shown to people. */
   readonly name: string;
   readonly sheet: Sheet;
-  /** Times of the clicks that were played to the player, s on the recording's own clock. */
-  readonly playedClick?: readonly number[];
-  /** Stretches that the recording lacks: s from its start, frames. */
-  readonly gaps?: readonly { readonly at: number; readonly frames: number }[];
+  /** The click that was played to the player while recording. */
+  readonly playedClick?: PlayedClick;
+  /** Stretches of samples that were lost while recording. */
+  readonly gaps?: readonly RecordingGap[];
   /** The player noted pain or discomfort: no advice to go faster. */
   readonly discomfort?: boolean;
 }

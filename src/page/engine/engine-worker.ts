@@ -30,9 +30,9 @@ async function grade(
   const opened = takeSource(sound, facts.name);
   if (!opened.ok) return tell({ answer: 'fault', sentence: opened.sentence, unreadable: true });
   const { source, notes } = opened;
-  const { name, sheet, discomfort = false } = facts;
+  const { sheet, ...known } = facts;
   const sha256 = 'bytes' in sound ? await hexDigest(sound.bytes) : null;
-  tell({ answer: 'result', result: gradeTake(source, sheet, { name, sha256, discomfort, warnings: notes }) });
+  tell({ answer: 'result', result: gradeTake(source, sheet, { ...known, sha256, warnings: notes }) });
 }
 
 async function report(

@@ -119,7 +119,7 @@ describe('sentence', () => {
     const speaking = Object.keys(tables).filter((code) =>
       /ahead|behind/.test(sentence({ code, facts: anyFacts })),
     );
-    expect(speaking).toEqual(['no-click', 'no-click-no-tempo-asked']);
+    expect(speaking).toEqual(['no-click', 'no-click-no-tempo-asked', 'click-delay-unknown']);
   });
 
   it('marks every remedy for the playing as common practice', () => {
