@@ -1,5 +1,8 @@
 import './styles/type.css';
 import './styles/page.css';
+import './styles/controls.css';
+import './styles/notation.css';
+import './styles/practise.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
 

@@ -16,7 +16,7 @@ const levels = [
 /** Inside core: a file imports from its own level, too, as long as the folders make no circle. */
 const coreLevels = [
   ['signal', 'stats', 'exercise', 'result'],
-  ['onsets', 'click'],
+  ['onsets', 'click', 'click-track'],
   ['alignment'],
   ['recording-check', 'measures'],
   ['scoring'],

@@ -1,4 +1,64 @@
-/** Where practising begins: the exercise, the tempo, and the button that starts a take. */
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { FirstVisit } from '../shell/first-visit.tsx';
+import { ChooseExercise } from './choose-exercise.tsx';
+import { keepChoice, keptChoice } from './kept-choice.ts';
+import { OwnLines } from './own-lines.tsx';
+import { chosenSheet, type PractiseChoice, type Way } from './practise-choice.ts';
+import { SheetFile } from './sheet-file.tsx';
+import { SheetPreview } from './sheet-preview.tsx';
+import { TempoAndTimes } from './tempo-and-times.tsx';
+
+const ways: readonly { readonly way: Way; readonly title: string }[] = [
+  { way: 'exercise', title: 'From the list' },
+  { way: 'own', title: 'My own' },
+  { way: 'sheet', title: 'A sheet' },
+];
+
+/** Where practising begins: the exercise, the tempo, the click, and the button that starts a take. */
 export function PractiseView() {
-  return <h1>Practise</h1>;
+  const [choice, setChoice] = useState<PractiseChoice>(keptChoice);
+  const change = (part: Partial<PractiseChoice>) => setChoice((old) => ({ ...old, ...part }));
+  useEffect(() => keepChoice(choice), [choice]);
+  const chosen = useMemo(() => chosenSheet(choice), [choice]);
+  const fault = chosen.ok ? null : chosen.sentence;
+
+  return (
+    <>
+      <h1>Practise</h1>
+      <FirstVisit />
+      <div class="practise">
+        <section aria-labelledby="what">
+          <h2 id="what">What you play</h2>
+          <fieldset class="ways">
+            <legend class="unseen">Where the exercise comes from</legend>
+            {ways.map(({ way, title }) => (
+              <label key={way}>
+                <input
+                  type="radio"
+                  name="way"
+                  checked={choice.way === way}
+                  onChange={() => change({ way })}
+                />
+                <span>{title}</span>
+              </label>
+            ))}
+          </fieldset>
+          {choice.way === 'exercise' && (
+            <ChooseExercise exercise={choice.exercise} choose={(exercise) => change({ exercise })} />
+          )}
+          {choice.way === 'own' && (
+            <OwnLines text={choice.own} fault={fault} write={(own) => change({ own })} />
+          )}
+          {choice.way === 'sheet' && (
+            <SheetFile sheet={choice.sheet} fault={fault} open={(sheet) => change({ sheet })} />
+          )}
+        </section>
+        <section aria-labelledby="notes">
+          <h2 id="notes">The notes</h2>
+          {chosen.ok && <SheetPreview sheet={chosen.sheet} />}
+          <TempoAndTimes choice={choice} chosen={chosen} change={change} />
+        </section>
+      </div>
+    </>
+  );
 }

@@ -15,8 +15,16 @@ interface Beat {
   readonly notes: readonly Note[];
 }
 
+/** What of a result, or of a sheet before it is played, is drawn. */
+export interface DrawnSlots {
+  readonly slots: Pick<
+    TakeResult['slots'],
+    'line' | 'repeat' | 'bar' | 'beat' | 'partial' | 'divisions' | 'hand' | 'accent' | 'grace' | 'buzz'
+  >;
+}
+
 /** The beats of a line as it is played the first time, from the result's slots; beats of rest are kept. */
-function beatsOf({ slots }: TakeResult, line: number): Beat[] {
+function beatsOf({ slots }: DrawnSlots, line: number): Beat[] {
   const beats: { bar: number; divisions: number; notes: Note[] }[] = [];
   let grace: string[] = [];
   slots.line.forEach((of, i) => {
@@ -60,7 +68,7 @@ function beamCount(divisions: number): number {
  * A line of the exercise as small pictures, one a beat, so that they wrap on a narrow page: accents over the stems,
  * hands under the line, a bar line where a bar begins. Null where the result holds no slots of that line.
  */
-export function notation(result: TakeResult, lineIndex: number): string | null {
+export function notation(result: DrawnSlots, lineIndex: number): string | null {
   const beats = beatsOf(result, lineIndex);
   if (beats.length === 0) return null;
   const left = beats.length - beatsShown;
@@ -74,7 +82,7 @@ export function notation(result: TakeResult, lineIndex: number): string | null {
 }
 
 /** The drawn beats of a line, each as the inside of an SVG picture 96 units high. */
-export function beatPictures(result: TakeResult, lineIndex: number): BeatPicture[] {
+export function beatPictures(result: DrawnSlots, lineIndex: number): BeatPicture[] {
   const beats = beatsOf(result, lineIndex).slice(0, beatsShown);
   return beats.map((beat, i) => beatPicture(beat, i > 0 && beat.bar !== beats[i - 1]!.bar));
 }
