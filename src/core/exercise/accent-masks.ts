@@ -7,7 +7,7 @@ export function everyMask(parts: number): readonly AccentMask[] {
     Array.from({ length: parts }, (_, index) => index + 1).filter((partial) => bits & (1 << (partial - 1))),
   );
   const order = (mask: AccentMask) => mask.length || parts + 1;
-  return masks.sort((a, b) => order(a) - order(b) || a.join().localeCompare(b.join(), 'en'));
+  return masks.sort((a, b) => order(a) - order(b) || (a.join() < b.join() ? -1 : 1));
 }
 
 /** The masks with a single accent, then all, then none. */

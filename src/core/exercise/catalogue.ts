@@ -70,14 +70,21 @@ function makeExercise(division: Division, mask: AccentMask, sticking: Sticking, 
   };
 }
 
-/** Triplets with every set of accents; other divisions with one accent a beat, all and none. Led by the right. */
-const catalogue: readonly Exercise[] = divisions.flatMap((division) =>
-  stickingsFor(division.parts).flatMap((sticking) =>
-    (division.parts === 3 ? everyMask : singleMasks)(division.parts).map((mask) =>
-      makeExercise(division, mask, sticking, 'R'),
-    ),
-  ),
-);
+let made: readonly Exercise[] | undefined;
+
+/**
+ * Triplets with every set of accents; other divisions with one accent a beat, all and none. Led by the right. Made when
+ * it is first asked for: most takes are of a written sheet.
+ */
+function catalogue(): readonly Exercise[] {
+  made ??= divisions.flatMap((division) => {
+    const masks = (division.parts === 3 ? everyMask : singleMasks)(division.parts);
+    return stickingsFor(division.parts).flatMap((sticking) =>
+      masks.map((mask) => makeExercise(division, mask, sticking, 'R')),
+    );
+  });
+  return made;
+}
 
 /**
  * The catalogue's exercises that pass a filter, in its order; all of them without one.
@@ -86,7 +93,7 @@ const catalogue: readonly Exercise[] = divisions.flatMap((division) =>
  */
 export function listExercises(filter: ExerciseFilter = {}): readonly Exercise[] {
   const words = (filter.text ?? '').toLowerCase().split(/\s+/);
-  return catalogue.filter(({ id, name, description, notation, division, accents, sticking }) => {
+  return catalogue().filter(({ id, name, description, notation, division, accents, sticking }) => {
     const { parts } = division;
     if (filter.division !== undefined && parts !== filter.division) return false;
     if (filter.accents !== undefined && readMask(filter.accents, parts)?.join() !== accents.join())
@@ -111,7 +118,7 @@ export function findExercise(id: string): Exercise | null {
   const mask = readMask(found[2]!, division.parts);
   const sticking = findSticking(found[3]!, division.parts);
   if (mask === null || sticking === null) return null;
-  const listed = catalogue.find(
+  const listed = catalogue().find(
     (one) => one.id === `${division.id}-${maskId(mask, division.parts)}-${sticking.id}`,
   );
   if (listed === undefined) return null;

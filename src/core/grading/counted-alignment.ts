@@ -16,6 +16,12 @@ function loose(alignment: Alignment, { slots }: AlignQuestion): number {
   return empty + missed.length + unmatched + Math.max(0, segments.length - 1);
 }
 
+/** The least that can be loose, however the strokes are laid: the surplus of slots or of strokes. */
+function fewestLoose({ slots, strokes }: AlignQuestion): number {
+  const main = slots.filter(({ grace }) => !grace).length;
+  return Math.max(0, main - strokes.length) + Math.max(0, strokes.length - slots.length);
+}
+
 /** Whether the accents of some line are turned round from its first beat on. */
 function turnedFromStart({ accents, strokes, slots }: Performance): boolean {
   if ('refusal' in accents) return false;
@@ -42,7 +48,7 @@ export function countedAlignment(
 ): Alignment {
   const before = loose(byLevels, question);
   const accents = new Set(question.slots.filter((slot) => !slot.grace).map((slot) => slot.accent));
-  if (before < fewestGained || accents.size < 2) return byLevels;
+  if (before - fewestLoose(question) < fewestGained || accents.size < 2) return byLevels;
   const levelDb = 0;
   const strokes = question.strokes.map((stroke) => ({ ...stroke, levelDb }));
   // A take that breaks off is counted from the start of the sheet.
