@@ -19,6 +19,7 @@ const commands: CommandTable = {
   session: async () => (await import('./cli/session-command.ts')).sessionCommand(),
   rubric: async () => (await import('./cli/rubric-command.ts')).rubricCommand(),
   strokes: async () => (await import('./cli/strokes-command.ts')).strokesCommand(),
+  sheet: async () => (await import('./cli/sheet-command.ts')).sheetCommand(),
   exercises: async () => (await import('./cli/exercises-command.ts')).exercisesCommand(),
   serve: async () => (await import('./cli/serve-command.ts')).serveCommand(),
 };

@@ -4,18 +4,15 @@ import { CommandFault } from './command-fault.ts';
 /** No sheet and no rubric is longer; a recording named by mistake is. */
 const mostBytes = 4_000_000;
 
-/**
- * Text of a file that a person wrote, without a byte order mark. `what` names it in a sentence, such as "sheet".
- * Throws an unreadable-input fault where there is no such file or it holds no UTF-8 text.
- */
-export function readTextFile(path: string, what: string): string {
-  const fail = (sentence: string) => new CommandFault('unreadableInput', sentence);
-  let bytes: Uint8Array;
+const fail = (sentence: string) => new CommandFault('unreadableInput', sentence);
+
+/** Bytes of a file that a person wrote. `what` names it in a sentence, such as "sheet". Throws an unreadable-input fault. */
+export function readSmallFile(path: string, what: string): Uint8Array {
   try {
     const status = statSync(path);
     if (status.isDirectory()) throw fail(`"${path}" is a folder. Name the ${what} inside it.`);
     if (status.size > mostBytes) throw fail(`"${path}" is too large for a ${what}. Choose the ${what}.`);
-    bytes = readFileSync(path);
+    return readFileSync(path);
   } catch (error) {
     if (error instanceof CommandFault) throw error;
     const { code, message } = error as NodeJS.ErrnoException;
@@ -27,6 +24,14 @@ export function readTextFile(path: string, what: string): string {
       `The ${what} "${path}" could not be read: ${message}. Copy it to another folder and try again.`,
     );
   }
+}
+
+/**
+ * Text of a file that a person wrote, without a byte order mark. Throws an unreadable-input fault where there is no such
+ * file or it holds no UTF-8 text.
+ */
+export function readTextFile(path: string, what: string): string {
+  const bytes = readSmallFile(path, what);
   try {
     const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
     if (!text.includes('\0')) return text;
