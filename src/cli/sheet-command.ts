@@ -12,12 +12,12 @@ const help = `
 Examples:
   evenhand sheet week-7.sheet
   evenhand sheet week-7.sheet --musicxml week-7.musicxml
-  evenhand sheet lesson.mxl > lesson.sheet
+  evenhand sheet week-7.musicxml
 
 The first checks a sheet and prints it as it was understood. The second writes it as a score
-for a notation program. The third makes a sheet of a score: lines begin at rehearsal marks
-and repeat signs, R and L under the notes are the hands. A score can be graded against
-directly too: --sheet lesson.mxl.
+for a notation program, too. The third makes a sheet of a score, plain or compressed: lines
+begin at rehearsal marks and repeat signs, R and L under the notes are the hands. Put
+> week-7.sheet behind it to keep it. A take can be graded against a score as it is.
 `;
 
 /**
@@ -37,8 +37,9 @@ export function sheetCommand(output: CommandOutput = toProcess): Command {
       checkOutputPaths(musicxml === undefined ? {} : { musicxml }, undefined, [path]);
       const { sheet, notes } = sheetOfFile(path);
       for (const note of notes) output.stderr(`${note}\n`);
-      if (musicxml === undefined) return output.stdout(writeSheet(sheet));
       if (musicxml === '-') return output.stdout(writeMusicXml(sheet));
+      output.stdout(writeSheet(sheet));
+      if (musicxml === undefined) return;
       const fault = writeAtomically(musicxml, writeMusicXml(sheet));
       if (fault !== undefined) throw new CommandFault('fault', outputFaultSentence(musicxml, fault));
       output.stderr(`Wrote ${musicxml}.\n`);
