@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { tempoOfBeats } from '../../../src/core/click-track/tempo-of-beats.ts';
 
-const beats = (period: number, count: number, from = 0) => Array.from({ length: count }, (_, i) => from + i * period);
+const beats = (period: number, count: number, from = 0) =>
+  Array.from({ length: count }, (_, i) => from + i * period);
 
 describe('tempoOfBeats', () => {
   it('tells the tempo of even beats from the third on', () => {
