@@ -43,6 +43,8 @@ export function libraryFaultSentence({
       return 'There is no room left on this device for the take. It was not kept; export and delete old takes, or make room.';
     case 'no-private-files':
       return "This browser window keeps nothing (a private window, or an old browser), so takes can't be kept here. Recording and grading work all the same; save the report if you want to keep it.";
+    case 'library-failed':
+      return `Something went wrong in the library of takes (${facts.reason}). Nothing was changed by it; load the page again and try once more.`;
     case 'open-elsewhere':
       return 'My takes is busy in another tab of this browser. Close that tab, then try again here.';
   }

@@ -14,7 +14,8 @@ export type LibraryFaultCode =
   | 'value-out-of-range'
   | 'no-room'
   | 'no-private-files'
-  | 'open-elsewhere';
+  | 'open-elsewhere'
+  | 'library-failed';
 
 export type FaultFacts = Readonly<Record<string, string | number>>;
 

@@ -41,7 +41,7 @@ const takes = [
   'create index takeByScore on take (score, recordedAt, id)',
   'create index takeByDay on take (day, personId, duration, strokesRight, strokesLeft, strokesOther)',
   'create index takeByTechnique on take (technique, recordedAt, id)',
-  'create index takeBySheet on take (sheetId)',
+  'create index takeBySheet on take (sheetId, recordedAt)',
   'create index takeByAudio on take (audioHash)',
   'create index takeBySetUp on take (setUpId)',
   `create table takeResult (
