@@ -1,10 +1,8 @@
 import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
 import { sha256Hex } from '../sha256-hex.ts';
 import { type ManifestFile, type ManifestTake, takeFileVersion } from './take-file-manifest.ts';
+import { plainWords } from './take-file-name.ts';
 import type { TakeParcel } from './take-parcel.ts';
-
-/** How take files' names end. */
-export const takeFileEnding = '.take.zip';
 
 /**
  * Writes takes as one take file, chunk by chunk, so that only one take is held at a time. A recording that several
@@ -94,16 +92,6 @@ function noonOf(day: string): Date {
 function folderName(number: number, { day, result }: TakeParcel): string {
   const title = result.sheet.title || result.sheet.lines[0]?.label || 'take';
   return [String(number).padStart(2, '0'), day, plainWords(title)].filter((part) => part !== '').join('-');
-}
-
-/** A text as part of a file's name that every system takes. */
-export function plainWords(text: string): string {
-  const plain = text
-    .normalize('NFKD')
-    .toLowerCase()
-    .replaceAll(/\p{M}/gu, '')
-    .replaceAll(/[^a-z0-9]+/g, '-');
-  return plain.slice(0, 40).replaceAll(/^-+|-+$/g, '');
 }
 
 function ending(name: string): string {
