@@ -3,6 +3,7 @@ import './styles/page.css';
 import './styles/controls.css';
 import './styles/notation.css';
 import './styles/practise.css';
+import './styles/playing.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
 

@@ -1,11 +1,14 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { FirstVisit } from '../shell/first-visit.tsx';
 import { ChooseExercise } from './choose-exercise.tsx';
+import { clickWords, keepClick, keptClick } from './click-choice.ts';
+import { ClickSettings } from './click-settings.tsx';
 import { keepChoice, keptChoice } from './kept-choice.ts';
 import { OwnLines } from './own-lines.tsx';
 import { chosenSheet, type PractiseChoice, type Way } from './practise-choice.ts';
 import { SheetFile } from './sheet-file.tsx';
 import { SheetPreview } from './sheet-preview.tsx';
+import { StartBar } from './start-bar.tsx';
 import { TempoAndTimes } from './tempo-and-times.tsx';
 
 const ways: readonly { readonly way: Way; readonly title: string }[] = [
@@ -18,7 +21,9 @@ const ways: readonly { readonly way: Way; readonly title: string }[] = [
 export function PractiseView() {
   const [choice, setChoice] = useState<PractiseChoice>(keptChoice);
   const change = (part: Partial<PractiseChoice>) => setChoice((old) => ({ ...old, ...part }));
+  const [click, setClick] = useState(keptClick);
   useEffect(() => keepChoice(choice), [choice]);
+  useEffect(() => keepClick(click), [click]);
   const chosen = useMemo(() => chosenSheet(choice), [choice]);
   const fault = chosen.ok ? null : chosen.sentence;
 
@@ -57,8 +62,13 @@ export function PractiseView() {
           <h2 id="notes">The notes</h2>
           {chosen.ok && <SheetPreview sheet={chosen.sheet} />}
           <TempoAndTimes choice={choice} chosen={chosen} change={change} />
+          <details class="click">
+            <summary>Click: {clickWords(click)}</summary>
+            <ClickSettings click={click} change={(part) => setClick((old) => ({ ...old, ...part }))} />
+          </details>
         </section>
       </div>
+      <StartBar sheet={chosen.ok ? chosen.sheet : null} click={click} start={() => undefined} />
     </>
   );
 }
