@@ -1,0 +1,77 @@
+import { useState } from 'preact/hooks';
+import type { ListedTake } from '../../../library/listed-takes.ts';
+import type { ListedPerson } from '../../../library/people.ts';
+import { Choice } from '../../shell/choice.tsx';
+import { openBrowserLibrary } from '../browser-library.ts';
+import { faultInWords } from '../fault-words.ts';
+
+interface Props {
+  readonly take: ListedTake;
+  readonly people: readonly ListedPerson[];
+  readonly changed: () => void;
+}
+
+const fields = [
+  { name: 'technique', label: 'Technique' },
+  { name: 'pad', label: 'Pad or drum' },
+  { name: 'sticks', label: 'Sticks' },
+  { name: 'device', label: 'Recorded with' },
+] as const;
+
+/** What a player writes down about a take: whose it is, how it was played, on what. None of it is heard. */
+export function TakeNotes({ take, people, changed }: Props) {
+  const { id } = take;
+  const [fault, setFault] = useState<string | null>(null);
+  const attempt = async (work: Promise<unknown>) => {
+    try {
+      await work;
+      setFault(null);
+      changed();
+    } catch (error) {
+      setFault(faultInWords(error));
+    }
+  };
+  const library = openBrowserLibrary();
+  return (
+    <details class="take-notes">
+      <summary>Player, pad, sticks, tags</summary>
+      <div class="filter-fields">
+        <Choice
+          label="Player"
+          value={take.personId ?? ''}
+          set={(to) => attempt(library.giveTake({ takeId: id, personId: to === '' ? null : to }))}
+        >
+          <option value="">no name</option>
+          {people.map((person) => (
+            <option key={person.id} value={person.id}>
+              {person.name}
+            </option>
+          ))}
+        </Choice>
+        {fields.map(({ name, label }) => (
+          <label key={name} class="field">
+            <span>{label}</span>
+            <input
+              type="text"
+              value={take[name]}
+              onChange={({ currentTarget }) => attempt(library.changeTake({ id, [name]: currentTarget.value }))}
+            />
+          </label>
+        ))}
+        <label class="field">
+          <span>Tags, with commas between</span>
+          <input
+            type="text"
+            value={take.tags.join(', ')}
+            onChange={({ currentTarget }) =>
+              attempt(library.changeTake({ id, tags: currentTarget.value.split(',') }))
+            }
+          />
+        </label>
+      </div>
+      <p class="fault" role="status">
+        {fault}
+      </p>
+    </details>
+  );
+}

@@ -1,0 +1,115 @@
+import { useState } from 'preact/hooks';
+import { takeTime } from '../../../core/result/figures.ts';
+import type { Remark } from '../../../library/remarks.ts';
+import { openBrowserLibrary } from '../browser-library.ts';
+import { faultInWords } from '../fault-words.ts';
+
+interface Props {
+  readonly takeId: string;
+  readonly remarks: readonly Remark[];
+  /** Length of the recording, s. */
+  readonly duration: number;
+  readonly changed: () => void;
+}
+
+/**
+ * A moment as it is written by hand, in seconds; null for none, NaN for what is no moment.
+ *
+ * @example momentOf('1:08.2') // 68.2
+ */
+export function momentOf(text: string): number | null {
+  if (text.trim() === '') return null;
+  const found = /^(?:(\d{1,3}):)?(\d{1,3}(?:[.,]\d+)?)$/.exec(text.trim());
+  if (found === null) return Number.NaN;
+  return Number(found[1] ?? 0) * 60 + Number(found[2]!.replace(',', '.'));
+}
+
+/** What was written about a take, each remark at its moment, and a place to write one. */
+export function TakeRemarks({ takeId, remarks, duration, changed }: Props) {
+  const [text, setText] = useState('');
+  const [moment, setMoment] = useState('');
+  const [fault, setFault] = useState<string | null>(null);
+  const attempt = async (work: () => Promise<unknown>) => {
+    try {
+      await work();
+      setFault(null);
+      changed();
+      return true;
+    } catch (error) {
+      setFault(faultInWords(error));
+      return false;
+    }
+  };
+  const write = async () => {
+    const at = momentOf(moment);
+    if (at !== null && !(at <= duration)) {
+      setFault(`Write the moment like 0:12.5; the recording is ${takeTime(duration)} long.`);
+      return;
+    }
+    const now = Date.now();
+    const remark = {
+      id: crypto.randomUUID(),
+      takeId,
+      moment: at,
+      text,
+      author: '',
+      writtenAt: now,
+      changedAt: now,
+    };
+    if (!(await attempt(() => openBrowserLibrary().writeRemark(remark)))) return;
+    setText('');
+    setMoment('');
+  };
+  return (
+    <section aria-labelledby="remarks">
+      <h2 id="remarks">Remarks</h2>
+      {remarks.length > 0 && (
+        <ul class="remarks">
+          {remarks.map((remark) => (
+            <li key={remark.id}>
+              <span>
+                {remark.moment === null ? '' : <strong>{takeTime(remark.moment)} </strong>}
+                {remark.text}
+                {remark.author === '' ? '' : <span class="quiet"> ({remark.author})</span>}
+              </span>
+              <button
+                type="button"
+                aria-label={`Delete the remark: ${remark.text.slice(0, 40)}`}
+                onClick={() => attempt(() => openBrowserLibrary().deleteRemark(remark.id))}
+              >
+                Delete
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      <form
+        class="remark-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void write();
+        }}
+      >
+        <label class="field">
+          <span>A remark</span>
+          <input type="text" value={text} onInput={({ currentTarget }) => setText(currentTarget.value)} />
+        </label>
+        <label class="field">
+          <span>At (0:12.5), or nothing</span>
+          <input
+            type="text"
+            inputMode="text"
+            value={moment}
+            onInput={({ currentTarget }) => setMoment(currentTarget.value)}
+          />
+        </label>
+        <button type="submit" disabled={text.trim() === ''}>
+          Write it down
+        </button>
+      </form>
+      <p class="fault" role="status">
+        {fault}
+      </p>
+    </section>
+  );
+}
