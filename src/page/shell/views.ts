@@ -19,6 +19,12 @@ interface ViewEntry {
 export const views: readonly ViewEntry[] = [
   { name: '', title: 'Practise', inNavigation: true, View: PractiseView },
   {
+    name: 'takes',
+    title: 'My takes',
+    inNavigation: true,
+    View: lazyView(async () => (await import('../library/views/takes-view.tsx')).TakesView),
+  },
+  {
     name: 'result',
     title: 'The take',
     inNavigation: false,

@@ -37,8 +37,8 @@ export function DeleteTakes({ ids, deleted }: Props) {
           leave={() => setAsking(false)}
         >
           <p>
-            {many ? 'Their recordings, results and remarks' : 'Its recording, result and remarks'} will be gone
-            from this device and can't be brought back. Export {many ? 'them' : 'it'} first if in doubt.
+            {many ? 'Their recordings, results and remarks' : 'Its recording, result and remarks'} will be
+            gone from this device and can't be brought back. Export {many ? 'them' : 'it'} first if in doubt.
           </p>
           <p class="fault" role="status">
             {fault}

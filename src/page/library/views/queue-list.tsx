@@ -23,9 +23,11 @@ export function QueueList({ files, stop, clear }: Props) {
   return (
     <section class="queue" aria-labelledby="queue-title">
       <h3 id="queue-title">
-        <span role="status">{open > 0
-          ? `${done} of ${counted(files.length, 'file')} done`
-          : `All done: ${counted(files.length, 'file')}${failed > 0 ? `, ${failed} not taken in` : ''}`}</span>
+        <span role="status">
+          {open > 0
+            ? `${done} of ${counted(files.length, 'file')} done`
+            : `All done: ${counted(files.length, 'file')}${failed > 0 ? `, ${failed} not taken in` : ''}`}
+        </span>
       </h3>
       <progress max={files.length} value={done} aria-label="Files done" />
       <ul>

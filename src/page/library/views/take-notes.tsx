@@ -54,7 +54,9 @@ export function TakeNotes({ take, people, changed }: Props) {
             <input
               type="text"
               value={take[name]}
-              onChange={({ currentTarget }) => attempt(library.changeTake({ id, [name]: currentTarget.value }))}
+              onChange={({ currentTarget }) =>
+                attempt(library.changeTake({ id, [name]: currentTarget.value }))
+              }
             />
           </label>
         ))}

@@ -2,8 +2,8 @@ import { useEffect, useState } from 'preact/hooks';
 import type { LibraryClient } from '../../../library/library-calls.ts';
 import type { PageKey } from '../../../library/list-takes.ts';
 import type { ListedTake } from '../../../library/listed-takes.ts';
-import { counted } from '../take-words.ts';
 import { openBrowserLibrary } from '../browser-library.ts';
+import { counted } from '../take-words.ts';
 import { AddRecordings } from './add-recordings.tsx';
 import { DeleteTakes } from './delete-takes.tsx';
 import { ExportTakes } from './export-takes.tsx';
@@ -28,8 +28,9 @@ async function allTakes({ filter, order }: Narrowing): Promise<readonly ListedTa
   const takes: ListedTake[] = [];
   let after: PageKey | null = null;
   do {
-    const page: { takes: readonly ListedTake[]; next: PageKey | null } =
-      await openBrowserLibrary().listTakes({ filter, order, after, limit: 200 });
+    const page: { takes: readonly ListedTake[]; next: PageKey | null } = await openBrowserLibrary().listTakes(
+      { filter, order, after, limit: 200 },
+    );
     takes.push(...page.takes);
     after = page.next;
   } while (after !== null);
@@ -84,7 +85,7 @@ export function TakesListView() {
           {use.takes === 0 ? (
             <p>
               No take is kept here yet. Takes that you record under <a href="#/">Practise</a> come here by
-              themselves; recordings and take files from elsewhere you can add below.
+              themselves. Recordings from a phone and take files that somebody sent you can be added, too.
             </p>
           ) : (
             <>
@@ -108,7 +109,13 @@ export function TakesListView() {
               <div class={ids.length > 0 ? 'actions chosen' : 'actions'}>
                 {ids.length > 0 && <strong>{ids.length} chosen</strong>}
                 <ExportTakes
-                  label={ids.length > 0 ? `Export ${counted(ids.length, 'take')}` : `Export all ${count}`}
+                  label={
+                    ids.length > 0
+                      ? `Export ${counted(ids.length, 'take')}`
+                      : count > 1
+                        ? `Export all ${count}`
+                        : 'Export'
+                  }
                   disabled={count === 0}
                   takes={async () =>
                     ids.length > 0
