@@ -1,7 +1,7 @@
 import { chmodSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { build } from 'esbuild';
+import { build, type Plugin } from 'esbuild';
 import { build as buildPage } from 'vite';
 
 const root = import.meta.dirname;
@@ -11,6 +11,22 @@ const reportScripts = {
   'report-files': 'downloads-main.ts',
 };
 const program = join(root, 'dist/main.js');
+
+/**
+ * The drawing library asks for a package named `canvas`, which is another one than we draw with: an installed program can't
+ * rename packages, so the library stands in the program and is given ours.
+ */
+const canvasName = '@napi-rs/canvas';
+const ownCanvas: Plugin = {
+  name: 'own-canvas',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /freshRequire$/ }, ({ path }) => ({ path, namespace: 'own-canvas' }));
+    onLoad({ filter: /./, namespace: 'own-canvas' }, () => ({
+      contents: `exports.freshRequire = () => require('${canvasName}');`,
+      resolveDir: root,
+    }));
+  },
+};
 
 rmSync(join(root, 'dist'), { recursive: true, force: true });
 
@@ -24,8 +40,15 @@ await build({
   packages: 'external',
   // What every command loads stands in the program itself: finding and reading a package's files costs a twentieth of a second.
   alias: Object.fromEntries(
-    ['commander', 'meyda', 'wav-decoder'].map((name) => [name, createRequire(import.meta.url).resolve(name)]),
+    Object.entries({
+      'chartjs-node-canvas': 'chartjs-node-canvas/dist/chartJSNodeCanvas.js',
+      commander: 'commander',
+      meyda: 'meyda',
+      'wav-decoder': 'wav-decoder',
+    }).map(([name, file]) => [name, createRequire(import.meta.url).resolve(file)]),
   ),
+  plugins: [ownCanvas],
+  define: { canvasInProgram: JSON.stringify(canvasName) },
   banner: {
     js: "import { createRequire as requireFrom } from 'node:module';const require = requireFrom(import.meta.url);",
   },

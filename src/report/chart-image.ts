@@ -8,7 +8,7 @@ export class PicturesUnavailable extends Error {
   constructor(cause: unknown) {
     const fault = cause instanceof Error ? cause.message.split('\n')[0] : String(cause);
     super(
-      `Pictures can't be drawn because the package chartjs-node-canvas or its canvas did not load (${fault}). ` +
+      `Pictures can't be drawn because the package @napi-rs/canvas did not load (${fault}). ` +
         'Run `npm install` again with optional packages on. Grading works without it.',
       { cause },
     );
@@ -34,6 +34,9 @@ export interface ImageSize {
 /** Turns one chart configuration into the bytes of a PNG. */
 export type DrawImage = (chart: ChartConfiguration, size: ImageSize) => Uint8Array;
 
+/** Name of the package that the built program draws with. */
+declare const canvasInProgram: string | undefined;
+
 let loaded: Promise<DrawImage> | undefined;
 
 /**
@@ -49,9 +52,16 @@ export function loadChartImage(): Promise<DrawImage> {
 }
 
 async function load(): Promise<DrawImage> {
-  const { ChartJSNodeCanvas } = await import('chartjs-node-canvas');
-  const { resolve } = createRequire(import.meta.url);
-  registerType(createRequire(resolve('chartjs-node-canvas'))('canvas'), resolve);
+  const library = await import('chartjs-node-canvas');
+  // A bundled CommonJS module has nothing but a default.
+  const { ChartJSNodeCanvas } = 'default' in library ? (library.default as typeof library) : library;
+  const require = createRequire(import.meta.url);
+  // The built program holds the drawing library and draws with this canvas; from the source it brings its own.
+  const canvas =
+    typeof canvasInProgram === 'string'
+      ? require(canvasInProgram)
+      : createRequire(require.resolve('chartjs-node-canvas'))('canvas');
+  registerType(canvas, require.resolve);
   return (chart, { width, height, density, paper, colours }) => {
     const canvas = new ChartJSNodeCanvas({ width, height, backgroundColour: paper });
     const options = { ...chart.options, devicePixelRatio: density };
