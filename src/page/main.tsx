@@ -4,6 +4,7 @@ import './styles/controls.css';
 import './styles/notation.css';
 import './styles/practise.css';
 import './styles/playing.css';
+import './styles/result.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
 

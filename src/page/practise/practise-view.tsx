@@ -12,7 +12,7 @@ import { StartBar } from './start-bar.tsx';
 import { TempoAndTimes } from './tempo-and-times.tsx';
 
 const ways: readonly { readonly way: Way; readonly title: string }[] = [
-  { way: 'exercise', title: 'From the list' },
+  { way: 'exercise', title: 'The list' },
   { way: 'own', title: 'My own' },
   { way: 'sheet', title: 'A sheet' },
 ];

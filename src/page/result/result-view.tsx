@@ -1,37 +1,118 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { sharedEngine } from '../engine/shared-engine.ts';
+import { saveFile } from '../library/save-file.ts';
+import { goTo } from '../shell/route.ts';
+import { GuessAnswer } from './guess-answer.tsx';
+import { GuessForm, type OwnGuess } from './guess-form.tsx';
+import { keepGuessOf } from './keep-guess.ts';
 import { onShownTake, shownTake } from './shown-take.ts';
+import { tempoAdviceOf, verdict } from './verdict.ts';
 
-/** The report on a take. */
+/** A take's verdict in one line, what can be done with it, and the whole report. */
 export function ResultView() {
   const [take, setTake] = useState(shownTake);
   const [html, setHtml] = useState<string | null>(null);
+  const [fault, setFault] = useState<string | null>(null);
+  const [kept, setKept] = useState<string | null>(null);
+  const [guess, setGuess] = useState<OwnGuess | null>(null);
+  const [asking, setAsking] = useState(take?.guessFirst ?? false);
+  const frame = useRef<HTMLIFrameElement>(null);
   useEffect(() => onShownTake(() => setTake(shownTake())), []);
   useEffect(() => {
     setHtml(null);
+    setFault(null);
+    setKept(null);
+    setGuess(null);
+    setAsking(take?.guessFirst ?? false);
     if (take === null) return;
     let current = true;
-    void sharedEngine()
+    sharedEngine()
       .report(take.result, take.sound)
-      .then((text) => current && setHtml(text));
+      .then(
+        (text) => current && setHtml(text),
+        (error: Error) => current && setFault(error.message),
+      );
+    void take.kept.then((id) => current && id !== null && setKept('Kept in My takes.'));
+    void take.fault?.then((sentence) => current && sentence !== null && setKept(sentence));
     return () => {
       current = false;
     };
   }, [take]);
-  if (take === null) return <p>No take has been played yet.</p>;
+
+  if (take === null)
+    return (
+      <>
+        <h1>No take yet</h1>
+        <p>Play one first, or open one that you kept.</p>
+        <p>
+          <a class="button main" href="#/">
+            Practise
+          </a>
+        </p>
+      </>
+    );
+  const { result } = take;
+  if (asking)
+    return (
+      <GuessForm
+        result={result}
+        done={(given) => {
+          setGuess(given);
+          setAsking(false);
+          if (given !== null) void keepGuessOf(take, given);
+        }}
+      />
+    );
+  const name = result.recording.name.replace(/\.\w{1,4}$/, '');
+  const tempo = tempoAdviceOf(result);
   return (
-    <>
-      <h1>The take</h1>
+    <div class="result">
+      <div class="result-bar">
+        <h1 class="unseen">{result.sheet.title || 'The take'}</h1>
+        <p class="verdict" role="status">
+          <strong>{verdict(result)}</strong> {tempo}
+        </p>
+        {guess !== null && <GuessAnswer result={result} guess={guess} />}
+        <div class="buttons">
+          <button type="button" class="main" onClick={() => goTo('')}>
+            Practise again
+          </button>
+          <button
+            type="button"
+            disabled={html === null}
+            onClick={() => saveFile(`${name}.html`, new Blob([html!], { type: 'text/html' }))}
+          >
+            Save the report
+          </button>
+          <button
+            type="button"
+            disabled={html === null || result.grading.state !== 'graded'}
+            // The report stands by itself and prints itself.
+            onClick={() => frame.current?.contentWindow?.postMessage('print', '*')}
+          >
+            Print
+          </button>
+          <span class="quiet" role="status">
+            {kept}
+          </span>
+        </div>
+      </div>
+      {fault !== null && (
+        <p class="fault" role="alert">
+          {fault}
+        </p>
+      )}
       {html === null ? (
-        <p>One moment …</p>
+        fault === null && <p class="quiet">Drawing the report …</p>
       ) : (
         <iframe
+          ref={frame}
           class="report"
-          title="Report on the take"
+          title="The report on this take"
           sandbox="allow-scripts allow-downloads allow-modals"
           srcdoc={html}
         />
       )}
-    </>
+    </div>
   );
 }

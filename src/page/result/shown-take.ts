@@ -2,14 +2,16 @@ import type { TakeResult } from '../../core/result/take-result.ts';
 import type { TakeSound } from '../engine/engine-messages.ts';
 import { goTo } from '../shell/route.ts';
 
-/** A take to look at: its result, and its sound where there is one. */
+/** A take to look at. */
 export interface ShownTake {
   readonly result: TakeResult;
   readonly sound: TakeSound | null;
-  /** Its id in the library, once it is kept. */
-  readonly id?: string;
-  /** The exercise as text, to practise it again. */
-  readonly sheetText?: string;
+  /** Its id in the library, or the promise of one while it is being kept; null for one that isn't kept. */
+  readonly kept: Promise<string | null>;
+  /** Why it isn't kept, if that went wrong. */
+  readonly fault?: Promise<string | null>;
+  /** The player wants to guess before the figures are shown. */
+  readonly guessFirst: boolean;
 }
 
 let shown: ShownTake | null = null;

@@ -16,7 +16,7 @@ export function Navigation({ route }: { readonly route: Route }) {
           <path class="beam" d="M8 10H32" />
           <path class="sign" d="M6 1L12 3.5L6 6" />
         </svg>
-        Evenhand
+        <span class="brand-name">Evenhand</span>
       </a>
       <nav aria-label="Parts of the page">
         {views

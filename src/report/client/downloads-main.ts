@@ -1,3 +1,5 @@
+import { printWhenAsked } from './print-when-asked.ts';
+
 /** Base64 of a gzip file back to the file's bytes. */
 async function unpacked(base64: string): Promise<ArrayBuffer> {
   const bytes = Uint8Array.from(atob(base64), (character) => character.charCodeAt(0));
@@ -17,3 +19,5 @@ for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-f
     setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
   });
 }
+
+printWhenAsked();

@@ -1,0 +1,22 @@
+import { sentence } from '../../core/result/sentences.ts';
+import type { TakeResult } from '../../core/result/take-result.ts';
+
+const words = { secure: 'secure', nearly: 'nearly there', 'not-yet': 'not there yet' } as const;
+
+/**
+ * A take's verdict in one line: its score with the range it likely lies in, or why it has none.
+ *
+ * @example verdict(result) // 'Score 78, nearly there; likely 71 to 84.'
+ */
+export function verdict({ grading, scores }: TakeResult): string {
+  if (grading.state === 'not-gradable') return sentence(grading.reason);
+  if (scores === null) return 'No score: too little of this take could be measured.';
+  const { score, low, high, word } = scores.overall;
+  return `Score ${Math.round(score)}, ${words[word]}; likely ${Math.round(low)} to ${Math.round(high)}.`;
+}
+
+/** What a take says of the tempo to play next, or null. */
+export function tempoAdviceOf({ advice }: TakeResult): string | null {
+  const found = advice.find(({ code }) => code.startsWith('tempo-'));
+  return found === undefined ? null : sentence(found);
+}

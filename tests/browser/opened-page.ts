@@ -1,0 +1,52 @@
+import { type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { runningPage } from '../server/running-page.ts';
+import { args, executablePath } from './chromium.ts';
+
+/** The page in a browser of its own, with everything that went wrong in it. */
+export interface OpenedPage {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  readonly address: string;
+  readonly faults: readonly string[];
+  /** Stops the server; the page stays open. */
+  stopServing(): void;
+}
+
+export interface OpeningOptions extends BrowserContextOptions {
+  /** Part of the address behind #. */
+  readonly view?: string;
+  /** Further switches of the browser. */
+  readonly switches?: readonly string[];
+  /** Runs in the page before anything of its own. */
+  readonly before?: () => void;
+}
+
+/** Opens the built page, hands it over, and closes all of it. */
+export async function withPage(
+  { view = '', switches = [], before, ...options }: OpeningOptions,
+  use: (opened: OpenedPage) => Promise<void>,
+): Promise<void> {
+  const served = await runningPage();
+  const browser = await chromium.launch({ executablePath, args: [...args, ...switches] });
+  try {
+    const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
+    if (before !== undefined) await context.addInitScript(before);
+    const page = await context.newPage();
+    const faults: string[] = [];
+    page.on('console', (message) => {
+      if (['error', 'warning'].includes(message.type())) faults.push(message.text());
+    });
+    page.on('pageerror', (error) => faults.push(error.message));
+    const address = `http://127.0.0.1:${served.port}/`;
+    page.on('request', (request) => {
+      if (!request.url().startsWith(address) && !/^(data|blob|about):/.test(request.url()))
+        faults.push(`asked for ${request.url()}`);
+    });
+    await page.goto(address + view);
+    await page.locator('h1').first().waitFor();
+    await use({ page, context, address, faults, stopServing: () => served.close() });
+  } finally {
+    await browser.close();
+    served.close();
+  }
+}
