@@ -19,7 +19,7 @@ export function Confirm({ title, action, act, leave, children }: Props) {
       <h2 id="confirm-title">{title}</h2>
       {children}
       <div class="actions">
-        <button type="button" autofocus onClick={() => dialog.current?.close()}>
+        <button type="button" onClick={() => dialog.current?.close()}>
           Leave as it is
         </button>
         <button type="button" class="grave" onClick={act}>
