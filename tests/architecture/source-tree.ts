@@ -16,5 +16,9 @@ export function readSourceTree(folder: string): SourceTree {
   );
 }
 
-/** The path below src that a relative import leads to; it begins with `../` where it leads out of src. */
-export const importedPath = (from: string, target: string): string => posix.join(posix.dirname(from), target);
+/**
+ * The path below src that a relative import leads to; it begins with `../` where it leads out of src. What stands behind
+ * a question mark tells the page's bundler what to make of the file.
+ */
+export const importedPath = (from: string, target: string): string =>
+  posix.join(posix.dirname(from), target.replace(/\?.*$/, ''));

@@ -1,21 +1,11 @@
-type Kind = 'input' | 'output';
+import { readKept, writeKept } from '../shell/kept.ts';
 
-const keyOf = (kind: Kind) => `evenhand-${kind}-device`;
+type Kind = 'input' | 'output';
 
 /** The device chosen last, or null. */
 export function keptDevice(kind: Kind): string | null {
-  try {
-    return localStorage.getItem(keyOf(kind));
-  } catch {
-    return null;
-  }
+  const kept = readKept(`${kind}-device`);
+  return typeof kept === 'string' && kept !== '' ? kept : null;
 }
 
-/** Notes which device was chosen; a browser that keeps nothing is asked again next time. */
-export function keepDevice(kind: Kind, deviceId: string): void {
-  try {
-    localStorage.setItem(keyOf(kind), deviceId);
-  } catch {
-    // Private browsing without storage.
-  }
-}
+export const keepDevice = (kind: Kind, deviceId: string): void => writeKept(`${kind}-device`, deviceId);
