@@ -34,6 +34,16 @@ export const takeSentences: SentenceTable = {
     'Ahead or behind the click is not told: the delay of this output was not measured, or it is a wireless one. Measure the delay before the next take, or let a loudspeaker sound the click so that it is in the recording.',
   'click-delay-changed': (f) =>
     `The click in the recording lies ${Math.abs(numberOf(f, 'differenceMs')).toFixed(0)} ms from where the measured delay puts it, so the delay is no longer right. Strokes are held against the click as it was heard. Measure the delay again.`,
+  'recording-cut-short': (f) =>
+    `The recording ended by itself at ${takeTime(numberOf(f, 'at'))}: the microphone or the sound was taken away. What was played until then was graded.`,
+  'recording-fell-behind': (f) =>
+    `The device was too busy near ${takeTime(numberOf(f, 'at'))} and lost about ${lost(numberOf(f, 'seconds'))} of sound. Strokes near there may seem missed or early; close other programs and record again.`,
+  'microphone-gating': () =>
+    'The check of the microphone found that it cuts off soft sounds after silence. Taps may be missing here that were played; switch voice processing off or use another microphone.',
+  'microphone-noise-suppression': () =>
+    'The check of the microphone found that it takes steady sound for noise and lowers it. Soft taps may be too low here; switch voice processing off or use another microphone.',
+  'microphone-gain-control': () =>
+    'The check of the microphone found that it evens out loud and soft. Accents and taps lie further apart than this take shows; switch automatic gain off or use another microphone.',
   'model-not-graded': () =>
     'The model is the result of a take without a grade, so there is nothing to hold this take against. Choose the result of a graded take.',
   'model-too-short': () =>

@@ -1,7 +1,7 @@
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import type { PlayedClick } from '../../core/grading/click-to-hold-against.ts';
 import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
-import type { TakeResult } from '../../core/result/take-result.ts';
+import type { Reason, TakeResult } from '../../core/result/take-result.ts';
 
 /** The sound of a take: a file's bytes, or samples, one array a channel. */
 export type TakeSound =
@@ -17,6 +17,8 @@ export interface TakeFacts {
   readonly playedClick?: PlayedClick;
   /** Stretches of samples that were lost while recording. */
   readonly gaps?: readonly RecordingGap[];
+  /** What is known of the recording before it is listened to. */
+  readonly warnings?: readonly Reason[];
   /** The player noted pain or discomfort: no advice to go faster. */
   readonly discomfort?: boolean;
 }

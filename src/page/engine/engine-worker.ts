@@ -32,7 +32,8 @@ async function grade(
   const { source, notes } = opened;
   const { sheet, ...known } = facts;
   const sha256 = 'bytes' in sound ? await hexDigest(sound.bytes) : null;
-  tell({ answer: 'result', result: gradeTake(source, sheet, { ...known, sha256, warnings: notes }) });
+  const warnings = [...(facts.warnings ?? []), ...notes];
+  tell({ answer: 'result', result: gradeTake(source, sheet, { ...known, sha256, warnings }) });
 }
 
 async function report(

@@ -15,11 +15,13 @@ export interface Microphone {
   readonly context: AudioContext;
   readonly stream: MediaStream;
   readonly track: MediaStreamTrack;
-  readonly input: MediaStreamAudioSourceNode;
+  readonly input: AudioNode;
   readonly deviceId: string;
   /** Name that the system gives it; untrusted text. */
   readonly label: string;
   readonly settings: MicrophoneSettings;
+  /** Differs each time a microphone is opened: the way through the browser may come out longer or shorter. */
+  readonly session: string;
   close(): void;
 }
 
@@ -70,6 +72,7 @@ export async function openMicrophone({
           sampleRate: said.sampleRate ?? null,
           channels: said.channelCount ?? null,
         },
+        session: crypto.randomUUID(),
         close() {
           input.disconnect();
           for (const one of stream.getTracks()) one.stop();

@@ -57,6 +57,7 @@ const anyFacts = {
   wanted: 72,
   graded: 12,
   notReached: 8,
+  at: 12.3,
   gaps: 2,
   seconds: 1.26,
   unheard: 3,

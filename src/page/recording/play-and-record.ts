@@ -1,0 +1,161 @@
+import type { ClickPlan } from '../../core/click-track/click-plan.ts';
+import { renderClicks } from '../../core/click-track/render-clicks.ts';
+import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
+import { delayInUse } from './calibration/delay-in-use.ts';
+import { delaysOf } from './calibration/kept-delays.ts';
+import { looksWireless } from './calibration/looks-wireless.ts';
+import { loadCapture, startCapture } from './capture/start-capture.ts';
+import { keepScreenAwake } from './keep-screen-awake.ts';
+import { writeTake } from './kept/take-writer.ts';
+import { type Levels, type Meter, meterAtRest, meterStep } from './meter/level-meter.ts';
+import type { Microphone } from './open-microphone.ts';
+import { currentOutput } from './output-device.ts';
+import { playSound } from './play-sound.ts';
+import { playedClickOf } from './played-click-of.ts';
+import type { DeviceProof } from './proof/device-proof.ts';
+import type { RecordedTake } from './recorded-take.ts';
+import { type Trouble, type TroubleCode, troubleAt } from './recording-trouble.ts';
+import { recordingWarnings } from './recording-warnings.ts';
+import { watchInterruptions } from './watch-interruptions.ts';
+
+export interface PlayAndRecord {
+  readonly microphone: Microphone;
+  /** Null records without a click. `volume` lies between 0 and 1. */
+  readonly click: { readonly plan: ClickPlan; readonly volume: number } | null;
+  /** The sheet that is played, as text, and the take's name: a recovered recording knows them again. */
+  readonly sheetText: string;
+  readonly name: string;
+  readonly proof?: DeviceProof | null;
+  /** Told of every block as it comes: its first frame in the recording. */
+  readonly listen?: (samples: Float32Array, at: number) => void;
+  readonly trouble?: (trouble: Trouble) => void;
+  /** Called when the recording ends by itself; `stop` then gives what there is. */
+  readonly ended?: () => void;
+}
+
+export interface RunningTake {
+  /** s since the click track began, as it is heard; negative before. */
+  now(): number;
+  levels(): Levels;
+  setVolume(volume: number): void;
+  stop(): Promise<RecordedTake>;
+  /** Ends it and throws everything away for real. */
+  discard(): Promise<void>;
+}
+
+/** From the call to the first click, s: time for the first blocks to come and for hands to find the sticks. */
+const lead = 0.6;
+/** What was played at the moment of stopping is still under way, s. */
+const tail = 0.15;
+
+/** Plays a click track and records what is played to it. Rejects only where the audio thread can't be had. */
+export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> {
+  const { microphone, click, listen, trouble, proof = null } = asked;
+  const { context, settings } = microphone;
+  const { sampleRate } = context;
+  const output = await currentOutput(context);
+  // Nothing may come between the first block and what it is counted by.
+  await loadCapture(context);
+  const troubles: Trouble[] = [];
+  const muted: { from: number; to: number | null }[] = [];
+  let meter: Meter = meterAtRest;
+  let gapsSeen = 0;
+  let stallsSeen = 0;
+  const place = () => capture.frames().length;
+  const meet = (code: TroubleCode) => {
+    const met = troubleAt(code, place() / sampleRate);
+    const before = troubles.some((one) => one.code === code);
+    troubles.push(met);
+    writer.note({ frame: place(), what: code, facts: {} });
+    if (!before) trouble?.(met);
+  };
+
+  const id = `${Date.now().toString(36)}-${crypto.randomUUID().slice(0, 8)}`;
+  const startedAt = new Date().toISOString();
+  const { sheetText, name } = asked;
+  const writer = writeTake({ id, startedAt, sampleRate, sheetText, name }, (state) => {
+    if (state === 'full') meet('storage-full');
+    if (state === 'unavailable') meet('not-kept');
+  });
+  const capture = await startCapture(context, microphone.input, (samples, at) => {
+    writer.samples(at, samples);
+    const { clipped } = meter.levels;
+    meter = meterStep(meter, samples, sampleRate);
+    if (meter.levels.clipped && !clipped) meet('clipped');
+    if (capture.frames().gaps.length > gapsSeen) meet('gap');
+    gapsSeen = capture.frames().gaps.length;
+    if (capture.stalls().length > stallsSeen) meet('busy');
+    stallsSeen = capture.stalls().length;
+    listen?.(samples, at);
+  });
+
+  let finished: Promise<RecordedTake> | null = null;
+  const unwatch = watchInterruptions(
+    microphone,
+    async () => (await currentOutput(context)).id !== output.id,
+    (what) => {
+      if (what === 'muted') muted.push({ from: place(), to: null });
+      const open = muted.at(-1);
+      if (what === 'unmuted' && open !== undefined && open.to === null) open.to = place();
+      if (what === 'unmuted') return;
+      meet(what === 'muted' ? 'microphone-muted' : what === 'hidden' ? 'page-hidden' : what);
+      if (what === 'microphone-ended' || what === 'interrupted') {
+        void stop();
+        asked.ended?.();
+      }
+    },
+  );
+  const sleep = keepScreenAwake();
+  const track = click && renderClicks(click.plan, sampleRate);
+  const sound =
+    click && track && playSound(context, new Float32Array(track), { after: lead, volume: click.volume });
+  const start = sound?.at ?? context.currentTime;
+
+  function stop(): Promise<RecordedTake> {
+    finished ??= finish();
+    return finished;
+  }
+
+  async function finish(): Promise<RecordedTake> {
+    sound?.stop();
+    if (context.state === 'running') await new Promise((resolve) => setTimeout(resolve, 1000 * tail));
+    unwatch();
+    sleep();
+    capture.stop();
+    const { gaps, first, length } = capture.frames();
+    const way = { outputId: output.id, inputId: microphone.deviceId, sampleRate };
+    const delays = delaysOf(way);
+    const wireless = looksWireless(output.label, delays.at(-1)?.latency ?? null) !== null;
+    const met = (code: TroubleCode) => troubles.some((one) => one.code === code);
+    const doubtful = wireless || met('output-changed') || met('busy');
+    const delay = doubtful ? null : delayInUse(delays, microphone.session);
+    const trackStart = start - (first ?? 0) / sampleRate;
+    const playedClick = click && playedClickOf(click.plan, trackStart, delay);
+    writer.note({ frame: length, what: 'click', facts: { playedClick } });
+    await writer.end();
+    const silent = muted.map(({ from, to }): RecordingGap => ({ at: from, frames: (to ?? length) - from }));
+    return {
+      samples: capture.samples(),
+      sampleRate,
+      gaps: [...gaps, ...silent].filter(({ frames }) => frames > 0).sort((a, b) => a.at - b.at),
+      playedClick,
+      clickTimes: playedClick?.calibrated ? playedClick.times : null,
+      warnings: recordingWarnings(troubles, capture.stalls(), proof),
+      troubles,
+      device: { input: microphone.label, output: output.label, settings, proof },
+      safe: writer.state() === 'writing',
+      release: () => writer.remove(),
+    };
+  }
+
+  return {
+    now: () => context.currentTime - (context.outputLatency || 0) - start,
+    levels: () => meter.levels,
+    setVolume: (volume) => sound?.setVolume(volume),
+    stop,
+    async discard() {
+      await stop();
+      await writer.remove();
+    },
+  };
+}
