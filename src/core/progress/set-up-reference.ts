@@ -1,0 +1,33 @@
+import type { Stroke } from '../onsets/stroke.ts';
+
+/** Eight strokes of each hand at one height before a take: levels, dBFS. */
+export interface SetUpReference {
+  readonly levelsDb: { readonly R: readonly number[]; readonly L: readonly number[] };
+}
+
+/** Strokes asked for a hand, and how many more or fewer still do. */
+const asked = 8;
+const give = 2;
+/** Strokes at one height scatter by one or two dB; beyond this they weren't at one height, dB. Our judgement. */
+const mostSpreadDb = 4;
+
+export type HandHeard =
+  | { readonly state: 'heard'; readonly levelsDb: readonly number[] }
+  | { readonly state: 'too-few' | 'too-many'; readonly strokes: number }
+  | { readonly state: 'uneven'; readonly strokes: number; readonly spreadDb: number };
+
+/**
+ * One hand's strokes for the reference, from all that was heard while it played them.
+ *
+ * @example handForReference([]) // { state: 'too-few', strokes: 0 }
+ */
+export function handForReference(sounds: readonly Stroke[]): HandHeard {
+  const levelsDb = sounds.filter(({ sound }) => sound === 'pad').map(({ levelDb }) => levelDb);
+  const strokes = levelsDb.length;
+  if (strokes < asked - give) return { state: 'too-few', strokes };
+  if (strokes > asked + give) return { state: 'too-many', strokes };
+  const mean = levelsDb.reduce((sum, level) => sum + level, 0) / strokes;
+  const spreadDb = Math.sqrt(levelsDb.reduce((sum, level) => sum + (level - mean) ** 2, 0) / (strokes - 1));
+  if (spreadDb > mostSpreadDb) return { state: 'uneven', strokes, spreadDb };
+  return { state: 'heard', levelsDb };
+}
