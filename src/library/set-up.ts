@@ -7,7 +7,7 @@ import { plainName } from './name-key.ts';
 
 const name = Type.String({ maxLength: 1000 });
 const hand = Type.Object({
-  /** Median level of the strokes, dBFS, and how much they differ, dB. */
+  /** Mean level of the strokes, dBFS, and their standard deviation, dB. */
   levelDb: Type.Number(),
   spreadDb: Type.Number({ minimum: 0 }),
   strokes: Type.Integer({ minimum: 1 }),

@@ -1,4 +1,4 @@
-import { type MeanDifference, summaryOf } from '../stats/mean-difference.ts';
+import type { MeanDifference } from '../stats/mean-difference.ts';
 import { studentTQuantile } from '../stats/student-t-quantile.ts';
 import { welchT } from '../stats/welch-t.ts';
 import type { SetUpReference } from './set-up-reference.ts';
@@ -46,8 +46,8 @@ function combined(right: MeanDifference, left: MeanDifference, sign: 1 | -1, sha
  * @example compareSetUp(thisWeek, lastWeek).verdict // 'alike'
  */
 export function compareSetUp(now: SetUpReference, last: SetUpReference): SetUpComparison {
-  const byHand = (hand: 'R' | 'L') => welchT(summaryOf(now.levelsDb[hand]), summaryOf(last.levelsDb[hand]));
-  const [right, left] = [byHand('R'), byHand('L')];
+  const right = welchT(now.right, last.right);
+  const left = welchT(now.left, last.left);
   const shift = combined(right, left, 1, 0.5);
   const handsApart = combined(right, left, -1, 1);
   const apart = handsApart.low > alikeDb || handsApart.high < -alikeDb;

@@ -1,8 +1,10 @@
 import type { Stroke } from '../onsets/stroke.ts';
+import { type SampleSummary, summaryOf } from '../stats/mean-difference.ts';
 
-/** Eight strokes of each hand at one height before a take: levels, dBFS. */
+/** Eight strokes of each hand at one height before a take: their number, mean level and scatter, dBFS and dB. */
 export interface SetUpReference {
-  readonly levelsDb: { readonly R: readonly number[]; readonly L: readonly number[] };
+  readonly right: SampleSummary;
+  readonly left: SampleSummary;
 }
 
 /** Strokes asked for a hand, and how many more or fewer still do. */
@@ -12,7 +14,7 @@ const give = 2;
 const mostSpreadDb = 4;
 
 export type HandHeard =
-  | { readonly state: 'heard'; readonly levelsDb: readonly number[] }
+  | { readonly state: 'heard'; readonly levels: SampleSummary }
   | { readonly state: 'too-few' | 'too-many'; readonly strokes: number }
   | { readonly state: 'uneven'; readonly strokes: number; readonly spreadDb: number };
 
@@ -26,8 +28,7 @@ export function handForReference(sounds: readonly Stroke[]): HandHeard {
   const strokes = levelsDb.length;
   if (strokes < asked - give) return { state: 'too-few', strokes };
   if (strokes > asked + give) return { state: 'too-many', strokes };
-  const mean = levelsDb.reduce((sum, level) => sum + level, 0) / strokes;
-  const spreadDb = Math.sqrt(levelsDb.reduce((sum, level) => sum + (level - mean) ** 2, 0) / (strokes - 1));
-  if (spreadDb > mostSpreadDb) return { state: 'uneven', strokes, spreadDb };
-  return { state: 'heard', levelsDb };
+  const levels = summaryOf(levelsDb);
+  if (levels.sd > mostSpreadDb) return { state: 'uneven', strokes, spreadDb: levels.sd };
+  return { state: 'heard', levels };
 }

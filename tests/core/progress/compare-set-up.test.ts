@@ -2,19 +2,20 @@ import { describe, expect, it } from 'vitest';
 import { seeded } from '../../../fixtures/generator/random.ts';
 import { compareSetUp } from '../../../src/core/progress/compare-set-up.ts';
 import { handForReference, type SetUpReference } from '../../../src/core/progress/set-up-reference.ts';
+import { summaryOf } from '../../../src/core/stats/mean-difference.ts';
 import { padStroke } from '../grading/made-take.ts';
 
 /** Eight strokes a hand of a player whose strokes scatter by `sd`. */
 const played = (seed: number, levelDb: number, sd = 1.2, left = 0): SetUpReference => {
   const random = seeded(seed);
   const hand = (mean: number) => Array.from({ length: 8 }, () => random.normal(mean, sd));
-  return { levelsDb: { R: hand(levelDb), L: hand(levelDb + left) } };
+  return { right: summaryOf(hand(levelDb)), left: summaryOf(hand(levelDb + left)) };
 };
 
 describe('compareSetUp', () => {
   it('works out the worked example', () => {
-    const now = { levelsDb: { R: [-19, -20, -21], L: [-21, -22, -23] } };
-    const last = { levelsDb: { R: [-20, -21, -22], L: [-22, -23, -24] } };
+    const now = { right: summaryOf([-19, -20, -21]), left: summaryOf([-21, -22, -23]) };
+    const last = { right: summaryOf([-20, -21, -22]), left: summaryOf([-22, -23, -24]) };
     const { shift } = compareSetUp(now, last);
     // Each hand: difference 1, se √(1/3 + 1/3) = 0.8165 with 4 degrees; both: se 0.5774 with 8, t₀.₉₇₅ = 2.3060
     // (Student's table).
@@ -67,6 +68,6 @@ describe('handForReference', () => {
   it('counts nothing but strokes', () => {
     const talk = { ...padStroke(9), sound: 'voice' as const };
     const heard = handForReference([...strokes(Array(8).fill(-20)), talk]);
-    expect(heard.state === 'heard' && heard.levelsDb.length).toBe(8);
+    expect(heard.state === 'heard' && heard.levels.n).toBe(8);
   });
 });
