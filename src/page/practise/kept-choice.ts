@@ -13,7 +13,7 @@ export const keepChoice = (choice: PractiseChoice): void => writeKept(key, choic
 
 /** A choice of whatever was kept: every part that isn't sound is the first choice's. */
 export function soundChoice(kept: unknown): PractiseChoice {
-  const { way, exercise, own, sheet, bpm, repeats, tempoAsWritten, leadChange } =
+  const { way, exercise, own, sheet, bpm, repeats, tempoAsWritten, leadChange, guessFirst } =
     typeof kept === 'object' && kept !== null ? (kept as Record<string, unknown>) : {};
   const plain = firstChoice;
   return {
@@ -25,6 +25,7 @@ export function soundChoice(kept: unknown): PractiseChoice {
     repeats: within(repeats, settingRanges.times) ?? plain.repeats,
     tempoAsWritten: typeof tempoAsWritten === 'boolean' ? tempoAsWritten : plain.tempoAsWritten,
     leadChange: typeof leadChange === 'boolean' ? leadChange : plain.leadChange,
+    guessFirst: typeof guessFirst === 'boolean' ? guessFirst : plain.guessFirst,
   };
 }
 

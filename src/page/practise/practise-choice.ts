@@ -20,6 +20,8 @@ export interface PractiseChoice {
   readonly tempoAsWritten: boolean;
   /** Hands change over on every second repeat. */
   readonly leadChange: boolean;
+  /** Ask what the player thinks of a take before its figures are shown. */
+  readonly guessFirst: boolean;
 }
 
 /** Gentle to begin with. Our judgement. */
@@ -32,6 +34,7 @@ export const firstChoice: PractiseChoice = {
   repeats: 8,
   tempoAsWritten: true,
   leadChange: false,
+  guessFirst: false,
 };
 
 export type ChosenSheet =

@@ -1,5 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { Sheet } from '../../core/exercise/sheet.ts';
 import { FirstVisit } from '../shell/first-visit.tsx';
+import { AroundTheTake } from './around-the-take.tsx';
 import { ChooseExercise } from './choose-exercise.tsx';
 import { clickWords, keepClick, keptClick } from './click-choice.ts';
 import { ClickSettings } from './click-settings.tsx';
@@ -9,6 +11,7 @@ import { chosenSheet, type PractiseChoice, type Way } from './practise-choice.ts
 import { SheetFile } from './sheet-file.tsx';
 import { SheetPreview } from './sheet-preview.tsx';
 import { StartBar } from './start-bar.tsx';
+import { TakeFlow } from './take-flow.tsx';
 import { TempoAndTimes } from './tempo-and-times.tsx';
 
 const ways: readonly { readonly way: Way; readonly title: string }[] = [
@@ -26,6 +29,21 @@ export function PractiseView() {
   useEffect(() => keepClick(click), [click]);
   const chosen = useMemo(() => chosenSheet(choice), [choice]);
   const fault = chosen.ok ? null : chosen.sentence;
+  const [playing, setPlaying] = useState<Sheet | null>(null);
+  const [discomfort, setDiscomfort] = useState(false);
+  if (playing !== null)
+    return (
+      <>
+        <h1 class="unseen">Playing</h1>
+        <TakeFlow
+          sheet={playing}
+          click={click}
+          guessFirst={choice.guessFirst}
+          discomfort={discomfort}
+          leave={() => setPlaying(null)}
+        />
+      </>
+    );
 
   return (
     <>
@@ -66,9 +84,15 @@ export function PractiseView() {
             <summary>Click: {clickWords(click)}</summary>
             <ClickSettings click={click} change={(part) => setClick((old) => ({ ...old, ...part }))} />
           </details>
+          <AroundTheTake
+            guessFirst={choice.guessFirst}
+            discomfort={discomfort}
+            change={change}
+            setDiscomfort={setDiscomfort}
+          />
         </section>
       </div>
-      <StartBar sheet={chosen.ok ? chosen.sheet : null} click={click} start={() => undefined} />
+      <StartBar sheet={chosen.ok ? chosen.sheet : null} click={click} start={setPlaying} />
     </>
   );
 }

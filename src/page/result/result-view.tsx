@@ -14,6 +14,7 @@ export function ResultView() {
   const [html, setHtml] = useState<string | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const [kept, setKept] = useState<string | null>(null);
+  const [lost, setLost] = useState<string | null>(null);
   const [guess, setGuess] = useState<OwnGuess | null>(null);
   const [asking, setAsking] = useState(take?.guessFirst ?? false);
   const frame = useRef<HTMLIFrameElement>(null);
@@ -22,6 +23,7 @@ export function ResultView() {
     setHtml(null);
     setFault(null);
     setKept(null);
+    setLost(null);
     setGuess(null);
     setAsking(take?.guessFirst ?? false);
     if (take === null) return;
@@ -32,8 +34,8 @@ export function ResultView() {
         (text) => current && setHtml(text),
         (error: Error) => current && setFault(error.message),
       );
-    void take.kept.then((id) => current && id !== null && setKept('Kept in My takes.'));
-    void take.fault?.then((sentence) => current && sentence !== null && setKept(sentence));
+    void take.kept.then((id) => current && setKept(id));
+    void take.fault?.then((sentence) => current && setLost(sentence));
     return () => {
       current = false;
     };
@@ -70,7 +72,7 @@ export function ResultView() {
       <div class="result-bar">
         <h1 class="unseen">{result.sheet.title || 'The take'}</h1>
         <p class="verdict" role="status">
-          <strong>{verdict(result)}</strong> {tempo}
+          <strong>{verdict(result)}</strong> <span class="wide-only">{tempo}</span>
         </p>
         {guess !== null && <GuessAnswer result={result} guess={guess} />}
         <div class="buttons">
@@ -82,7 +84,7 @@ export function ResultView() {
             disabled={html === null}
             onClick={() => saveFile(`${name}.html`, new Blob([html!], { type: 'text/html' }))}
           >
-            Save the report
+            Save<span class="wide-only"> the report</span>
           </button>
           <button
             type="button"
@@ -93,7 +95,8 @@ export function ResultView() {
             Print
           </button>
           <span class="quiet" role="status">
-            {kept}
+            {kept !== null && <a href={`#/takes/${encodeURIComponent(kept)}`}>Kept in My takes</a>}
+            {lost}
           </span>
         </div>
       </div>

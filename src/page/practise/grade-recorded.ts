@@ -1,0 +1,61 @@
+import type { Sheet } from '../../core/exercise/sheet.ts';
+import { writeSheet } from '../../core/exercise/write-sheet.ts';
+import { writeWav } from '../../formats/write-wav.ts';
+import { sharedEngine } from '../engine/shared-engine.ts';
+import type { RecordedTake } from '../recording/recorded-take.ts';
+import type { ShownTake } from '../result/shown-take.ts';
+
+export interface RecordedFacts {
+  readonly sheet: Sheet;
+  readonly name: string;
+  readonly guessFirst: boolean;
+  readonly discomfort: boolean;
+}
+
+/**
+ * Grades a recording and puts it into the library: what is graded is the file that is kept, so that grading it again
+ * gives the same. Rejects with `EngineFault`.
+ */
+export async function gradeRecorded(recorded: RecordedTake, facts: RecordedFacts): Promise<ShownTake> {
+  const { samples, sampleRate, gaps, playedClick, warnings } = recorded;
+  const { sheet, name, guessFirst, discomfort } = facts;
+  const bytes = writeWav({ channels: [samples], sampleRate, depth: 'int24' });
+  const sound = { bytes };
+  const result = await sharedEngine().grade(sound, {
+    name,
+    sheet,
+    gaps,
+    warnings,
+    discomfort,
+    ...(playedClick === null ? {} : { playedClick }),
+  });
+  const keeping = keep().then(
+    (id) => ({ id, fault: null }),
+    async (error: unknown) => {
+      const { faultInWords } = await import('../library/fault-words.ts');
+      return { id: null, fault: `Not kept: ${faultInWords(error)}` };
+    },
+  );
+  return {
+    result,
+    sound,
+    kept: keeping.then(({ id }) => id),
+    fault: keeping.then(({ fault }) => fault),
+    guessFirst,
+  };
+
+  async function keep(): Promise<string> {
+    const { keepGradedTake } = await import('../library/keep-graded-take.ts');
+    const { id } = await keepGradedTake({ result, sheetText: writeSheet(sheet), audio: { name, bytes } });
+    // The library has it now: the copy made while recording can go.
+    await recorded.release();
+    return id;
+  }
+}
+
+/** Name of a take's file: the day and the time by the clock on the wall. */
+export function takeName(date: Date): string {
+  const two = (value: number) => `${value}`.padStart(2, '0');
+  const day = `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+  return `take-${day}-${two(date.getHours())}${two(date.getMinutes())}.wav`;
+}

@@ -1,0 +1,117 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { planClicks } from '../../core/click-track/plan-clicks.ts';
+import type { Sheet } from '../../core/exercise/sheet.ts';
+import { sharedEngine } from '../engine/shared-engine.ts';
+import { showTake } from '../result/shown-take.ts';
+import { type ClickChoice, clickOptions } from './click-choice.ts';
+import { gradeRecorded, takeName } from './grade-recorded.ts';
+import { LevelBar } from './level-bar.tsx';
+import { notePlayed } from './play-time.ts';
+import { PlayingPanel } from './playing-panel.tsx';
+import { type StartedTake, startTake } from './take-recorder.ts';
+
+interface Props {
+  readonly sheet: Sheet;
+  readonly click: ClickChoice;
+  readonly guessFirst: boolean;
+  readonly discomfort: boolean;
+  /** Back to choosing. */
+  readonly leave: () => void;
+}
+
+/** s after the last beat at which a take ends by itself: a player who is late still gets the last strokes in. */
+const after = 1.5;
+
+type State =
+  | { readonly at: 'opening' | 'grading' }
+  | { readonly at: 'playing'; readonly take: StartedTake }
+  | { readonly at: 'fault'; readonly sentence: string };
+
+/** One take from the press to its result: microphone, count-in, playing, grading. */
+export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props) {
+  const [state, setState] = useState<State>({ at: 'opening' });
+  const [troubles, setTroubles] = useState<readonly string[]>([]);
+  const [plan] = useState(() => planClicks(sheet, clickOptions(click)));
+  const stop = useRef<() => void>(() => undefined);
+
+  useEffect(() => {
+    // Loaded while the take is played, so that it is there when it ends.
+    sharedEngine();
+    let gone = false;
+    let ending = false;
+    let started: StartedTake | null = null;
+    const from = Date.now();
+    const name = takeName(new Date(from));
+    const finish = async () => {
+      if (started === null || ending) return;
+      ending = true;
+      setState({ at: 'grading' });
+      try {
+        const recorded = await started.stop();
+        notePlayed({ from, to: Date.now() });
+        showTake(await gradeRecorded(recorded, { sheet, name, guessFirst, discomfort }));
+      } catch (error) {
+        setState({ at: 'fault', sentence: error instanceof Error ? error.message : String(error) });
+      }
+    };
+    stop.current = () => void finish();
+    const timer = setInterval(() => {
+      if (started !== null && started.running.now() > plan.duration + after) void finish();
+    }, 100);
+    void startTake({
+      sheet,
+      plan,
+      volume: click.volume,
+      name,
+      trouble: ({ sentence }) => setTroubles((old) => [...old, sentence]),
+      ended: () => void finish(),
+    }).then((take) => {
+      if (typeof take === 'string') return setState({ at: 'fault', sentence: take });
+      started = take;
+      if (gone) return void take.running.discard();
+      setState({ at: 'playing', take });
+    });
+    return () => {
+      gone = true;
+      clearInterval(timer);
+      if (started !== null && !ending) void finish();
+    };
+  }, []);
+
+  switch (state.at) {
+    case 'opening':
+      return <p class="wait">Opening the microphone … Allow it if the browser asks.</p>;
+    case 'grading':
+      return (
+        <p class="wait" role="status">
+          Listening to what you played …
+        </p>
+      );
+    case 'fault':
+      return (
+        <div class="wait">
+          <p class="fault" role="alert">
+            {state.sentence}
+          </p>
+          <button type="button" class="main" onClick={leave}>
+            Back
+          </button>
+        </div>
+      );
+    case 'playing': {
+      const { running } = state.take;
+      return (
+        <PlayingPanel sheet={sheet} plan={plan} now={running.now} stop={() => stop.current()}>
+          <LevelBar levels={running.levels} />
+          {troubles.length > 0 && (
+            <ul class="fault" role="alert">
+              {troubles.map((sentence) => (
+                <li key={sentence}>{sentence}</li>
+              ))}
+            </ul>
+          )}
+        </PlayingPanel>
+      );
+    }
+  }
+}

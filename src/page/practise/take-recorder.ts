@@ -1,0 +1,47 @@
+import type { ClickPlan } from '../../core/click-track/click-plan.ts';
+import type { Sheet } from '../../core/exercise/sheet.ts';
+import { writeSheet } from '../../core/exercise/write-sheet.ts';
+import { openMicrophone } from '../recording/open-microphone.ts';
+import { playAndRecord, type RunningTake } from '../recording/play-and-record.ts';
+import type { RecordedTake } from '../recording/recorded-take.ts';
+import type { Trouble } from '../recording/recording-trouble.ts';
+import { pageAudio } from './page-audio.ts';
+
+export interface StartedTake {
+  readonly running: RunningTake;
+  /** Ends the recording and lets go of the microphone. */
+  stop(): Promise<RecordedTake>;
+}
+
+export interface TakeWish {
+  readonly sheet: Sheet;
+  readonly plan: ClickPlan;
+  readonly volume: number;
+  readonly name: string;
+  readonly listen?: (samples: Float32Array, at: number) => void;
+  readonly trouble: (trouble: Trouble) => void;
+  readonly ended: () => void;
+}
+
+/** Opens the microphone and starts a take; a sentence where that can't be. To be called from a press. */
+export async function startTake({ sheet, plan, volume, ...rest }: TakeWish): Promise<StartedTake | string> {
+  const context = await pageAudio();
+  const opened = await openMicrophone({ context });
+  if (opened.state === 'fault') return opened.fault.sentence;
+  const { microphone } = opened;
+  try {
+    const click = { plan, volume };
+    const running = await playAndRecord({ microphone, click, sheetText: writeSheet(sheet), ...rest });
+    return {
+      running,
+      async stop() {
+        const recorded = await running.stop();
+        microphone.close();
+        return recorded;
+      },
+    };
+  } catch {
+    microphone.close();
+    return 'The recording could not be started. Load the page again and try once more.';
+  }
+}

@@ -1,0 +1,185 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { parseSheet } from '../../src/core/exercise/parse-sheet.ts';
+import { gradeTake } from '../../src/core/grade-take.ts';
+import type { TakeResult } from '../../src/core/result/take-result.ts';
+import { memoryBytes } from '../../src/formats/memory-bytes.ts';
+import { riffLayout } from '../../src/formats/riff-layout.ts';
+import { wavSource } from '../../src/formats/wav-source.ts';
+import { browserThere } from './chromium.ts';
+import { withPage } from './opened-page.ts';
+
+const takes = join(import.meta.dirname, '../../fixtures/takes');
+const sheetText = readFileSync(join(takes, 'accent-one.sheet'), 'utf8');
+
+/** The microphone hears a rendered take, once; no dialog asks. */
+const hears = (name: string) => [
+  '--use-fake-ui-for-media-stream',
+  '--use-fake-device-for-media-stream',
+  `--use-file-for-fake-audio-capture=${join(takes, `${name}.wav`)}%noloop`,
+];
+
+function gradedHere(bytes: Uint8Array): TakeResult {
+  const layout = riffLayout(memoryBytes(bytes));
+  const parsed = parseSheet(sheetText);
+  if (!layout.ok || !parsed.ok) throw new Error('The take can’t be read.');
+  return gradeTake(wavSource(memoryBytes(bytes), layout.layout), parsed.sheet);
+}
+
+/** The result that the shown report holds. */
+async function shownResult(page: Page): Promise<TakeResult> {
+  const html = (await page.locator('iframe.report').getAttribute('srcdoc'))!;
+  const packed = /<script type="text\/plain" data-packed="result.json">([^<]+)</.exec(html)![1]!;
+  return JSON.parse(gunzipSync(Buffer.from(packed, 'base64')).toString()) as TakeResult;
+}
+
+/** Recordings in the browser's private files. */
+async function keptRecordings(page: Page): Promise<Uint8Array[]> {
+  const found = await page.evaluate(async () => {
+    const all: string[] = [];
+    const walk = async (folder: FileSystemDirectoryHandle): Promise<void> => {
+      for await (const entry of (
+        folder as unknown as { values(): AsyncIterable<FileSystemHandle> }
+      ).values()) {
+        if (entry.kind === 'directory') await walk(entry as FileSystemDirectoryHandle);
+        else {
+          const file = await (entry as FileSystemFileHandle).getFile().catch(() => null);
+          if (file === null || (await file.slice(0, 4).text()) !== 'RIFF') continue;
+          const bytes = new Uint8Array(await file.arrayBuffer());
+          let text = '';
+          for (const byte of bytes) text += String.fromCharCode(byte);
+          all.push(btoa(text));
+        }
+      }
+    };
+    await walk(await navigator.storage.getDirectory());
+    return all;
+  });
+  return found.map((text) => Uint8Array.from(Buffer.from(text, 'base64')));
+}
+
+/** Figures of both results lie in each other's ranges, and there are some. */
+function expectAgreement(one: TakeResult, other: TakeResult): void {
+  expect(one.grading).toEqual({ state: 'graded' });
+  let compared = 0;
+  for (const { id, scope, outcome } of one.measures) {
+    if (outcome.state !== 'measured') continue;
+    const twin = other.measures.find((m) => m.id === id && JSON.stringify(m.scope) === JSON.stringify(scope));
+    if (twin?.outcome.state !== 'measured') continue;
+    const { low, high } = twin.outcome;
+    const room = 1e-9 + 0.001 * Math.abs(twin.outcome.value);
+    expect(outcome.value, `${id} ${JSON.stringify(scope)}`).toBeGreaterThanOrEqual(low - room);
+    expect(outcome.value, `${id} ${JSON.stringify(scope)}`).toBeLessThanOrEqual(high + room);
+    compared += 1;
+  }
+  expect(compared).toBeGreaterThan(30);
+}
+
+async function chooseOwn(page: Page, text: string): Promise<void> {
+  await page.getByText('My own').click();
+  await page.locator('#own-text').fill(text);
+}
+
+const own = '>RLR >LRL ; tempo: 144 ; times: 9';
+
+describe.skipIf(!browserThere('a take on the page'))('a take on the page', () => {
+  it('is played, recorded, graded as the command line grades it, and kept', async () => {
+    await withPage({ switches: hears('accent-one') }, async ({ page, faults }) => {
+      await chooseOwn(page, own);
+      await page.getByRole('button', { name: 'Play and record' }).click();
+      await page.getByRole('button', { name: 'Stop' }).waitFor();
+      await page.locator('.meter-track').waitFor();
+      // The rendered take lasts 8.2 s.
+      await page.waitForTimeout(9500);
+      const stopped = Date.now();
+      await page.keyboard.press('Space');
+      await page.locator('.verdict').waitFor();
+      const verdictAfter = Date.now() - stopped;
+      console.info(`From stopping to the verdict: ${verdictAfter} ms`);
+      expect(verdictAfter).toBeLessThan(5000);
+      await page.locator('iframe.report').waitFor();
+      await page.getByRole('link', { name: 'Kept in My takes' }).waitFor();
+
+      const shown = await shownResult(page);
+      expectAgreement(shown, gradedHere(readFileSync(join(takes, 'accent-one.wav'))));
+      const [recording] = await keptRecordings(page);
+      const again = gradedHere(recording!);
+      expectAgreement(shown, again);
+      expect(again.strokes.time.length).toBe(shown.strokes.time.length);
+      again.strokes.time.forEach((time, i) => {
+        expect(time).toBeCloseTo(shown.strokes.time[i]!, 6);
+      });
+
+      // The report works where it is shown: its pictures are drawn, under both policies.
+      const report = page.frameLocator('iframe.report');
+      await report.locator('figure.drawn').first().waitFor();
+      await report.locator('#listening').waitFor();
+      expect(faults).toEqual([]);
+    });
+  });
+
+  it('says what to do when the microphone may not be used', async () => {
+    await withPage(
+      { switches: ['--use-fake-device-for-media-stream'], permissions: [] },
+      async ({ page }) => {
+        await page.getByRole('button', { name: 'Play and record' }).click();
+        await page.getByRole('alert').getByText('may not use the microphone').waitFor();
+        await page.getByRole('button', { name: 'Back' }).click();
+        await page.getByRole('button', { name: 'Play and record' }).waitFor();
+      },
+    );
+  });
+
+  it('begins with the space bar, asks for a guess first where that is wanted, and tells the truth after', async () => {
+    await withPage({ switches: hears('accent-one') }, async ({ page }) => {
+      await chooseOwn(page, own);
+      await page.getByText('Let me guess').click();
+      await page.locator('main').focus();
+      await page.keyboard.press('PageDown');
+      await page.getByRole('button', { name: 'Stop' }).waitFor();
+      await page.waitForTimeout(9500);
+      await page.keyboard.press('Enter');
+      await page.getByRole('heading', { name: 'What do you think?' }).waitFor();
+      expect(await page.locator('.verdict').count()).toBe(0);
+      await page.getByLabel('The tempo, from start to end').selectOption('rushed');
+      await page.getByRole('button', { name: 'Show me' }).click();
+      expect(await page.locator('.guess-answer').textContent()).toContain('you said it got faster; it held.');
+    });
+  });
+
+  it('remembers what was chosen', async () => {
+    await withPage({}, async ({ page }) => {
+      await chooseOwn(page, 'R>LR L>RL');
+      await page.getByLabel('Beats per minute').fill('117');
+      await page.getByRole('button', { name: 'Faster by 1' }).click();
+      await page.reload();
+      expect(await page.locator('#own-text').inputValue()).toBe('R>LR L>RL');
+      expect(await page.getByLabel('Beats per minute').inputValue()).toBe('118');
+    });
+  });
+
+  it('says at once what is wrong with notes, and lets nothing be played', async () => {
+    await withPage({}, async ({ page }) => {
+      await chooseOwn(page, 'RLX');
+      await page.getByText('"X" means nothing here').waitFor();
+      expect(await page.getByRole('button', { name: 'Play and record' }).isDisabled()).toBe(true);
+    });
+  });
+
+  it('takes the tempo from beats on its button', async () => {
+    await withPage({}, async ({ page }) => {
+      const button = page.locator('button.tap');
+      for (let beat = 0; beat < 7; beat++) {
+        await button.dispatchEvent('pointerdown');
+        await page.waitForTimeout(500);
+      }
+      const bpm = Number(await page.getByLabel('Beats per minute').inputValue());
+      // Waiting takes a little longer than asked for.
+      expect(bpm).toBeGreaterThan(95);
+      expect(bpm).toBeLessThanOrEqual(121);
+    });
+  });
+});
