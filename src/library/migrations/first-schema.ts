@@ -36,7 +36,8 @@ const takes = [
     strokesRight integer not null, strokesLeft integer not null, strokesOther integer not null,
     missed integer not null, technique text not null, pad text not null, sticks text not null,
     device text not null, setUpId text references setUp on delete set null, gradedWith text not null) strict`,
-  'create index takeByTime on take (recordedAt, id)',
+  // With the tempos beside the keys, a search for a tempo reads the index alone.
+  'create index takeByTime on take (recordedAt, id, bpmLow, bpmHigh, score)',
   'create index takeByPerson on take (personId, recordedAt, id)',
   'create index takeByScore on take (score, recordedAt, id)',
   'create index takeByDay on take (day, personId, duration, strokesRight, strokesLeft, strokesOther)',

@@ -1,8 +1,10 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { LibraryClient } from '../../../library/library-calls.ts';
 import { sharedEngine } from '../../engine/shared-engine.ts';
+import { GuessAnswer } from '../../result/guess-answer.tsx';
 import { goTo } from '../../shell/route.ts';
 import { faultInWords } from '../fault-words.ts';
+import { saveFile } from '../save-file.ts';
 import { dayInWords, playedInWords, scoreInWords, tempoInWords, timeInWords } from '../take-words.ts';
 import { DeleteTakes } from './delete-takes.tsx';
 import { ExportTakes } from './export-takes.tsx';
@@ -21,6 +23,7 @@ export function TakeView({ id }: { readonly id: string }) {
   const sound = useLibrary(async (library) => ({ bytes: await library.readAudio(id) }), [id]);
   const [html, setHtml] = useState<string | null>(null);
   const [reportFault, setReportFault] = useState<string | null>(null);
+  const frame = useRef<HTMLIFrameElement>(null);
   const ready = value !== null && (sound.value !== null || sound.fault !== null);
   useEffect(() => {
     if (!ready) return;
@@ -54,7 +57,7 @@ export function TakeView({ id }: { readonly id: string }) {
     );
   }
   if (value === null) return <p class="quiet">One moment …</p>;
-  const { take, remarks, people } = value;
+  const { take, remarks, people, guess, result } = value;
   return (
     <div class="kept-take">
       {back}
@@ -66,8 +69,24 @@ export function TakeView({ id }: { readonly id: string }) {
       </p>
       <div class="actions">
         <ExportTakes label="Export" takes={async () => [take]} />
+        <button
+          type="button"
+          disabled={html === null}
+          onClick={() => saveFile(`${take.day}-report.html`, new Blob([html!], { type: 'text/html' }))}
+        >
+          Save the report
+        </button>
+        <button
+          type="button"
+          disabled={html === null || !take.graded}
+          // The report stands by itself and prints itself.
+          onClick={() => frame.current?.contentWindow?.postMessage('print', '*')}
+        >
+          Print
+        </button>
         <DeleteTakes ids={[id]} deleted={() => goTo('takes')} />
       </div>
+      {guess !== null && <GuessAnswer result={result} guess={guess} />}
       {sound.fault !== null && (
         <p class="fault" role="alert">
           {sound.fault}
@@ -84,6 +103,7 @@ export function TakeView({ id }: { readonly id: string }) {
         <p class="quiet">{reportFault === null ? 'The report is being made …' : ''}</p>
       ) : (
         <iframe
+          ref={frame}
           class="report"
           title="Report on the take"
           sandbox="allow-scripts allow-downloads allow-modals"

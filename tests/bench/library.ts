@@ -1,0 +1,158 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpus, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { CompiledQuery } from 'kysely';
+import { filterChoices } from '../../src/library/filter-choices.ts';
+import type { LibraryDb } from '../../src/library/library.ts';
+import { listLinePlays } from '../../src/library/line-plays.ts';
+import { listSheets } from '../../src/library/list-sheets.ts';
+import { countTakes, listTakes, type TakeOrder } from '../../src/library/list-takes.ts';
+import { openFolderLibrary } from '../../src/library/open-folder-library.ts';
+import { addPerson, listPeople } from '../../src/library/people.ts';
+import { practiceDays } from '../../src/library/practice.ts';
+import { readTake } from '../../src/library/read-take.ts';
+import { storageUse } from '../../src/library/storage-use.ts';
+import type { TakeFilter } from '../../src/library/take-filter.ts';
+import { lineRows, resultRow, takeRow } from '../../src/library/take-rows.ts';
+import { exampleResult } from '../support/example-result.ts';
+
+/** How long listings take in a large library; writes reports/library.md. */
+const takes = 100_000;
+const people = 40;
+const exercises = 300;
+const limitMs = 200;
+
+const hex = (number: number, length: number) => (number * 2654435761 + 97).toString(16).padStart(length, '0');
+const day = (number: number) =>
+  new Date(Date.UTC(2016, 0, 1) + number * 86_400_000).toISOString().slice(0, 10);
+
+/** Takes as `keepTake` writes them, a thousand in a transaction: ten years of forty players. */
+async function fill(db: LibraryDb): Promise<void> {
+  for (let i = 0; i < people; i++)
+    await addPerson(db, { id: `person-${i}`, name: `Player ${i}`, role: 'student', note: '', createdAt: 0 });
+  const example = exampleResult();
+  const { json, version } = resultRow('', example);
+  for (let i = 0; i < exercises; i++) {
+    await db
+      .insertInto('exercise')
+      .values({ id: `exercise-${i}`, label: `Exercise ${i}`, notation: '>RLR' })
+      .execute();
+    const title = `Sheet ${i}`;
+    await db
+      .insertInto('sheet')
+      .values({ id: `sheet-${i}`, title, titleKey: title.toLowerCase(), text: '>RLR', lines: 2 })
+      .execute();
+  }
+  for (let from = 0; from < takes; from += 1000) {
+    await db.transaction().execute(async (transaction) => {
+      for (let i = from; i < from + 1000; i++) {
+        const id = hex(i, 32);
+        const lines = example.sheet.lines.map((line, place) => ({
+          ...line,
+          id: `exercise-${(i * 7 + place * 13) % exercises}`,
+          bpm: 60 + (i % 12) * 8,
+        }));
+        const result = { ...example, sheet: { title: '', lines } };
+        const played = {
+          result,
+          sheetText: '',
+          audio: null,
+          recordedAt: Date.UTC(2016, 0, 1) + i * 3_153_600,
+          day: day(Math.floor((i * 3_153_600) / 86_400_000)),
+          keptAt: 0,
+          personId: `person-${(i * 31 + Math.floor(i / exercises)) % people}`,
+          details: { technique: i % 3 === 0 ? 'wrist' : 'finger' },
+        };
+        const hash = hex(i, 64);
+        await transaction.insertInto('audio').values({ hash, bytes: 2_000_000, name: 'a.wav' }).execute();
+        const row = { ...takeRow(id, `sheet-${i % exercises}`, hash, played), score: (i * 37) % 100 };
+        await transaction.insertInto('take').values(row).execute();
+        await transaction.insertInto('takeLine').values(lineRows(row, result)).execute();
+        await transaction.insertInto('takeResult').values({ takeId: id, version, json }).execute();
+        if (i % 50 === 0)
+          await transaction
+            .insertInto('takeTag')
+            .values({ takeId: id, tag: 'lesson', recordedAt: row.recordedAt })
+            .execute();
+      }
+    });
+  }
+}
+
+const folder = mkdtempSync(join(tmpdir(), 'evenhand-bench-'));
+const library = await openFolderLibrary(folder);
+const { db } = library;
+try {
+  await fill(db);
+  const rows: string[] = [];
+  let slowest = 0;
+  const time = async (name: string, work: () => Promise<unknown>) => {
+    const runs: number[] = [];
+    for (let run = 0; run < 7; run++) {
+      const start = performance.now();
+      await work();
+      runs.push(performance.now() - start);
+    }
+    const worst = Math.max(...runs);
+    const middle = [...runs].sort((a, b) => a - b)[3]!;
+    slowest = Math.max(slowest, worst);
+    rows.push(`| ${name} | ${middle.toFixed(1)} | ${worst.toFixed(1)} |`);
+  };
+  const listing = (name: string, filter: TakeFilter, order: TakeOrder = 'newest') =>
+    time(name, () => listTakes(db, { filter, order }));
+  const middle = await listTakes(db, { filter: { toDay: day(1800) }, limit: 1 });
+
+  await listing('newest 30 takes', {});
+  await listing('oldest 30 takes', {}, 'oldest');
+  await listing('30 takes with the highest scores', {}, 'cleanest');
+  await time('30 takes from the middle on', () => listTakes(db, { after: middle.next }));
+  await time('200 takes', () => listTakes(db, { limit: 200 }));
+  await listing('one player', { personId: 'person-3' });
+  await listing('one exercise', { exerciseId: 'exercise-7' });
+  await listing('one player, one exercise', { personId: 'person-3', exerciseId: 'exercise-7' });
+  await listing('one exercise, a tempo that it never had', { exerciseId: 'exercise-7', fromBpm: 200 });
+  await listing('a tempo that no take had', { fromBpm: 200 });
+  await listing('no such player', { personId: 'nobody' });
+  await listing('one tag', { tag: 'lesson' });
+  await listing('one tag, one player', { tag: 'lesson', personId: 'person-0' });
+  await listing('one technique', { technique: 'wrist' });
+  await listing('words in the title', { title: 'sheet 299' });
+  await listing('words that no title has', { title: 'nowhere' });
+  await listing('a month nine years ago', { fromDay: '2017-03-01', toDay: '2017-03-31' });
+  await listing('one player, highest scores', { personId: 'person-3' }, 'cleanest');
+  await time('how many takes', () => countTakes(db, {}));
+  await time('how many of one player', () => countTakes(db, { personId: 'person-3' }));
+  await time('how many at a tempo', () => countTakes(db, { fromBpm: 100, toBpm: 120 }));
+  await time('how many with words in the title', () => countTakes(db, { title: 'sheet 29' }));
+  await time('people with their takes', () => listPeople(db));
+  await time('what to choose from', () => filterChoices(db));
+  await time('sheets', () => listSheets(db, 30));
+  await time('room taken up', () => storageUse(db));
+  await time("a player's playings of one exercise, all ten years", () =>
+    listLinePlays(db, { personId: 'person-3', exerciseId: 'exercise-7' }),
+  );
+  await time("a player's days of practice, all ten years", () =>
+    practiceDays(db, { personId: 'person-3', fromDay: '2016-01-01', toDay: '2026-12-31' }),
+  );
+  await time('one take opened', () => readTake(db, hex(5000, 32)));
+  const pages = await db.executeQuery(CompiledQuery.raw('pragma page_count'));
+  const megabytes = ((pages.rows[0] as { page_count: number }).page_count * 4096) / 1e6;
+
+  const report = [
+    '# Listings of a large library',
+    '',
+    `${takes.toLocaleString('en')} takes of two lines, ${people} players, ${exercises} exercises, ten years; tables of ${megabytes.toFixed(0)} MB, SQLite on ${cpus()[0]?.model ?? 'this machine'}. Milliseconds: the middle and the slowest of seven runs in a row. A listing takes less than ${limitMs}.`,
+    '',
+    '| what is asked | middle | slowest |',
+    '|---|---|---|',
+    ...rows,
+    '',
+  ].join('\n');
+  console.log(report);
+  mkdirSync('reports', { recursive: true });
+  writeFileSync('reports/library.md', report);
+  if (slowest > limitMs) process.exitCode = 1;
+} finally {
+  await library.close();
+  rmSync(folder, { recursive: true });
+}
