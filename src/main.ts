@@ -17,6 +17,8 @@ if (process.versions.node.startsWith('20.')) {
 const commands: CommandTable = {
   grade: async () => (await import('./cli/grade-command.ts')).gradeCommand(),
   session: async () => (await import('./cli/session-command.ts')).sessionCommand(),
+  takes: async () => (await import('./cli/takes-command.ts')).takesCommand(),
+  players: async () => (await import('./cli/players-command.ts')).playersCommand(),
   rubric: async () => (await import('./cli/rubric-command.ts')).rubricCommand(),
   strokes: async () => (await import('./cli/strokes-command.ts')).strokesCommand(),
   sheet: async () => (await import('./cli/sheet-command.ts')).sheetCommand(),

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { Command } from 'commander';
 import { gradeTake } from '../core/grade-take.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
@@ -7,13 +8,17 @@ import { chosenRubric } from './chosen-rubric.ts';
 import { CommandFault } from './command-fault.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
 import { exitCodes } from './exit-codes.ts';
+import type { GradedTake } from './library/keep-graded-take.ts';
+import { checkKeepOptions, type KeepOptions, withKeepOptions } from './library/keep-options.ts';
+import { shortId } from './library/short-id.ts';
+import { inLibrary } from './library/with-library.ts';
 import { lineOptions } from './line-options.ts';
 import { openTake } from './open-take.ts';
 import { checkOutputPaths, type FileOutputs } from './output-paths.ts';
 import { textSummary } from './text-summary.ts';
 import { writeOutputs } from './write-outputs.ts';
 
-interface Options {
+interface Options extends KeepOptions {
   readonly exercise?: string;
   readonly sheet?: string;
   readonly rubric: string;
@@ -87,7 +92,8 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
     .option('--csv <file>', 'write the strokes as a table for a spreadsheet')
     .option('--report <file>', 'write a report with pictures to open in a browser')
     .option('--no-sound', 'leave the sound of the take out of the report')
-    .option('--pictures <folder>', 'write each picture as a PNG file')
+    .option('--pictures <folder>', 'write each picture as a PNG file');
+  withKeepOptions(command)
     .addHelpText('after', help)
     .configureOutput({ writeOut: output.stdout, writeErr: output.stderr });
 
@@ -105,6 +111,12 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
       ...(options.model ? [options.model] : []),
       options.rubric,
     ]);
+    checkKeepOptions(options);
+    if (take === '-' && options.player !== undefined)
+      throw new CommandFault(
+        'usage',
+        'What comes through a pipe is not kept. Name the file of the recording with --player.',
+      );
     const rubric = await chosenRubric(options.rubric);
     const sheet = askedSheet(options);
     const model =
@@ -126,8 +138,24 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
       if (result.grading.state === 'not-gradable') process.exitCode = exitCodes.notGradable;
       if (!Object.values(files).includes('-')) output.stdout(onScreen(result));
       await writeOutputs(result, { files, pictures, sound: sound ? source : null }, output);
+      if (options.player !== undefined) await keep({ result, sheet, path: take, name }, options, output);
     } finally {
       recording.close();
     }
   });
+}
+
+/** Keeps the take in the library, which loads only then. */
+async function keep(
+  taken: Omit<GradedTake, 'bytes'>,
+  options: KeepOptions,
+  output: CommandOutput,
+): Promise<void> {
+  const bytes = readFileSync(taken.path);
+  const { id, outcome, newPlayer } = await inLibrary(options, async (library) => {
+    const { keepGradedTake } = await import('./library/keep-graded-take.ts');
+    return keepGradedTake(library, { ...taken, bytes }, options);
+  });
+  const under = `take ${shortId(id)} of ${options.player}${newPlayer ? ', a new player' : ''}`;
+  output.stderr(outcome === 'kept' ? `Kept as ${under}.\n` : `It is kept already, as ${under}.\n`);
 }

@@ -26,7 +26,9 @@ export async function runCommandLine(
   const program = new Command('evenhand')
     .description('Grades recorded practice takes of accented-triplet exercises.')
     .version(version, '--version', 'show the version')
-    .helpCommand('help [command]', 'show the help of a command');
+    .helpCommand('help [command]', 'show the help of a command')
+    // A command sees all that stands behind its name, so that its parts may have options that it has too.
+    .enablePositionalOptions();
 
   const [first = ''] = args;
   const named = Object.hasOwn(commands, first) ? [commands[first]!] : Object.values(commands);

@@ -10,6 +10,10 @@ const arriving = /^\.[0-9a-f-]{36}\.arriving$/;
 /** An unfinished file of another program may be growing still; one this old is left over. */
 const leftOverAfterMs = 3_600_000;
 
+/** Where a recording lies in a library's folder. */
+export const audioFile = (libraryFolder: string, hash: string): string =>
+  join(libraryFolder, 'audio', hash.slice(0, 2), hash);
+
 /**
  * Recordings as files of a folder, named by their hash, in 256 folders by its first two characters. Each is written
  * under another name, brought to the disk and then renamed, so that a file with a hash for a name is whole.

@@ -12,6 +12,9 @@ const commands = [
 /** Commands that run until they are interrupted; their own tests run them. */
 const running = ['serve'];
 
+/** Commands on a library, which is made for them. */
+const needLibrary = ['takes', 'players'];
+
 /** Lines of the help that begin with the program's name. */
 const examplesIn = (help: string) => [...help.matchAll(/^ {2}(evenhand .+)$/gm)].map(([, line]) => line!);
 
@@ -34,13 +37,21 @@ describe('help', () => {
       const folder = temporaryFolder();
       copyFileSync(sampleTakePath('accent-one'), join(folder, 'monday.wav'));
       writeFileSync(join(folder, 'week-7.sheet'), 'tempo: 144\n>RLR >LRL ; times: 9\n');
+      const kept = ['--sheet', 'week-7.sheet', '--player', 'Mirelle', '--library', 'library'];
+      if (needLibrary.includes(name)) runProgram(['grade', 'monday.wav', ...kept], { folder });
       const examples = examplesIn(stdout);
       expect(examples.length).toBeGreaterThan(0);
       for (const example of examples) {
         const [line = '', piped] = example.split(' < ');
         const words = line.match(/"[^"]*"|\S+/g)!.map((word) => word.replaceAll('"', ''));
         const input = piped === undefined ? {} : { input: readFileSync(join(folder, piped)) };
-        const ending = runProgram(words.slice(1), { folder, ...input });
+        const ending = runProgram(
+          [...words.slice(1), ...(needLibrary.includes(name) ? ['--library', 'library'] : [])],
+          {
+            folder,
+            ...input,
+          },
+        );
         expect(ending.status, `${example}\n${ending.stderr}`).toBe(0);
         expect(ending.stdout).not.toBe('');
       }

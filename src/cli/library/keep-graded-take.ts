@@ -1,0 +1,53 @@
+import { statSync } from 'node:fs';
+import type { Sheet } from '../../core/exercise/sheet.ts';
+import { writeSheet } from '../../core/exercise/write-sheet.ts';
+import type { TakeResult } from '../../core/result/take-result.ts';
+import { keepTake } from '../../library/keep-take.ts';
+import type { Library } from '../../library/library.ts';
+import { addPerson } from '../../library/people.ts';
+import { programVersion } from '../program-version.ts';
+import { playerNamed } from './find-player.ts';
+import type { KeepOptions } from './keep-options.ts';
+import { localDay } from './local-day.ts';
+
+export interface GradedTake {
+  readonly result: TakeResult;
+  readonly sheet: Sheet;
+  /** The recording, and where it came from; `-` is a pipe. */
+  readonly path: string;
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** Keeps a graded take under its player, who is added when new. Gives the take's id and whether it was there. */
+export async function keepGradedTake(
+  library: Library,
+  { result, sheet, path, name, bytes }: GradedTake,
+  options: KeepOptions,
+): Promise<{ readonly id: string; readonly outcome: 'kept' | 'already-there'; readonly newPlayer: boolean }> {
+  const player = options.player!;
+  const now = Date.now();
+  const known = await playerNamed(library.db, player);
+  const personId = known?.id ?? crypto.randomUUID();
+  if (known === undefined)
+    await addPerson(library.db, { id: personId, name: player, role: 'player', note: '', createdAt: now });
+  const written = path === '-' ? now : statSync(path).mtimeMs;
+  const day = options.day ?? localDay(new Date(written));
+  // A day that was named counts from its noon, wherever the file's own clock stands.
+  const recordedAt = options.day === undefined ? Math.round(written) : new Date(`${day}T12:00`).getTime();
+  const { technique, pad, sticks, device, tag = [] } = options;
+  const details = { technique, pad, sticks, device };
+  const kept = await keepTake(library, {
+    result,
+    sheetText: writeSheet(sheet),
+    audio: { name, bytes },
+    recordedAt,
+    day,
+    keptAt: now,
+    personId,
+    details: Object.fromEntries(Object.entries(details).filter(([, value]) => value !== undefined)),
+    tags: tag,
+    gradedWith: programVersion,
+  });
+  return { ...kept, newPlayer: known === undefined };
+}

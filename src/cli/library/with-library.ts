@@ -1,0 +1,55 @@
+import { homedir } from 'node:os';
+import type { Command } from 'commander';
+import { defaultLibraryFolder } from '../../library/default-library-folder.ts';
+import { LibraryFault } from '../../library/library-fault.ts';
+import { libraryFaultSentence } from '../../library/library-fault-sentence.ts';
+import type { FolderLibrary } from '../../library/open-folder-library.ts';
+import { CommandFault } from '../command-fault.ts';
+
+export interface LibraryOption {
+  readonly library?: string;
+}
+
+/** Adds the option that says where takes are kept. */
+export function withLibraryOption(command: Command): Command {
+  return command.option('--library <folder>', `where takes are kept (${libraryFolder({})})`);
+}
+
+/** A command with parts: each part has its own options, and a library named before the part holds for it. */
+export function withLibraryParts(command: Command, parts: readonly Command[]): Command {
+  command.enablePositionalOptions().hook('preSubcommand', (whole, part) => {
+    const { library } = whole.opts<LibraryOption>();
+    if (library !== undefined) part.setOptionValue('library', library);
+  });
+  for (const part of parts) command.addCommand(part);
+  return command;
+}
+
+/** The folder named by `--library`, else the platform's place for a program's data. */
+export function libraryFolder({ library }: LibraryOption): string {
+  if (library === '')
+    throw new CommandFault('usage', '--library has an empty name behind it. Name a folder.');
+  return (
+    library ?? defaultLibraryFolder({ platform: process.platform, home: homedir(), environment: process.env })
+  );
+}
+
+/** Opens the library, does something in it, and closes it; what it refuses becomes a fault of the command. */
+export async function inLibrary<T>(
+  option: LibraryOption,
+  work: (library: FolderLibrary) => Promise<T>,
+): Promise<T> {
+  const folder = libraryFolder(option);
+  try {
+    const { openFolderLibrary } = await import('../../library/open-folder-library.ts');
+    const library = await openFolderLibrary(folder);
+    try {
+      return await work(library);
+    } finally {
+      await library.close();
+    }
+  } catch (error) {
+    if (error instanceof LibraryFault) throw new CommandFault('fault', libraryFaultSentence(error));
+    throw error;
+  }
+}

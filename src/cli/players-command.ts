@@ -1,0 +1,121 @@
+import { Command } from 'commander';
+import { deletePerson, mergePeople } from '../library/move-people.ts';
+import { addPerson, changePerson, listPeople } from '../library/people.ts';
+import { CommandFault } from './command-fault.ts';
+import { type CommandOutput, toProcess } from './command-output.ts';
+import { findPlayer, playerNamed } from './library/find-player.ts';
+import { localTime } from './library/local-day.ts';
+import {
+  inLibrary,
+  type LibraryOption,
+  withLibraryOption,
+  withLibraryParts,
+} from './library/with-library.ts';
+import { padded, printable } from './text-layout.ts';
+
+const help = `
+Examples:
+  evenhand players
+  evenhand players add "Tomas B."
+  evenhand players rename "Tomas B." "Tomas"
+`;
+
+interface Options extends LibraryOption {
+  readonly json?: true;
+  readonly yes?: true;
+}
+
+/** The command that lists the players of a library, and adds, renames, merges and deletes them. */
+export function playersCommand(output: CommandOutput = toProcess): Command {
+  const settled = (command: Command) =>
+    withLibraryOption(command.configureOutput({ writeOut: output.stdout, writeErr: output.stderr }));
+  const command = settled(new Command('players'))
+    .description('List the players whose takes are kept; add, rename, merge and delete them.')
+    .option('--json', 'write JSON')
+    .addHelpText('after', help)
+    .action((options: Options) =>
+      inLibrary(options, async ({ db }) => {
+        const people = await listPeople(db);
+        if (options.json) return output.stdout(`${JSON.stringify(people, null, 2)}\n`);
+        if (people.length === 0)
+          return output.stderr('There are no players yet. Keep a take: `evenhand grade … --player NAME`.\n');
+        const width = Math.max(...people.map(({ name }) => [...printable(name)].length));
+        for (const { name, takes, lastAt } of people)
+          output.stdout(
+            `${padded(printable(name), width)}  ${padded(`${takes} take${takes === 1 ? '' : 's'}`, 10, 'end')}${lastAt === null ? '' : `, the last ${localTime(lastAt)}`}\n`,
+          );
+      }),
+    );
+
+  const add = settled(new Command('add'))
+    .description('Add a player.')
+    .argument('<name>', 'the name, in quotes')
+    .action((name: string, options: Options) =>
+      inLibrary(options, async ({ db }) => {
+        if ((await playerNamed(db, name)) !== undefined)
+          throw new CommandFault('usage', `There is a player "${name}" already. Choose another name.`);
+        const id = crypto.randomUUID();
+        await addPerson(db, { id, name, role: 'student', note: '', createdAt: Date.now() });
+        output.stdout(`${printable(name)} added.\n`);
+      }),
+    );
+
+  const rename = settled(new Command('rename'))
+    .description('Give a player another name.')
+    .argument('<name>', 'the name now')
+    .argument('<new-name>', 'the name from now on')
+    .action((name: string, newName: string, options: Options) =>
+      inLibrary(options, async ({ db }) => {
+        const { id } = await findPlayer(db, name);
+        const other = await playerNamed(db, newName);
+        if (other !== undefined && other.id !== id)
+          throw new CommandFault(
+            'usage',
+            `There is a player "${newName}" already. To make one of the two: \`evenhand players merge\`.`,
+          );
+        await changePerson(db, { id, name: newName });
+        output.stdout(`${printable(name)} is ${printable(newName)} now.\n`);
+      }),
+    );
+
+  const merge = settled(new Command('merge'))
+    .description('Make one player of two: all takes of the first go to the second.')
+    .argument('<name>', 'who is joined to the other')
+    .argument('<into>', 'who has the takes from now on')
+    .option('--yes', 'really join them')
+    .action((name: string, into: string, { yes, ...options }: Options) =>
+      inLibrary(options, async ({ db }) => {
+        const [from, to] = [await findPlayer(db, name), await findPlayer(db, into)];
+        if (from.id === to.id) throw new CommandFault('usage', 'These are one player already.');
+        if (!yes)
+          throw new CommandFault(
+            'usage',
+            `Nothing was changed. Add --yes to give the ${from.takes} takes of "${from.name}" to "${to.name}"; this can't be taken back.`,
+          );
+        await mergePeople(db, { from: from.id, into: to.id });
+        output.stdout(
+          `${from.takes} takes of ${printable(from.name)} belong to ${printable(to.name)} now.\n`,
+        );
+      }),
+    );
+
+  const remove = settled(new Command('delete'))
+    .description('Delete a player for good, with all takes and recordings.')
+    .argument('<name>', 'the name')
+    .option('--yes', 'really delete')
+    .action((name: string, { yes, ...options }: Options) =>
+      inLibrary(options, async (library) => {
+        const person = await findPlayer(library.db, name);
+        if (!yes)
+          throw new CommandFault(
+            'usage',
+            `Nothing was deleted. Add --yes to delete "${person.name}" with ${person.takes} takes and their recordings for good.`,
+          );
+        const { takes, audioBytes } = await deletePerson(library, person.id);
+        output.stdout(
+          `${printable(person.name)} deleted, with ${takes} takes and ${(audioBytes / 1e6).toFixed(1)} MB of recordings.\n`,
+        );
+      }),
+    );
+  return withLibraryParts(command, [add, rename, merge, remove]);
+}

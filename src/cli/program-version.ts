@@ -1,0 +1,1 @@
+export { version as programVersion } from '../../package.json';

@@ -1,0 +1,137 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { temporaryFolder } from '../formats/temporary-folder.ts';
+import { runProgram, sampleSheetPath, sampleTakePath } from './built-program.ts';
+
+/** A library of its own, and the program run on it. */
+function library() {
+  const folder = join(temporaryFolder(), 'library');
+  const run = (...args: string[]) => runProgram([...args, '--library', folder]);
+  const keep = (name: string, player: string, ...rest: string[]) =>
+    run('grade', sampleTakePath(name), '--sheet', sampleSheetPath(name), '--player', player, ...rest);
+  const recordings = () =>
+    readdirSync(join(folder, 'audio'), { recursive: true, encoding: 'utf8' }).filter((name) =>
+      /[0-9a-f]{64}$/.test(name),
+    );
+  return { folder, run, keep, recordings };
+}
+
+const nameOf = (listing: string, player: string) =>
+  listing
+    .split('\n')
+    .find((line) => line.includes(player))!
+    .slice(0, 8);
+
+describe('takes in a library', () => {
+  it('are kept under a player, listed, shown as they were graded, and kept once', () => {
+    const { run, keep } = library();
+    const first = keep('accent-one', 'Mirelle', '--day', '2026-03-09', '--pad', 'gum pad', '--tag', 'lesson');
+    expect([first.status, first.stderr]).toEqual([0, expect.stringContaining('of Mirelle, a new player')]);
+    expect(keep('accent-one', 'Mirelle').stderr).toContain('kept already');
+    expect(keep('third-repeat', 'Tomas', '--day', '2026-03-10').status).toBe(0);
+
+    const { stdout } = run('takes');
+    expect(stdout.trim().split('\n')).toHaveLength(3);
+    expect(stdout).toMatch(/2026-03-10 12:00 {2}Tomas/);
+    expect(run('takes', '--player', 'mirelle').stdout).not.toContain('Tomas');
+    expect(run('takes', '--since', '2026-03-10').stdout).not.toContain('Mirelle');
+    expect(run('takes', '--tag', 'lesson').stdout).toContain('Mirelle');
+
+    const shown = run('takes', 'show', nameOf(stdout, 'Mirelle'));
+    expect(shown.stdout).toContain('gum pad');
+    const graded = first.stdout.split('\n').filter((line) => line.includes('■'));
+    expect(graded.length).toBeGreaterThan(3);
+    for (const line of graded) expect(shown.stdout).toContain(line);
+    const [again] = JSON.parse(run('takes', '--player', 'Mirelle', '--json').stdout);
+    expect(again).toMatchObject({ personName: 'Mirelle', graded: true, day: '2026-03-09' });
+  });
+
+  it('travel as files to another library, remarks and all, and arrive once', () => {
+    const [here, there] = [library(), library()];
+    here.keep('accent-one', 'Mirelle');
+    expect(
+      here.run('takes', 'remark', 'newest', 'Left waits', '--at', '3.5', '--by', 'Ms Oduya').status,
+    ).toBe(0);
+    const file = join(temporaryFolder(), 'a.take.zip');
+    expect(here.run('takes', 'export', 'newest', '--to', file).status).toBe(0);
+    expect(there.run('takes', 'import', file).stdout).toContain('1 taken in, 0 there already');
+    expect(there.run('takes', 'import', file).stdout).toContain('0 taken in, 1 there already');
+    expect(there.run('takes', 'show', 'newest').stdout).toContain('Remark at 3.5 s by Ms Oduya: Left waits');
+    expect(there.recordings()).toEqual(here.recordings());
+    const damaged = there.run(
+      'takes',
+      'import',
+      sampleTakePath('accent-one'),
+      join(temporaryFolder(), 'none'),
+    );
+    expect([damaged.status, damaged.stdout]).toEqual([3, expect.stringContaining('2 not readable')]);
+  });
+
+  it('are graded again from their recording', () => {
+    const { run, keep } = library();
+    keep('accent-one', 'Mirelle');
+    const before = run('takes', 'show', 'newest', '--json').stdout;
+    expect(run('takes', 'regrade', 'newest').stdout).toContain('1 of 1');
+    expect(JSON.parse(run('takes', 'show', 'newest', '--json').stdout)).toEqual(JSON.parse(before));
+    expect(run('takes', 'regrade', '--outdated').stdout).toContain('0 of 0');
+  });
+
+  it('are deleted for good, with their recording, and only when that is confirmed', () => {
+    const { run, keep, recordings } = library();
+    keep('accent-one', 'Mirelle');
+    expect(run('takes', 'delete', 'newest')).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('Nothing was deleted'),
+    });
+    expect(recordings()).toHaveLength(1);
+    expect(run('takes', 'delete', 'newest', '--yes').status).toBe(0);
+    expect(recordings()).toEqual([]);
+    expect(run('takes').stderr).toContain('No take is kept');
+  });
+});
+
+describe('players', () => {
+  it('are renamed, merged and deleted, each once confirmed', () => {
+    const { run, keep, recordings } = library();
+    keep('accent-one', 'Mirele');
+    keep('third-repeat', 'Mirelle');
+    expect(run('players', 'merge', 'Mirele', 'Mirelle').status).toBe(2);
+    expect(run('players', 'merge', 'Mirele', 'Mirelle', '--yes').status).toBe(0);
+    expect(run('players').stdout).toMatch(/^Mirelle +2 takes/);
+    expect(run('players', 'rename', 'Mirelle', 'Mirelle K.').status).toBe(0);
+    expect(run('takes', '--player', 'Mirelle K')).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('Did you mean "Mirelle K."?'),
+    });
+    expect(run('players', 'delete', 'Mirelle K.').status).toBe(2);
+    expect(run('players', 'delete', 'Mirelle K.', '--yes').status).toBe(0);
+    expect(recordings()).toEqual([]);
+  });
+});
+
+describe('what cannot be', () => {
+  it.each<[string, string[]]>([
+    [
+      'goes with --player',
+      ['grade', sampleTakePath('demo'), '--sheet', sampleSheetPath('demo'), '--pad', 'gum'],
+    ],
+    ['is no day', ['takes', '--since', 'yesterday']],
+    ['Choose newest, oldest, cleanest', ['takes', '--order', 'best']],
+    ['names no take', ['takes', 'show', 'monday']],
+    ['No take begins with', ['takes', 'show', 'abcd']],
+    ['no takes in this library', ['takes', 'show', 'newest']],
+    ['There is no player', ['takes', '--player', 'Nobody']],
+  ])('is told in a sentence: %s', (sentence, args) => {
+    const { run } = library();
+    const { status, stderr } = args[0] === 'grade' ? runProgram(args) : run(...args);
+    expect([status, stderr]).toEqual([2, expect.stringContaining(sentence)]);
+  });
+
+  it('is a library that is something else', () => {
+    const { status, stderr } = runProgram(['takes', '--library', sampleTakePath('demo')]);
+    expect([status, stderr]).toEqual([1, expect.stringContaining('is no library')]);
+    expect(existsSync(sampleTakePath('demo'))).toBe(true);
+    expect(readFileSync(sampleTakePath('demo')).subarray(0, 4).toString()).toBe('RIFF');
+  });
+});
