@@ -92,6 +92,7 @@ describe.skipIf(!browserThere('a take on the page'))('a take on the page', () =>
       await page.getByRole('button', { name: 'Play and record' }).click();
       await page.getByRole('button', { name: 'Stop' }).waitFor();
       await page.locator('.meter-track').waitFor();
+      expect(await page.locator('.heard').count()).toBe(0);
       // The rendered take lasts 8.2 s.
       await page.waitForTimeout(9500);
       const stopped = Date.now();
@@ -137,10 +138,15 @@ describe.skipIf(!browserThere('a take on the page'))('a take on the page', () =>
     await withPage({ switches: hears('accent-one') }, async ({ page }) => {
       await chooseOwn(page, own);
       await page.getByText('Let me guess').click();
+      await page.locator('details.click summary').click();
+      await page.getByText('Show the strokes heard').click();
       await page.locator('main').focus();
       await page.keyboard.press('PageDown');
       await page.getByRole('button', { name: 'Stop' }).waitFor();
       await page.waitForTimeout(9500);
+      const heard = Number(/\d+/.exec((await page.locator('.heard figcaption').textContent())!)![0]);
+      expect(heard).toBeGreaterThan(45);
+      expect(heard).toBeLessThan(60);
       await page.keyboard.press('Enter');
       await page.getByRole('heading', { name: 'What do you think?' }).waitFor();
       expect(await page.locator('.verdict').count()).toBe(0);

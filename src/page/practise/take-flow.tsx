@@ -1,10 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { planClicks } from '../../core/click-track/plan-clicks.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
+import { hearLive, type LiveStroke, nothingHeard } from '../../core/onsets/live-strokes.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
 import { showTake } from '../result/shown-take.ts';
 import { type ClickChoice, clickOptions } from './click-choice.ts';
 import { gradeRecorded, takeName } from './grade-recorded.ts';
+import { HeardStrip } from './heard-strip.tsx';
 import { LevelBar } from './level-bar.tsx';
 import { notePlayed } from './play-time.ts';
 import { PlayingPanel } from './playing-panel.tsx';
@@ -33,6 +35,7 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
   const [troubles, setTroubles] = useState<readonly string[]>([]);
   const [plan] = useState(() => planClicks(sheet, clickOptions(click)));
   const stop = useRef<() => void>(() => undefined);
+  const told = useRef<(strokes: readonly LiveStroke[]) => void>(() => undefined);
 
   useEffect(() => {
     // Loaded while the take is played, so that it is there when it ends.
@@ -63,6 +66,7 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
       plan,
       volume: click.volume,
       name,
+      ...(click.strokesShown ? { listen: live((strokes) => told.current(strokes)) } : {}),
       trouble: ({ sentence }) => setTroubles((old) => [...old, sentence]),
       ended: () => void finish(),
     }).then((take) => {
@@ -103,6 +107,13 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
       return (
         <PlayingPanel sheet={sheet} plan={plan} now={running.now} stop={() => stop.current()}>
           <LevelBar levels={running.levels} />
+          {click.strokesShown && (
+            <HeardStrip
+              listen={(tell) => {
+                told.current = tell;
+              }}
+            />
+          )}
           {troubles.length > 0 && (
             <ul class="fault" role="alert">
               {troubles.map((sentence) => (
@@ -114,4 +125,14 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
       );
     }
   }
+}
+
+/** Hears strokes in blocks as they come, and tells of them. */
+function live(tell: (strokes: readonly LiveStroke[]) => void) {
+  let hearing = nothingHeard;
+  return (samples: Float32Array, sampleRate: number) => {
+    const heard = hearLive(hearing, samples, sampleRate);
+    hearing = heard.hearing;
+    if (heard.strokes.length > 0) tell(heard.strokes);
+  };
 }

@@ -18,20 +18,34 @@ export interface TakeWish {
   readonly plan: ClickPlan;
   readonly volume: number;
   readonly name: string;
-  readonly listen?: (samples: Float32Array, at: number) => void;
+  /** Told of every block as it comes, with its rate in Hz. */
+  readonly listen?: (samples: Float32Array, sampleRate: number) => void;
   readonly trouble: (trouble: Trouble) => void;
   readonly ended: () => void;
 }
 
 /** Opens the microphone and starts a take; a sentence where that can't be. To be called from a press. */
-export async function startTake({ sheet, plan, volume, ...rest }: TakeWish): Promise<StartedTake | string> {
+export async function startTake({
+  sheet,
+  plan,
+  volume,
+  listen,
+  ...rest
+}: TakeWish): Promise<StartedTake | string> {
   const context = await pageAudio();
   const opened = await openMicrophone({ context });
   if (opened.state === 'fault') return opened.fault.sentence;
   const { microphone } = opened;
   try {
     const click = { plan, volume };
-    const running = await playAndRecord({ microphone, click, sheetText: writeSheet(sheet), ...rest });
+    const heard = listen && { listen: (samples: Float32Array) => listen(samples, context.sampleRate) };
+    const running = await playAndRecord({
+      microphone,
+      click,
+      sheetText: writeSheet(sheet),
+      ...rest,
+      ...heard,
+    });
     return {
       running,
       async stop() {
