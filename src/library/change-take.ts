@@ -3,8 +3,8 @@ import type { LibraryDb } from './library.ts';
 import { LibraryFault } from './library-fault.ts';
 import { plainName } from './name-key.ts';
 import type { TakeDetails } from './new-take.ts';
-import { readResult } from './stored-result.ts';
-import { exerciseRows, lineRows, plainTags, resultRow } from './take-rows.ts';
+import { packResult, readResult } from './stored-result.ts';
+import { exerciseRows, lineRows, plainTags } from './take-rows.ts';
 import { takeSummary } from './take-summary.ts';
 
 /** Changes what a player wrote down about a take; what isn't given stays. */
@@ -46,7 +46,7 @@ export async function regradeTake(
       .returning(['id', 'personId', 'recordedAt', 'day'])
       .executeTakeFirst();
     if (take === undefined) throw new LibraryFault('no-such-take');
-    const { takeId: _, ...row } = resultRow(id, read);
+    const row = { version: read.version, json: packResult(read) };
     await transaction.updateTable('takeResult').set(row).where('takeId', '=', id).execute();
     await transaction
       .insertInto('exercise')

@@ -99,7 +99,10 @@ async function insertTake(
   }
   const row = takeRow(id, sheet, hash, take);
   await db.insertInto('take').values(row).execute();
-  await db.insertInto('takeResult').values(resultRow(id, result)).execute();
+  await db
+    .insertInto('takeResult')
+    .values(resultRow(id, result, take.recordingFacts ?? {}))
+    .execute();
   await db.insertInto('takeLine').values(lineRows(row, result)).execute();
   const tags = plainTags(take.tags ?? []).map((tag) => ({ takeId: id, tag, recordedAt: row.recordedAt }));
   if (tags.length > 0) await db.insertInto('takeTag').values(tags).execute();

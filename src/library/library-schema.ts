@@ -11,7 +11,7 @@ export interface LibrarySchema {
   audio: AudioTable;
   setUp: SetUpTable;
   take: TakeTable;
-  takeResult: { takeId: string; version: number; json: Uint8Array };
+  takeResult: TakeResultTable;
   takeLine: TakeLineTable;
   takeTag: { takeId: string; tag: string; recordedAt: number };
   remark: RemarkTable;
@@ -101,6 +101,15 @@ export interface TakeTable {
   setUpId: string | null;
   /** Version of the program that graded it. */
   gradedWith: string;
+}
+
+export interface TakeResultTable {
+  takeId: string;
+  version: number;
+  /** The `TakeResult` as JSON, deflated. */
+  json: Uint8Array;
+  /** `RecordingFacts` as JSON. */
+  recordingFacts: string;
 }
 
 /** One line of a take: what is compared over days and weeks. */

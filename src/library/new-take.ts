@@ -1,5 +1,6 @@
 import type { TakeResult } from '../core/result/take-result.ts';
 import type { RecordingPart } from './content-ids.ts';
+import type { RecordingFacts } from './recording-facts.ts';
 
 /** What a player writes down about how a take was played and recorded; nothing of it is heard. Empty where unknown. */
 export interface TakeDetails {
@@ -19,6 +20,8 @@ export interface NewTake {
   /** The recording as a file, or null to keep the result alone. */
   readonly audio: { readonly name: string; readonly bytes: Uint8Array } | null;
   readonly part?: RecordingPart | null;
+  /** What was known of the recording besides its sound. */
+  readonly recordingFacts?: RecordingFacts;
   /** When it was played, ms since 1970, and the player's own calendar day. */
   readonly recordedAt: number;
   readonly day: string;

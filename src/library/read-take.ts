@@ -3,6 +3,7 @@ import { type Guess, readGuess } from './guess.ts';
 import type { Library, LibraryDb } from './library.ts';
 import { LibraryFault } from './library-fault.ts';
 import { type ListedTake, listedTakes } from './listed-takes.ts';
+import type { RecordingFacts } from './recording-facts.ts';
 import { listRemarks, type Remark } from './remarks.ts';
 import { unpackResult } from './stored-result.ts';
 
@@ -11,6 +12,8 @@ export interface OpenedTake {
   readonly take: ListedTake;
   readonly result: TakeResult;
   readonly sheetText: string;
+  /** What was known of the recording besides its sound; grading it again needs it. */
+  readonly recordingFacts: RecordingFacts;
   readonly recordingName: string | null;
   readonly remarks: readonly Remark[];
   readonly guess: Guess | null;
@@ -27,7 +30,7 @@ export async function readTake(db: LibraryDb, id: string): Promise<OpenedTake> {
     .innerJoin('takeResult', 'takeResult.takeId', 'take.id')
     .innerJoin('sheet', 'sheet.id', 'take.sheetId')
     .leftJoin('audio', 'audio.hash', 'take.audioHash')
-    .select(['takeResult.json', 'sheet.text', 'audio.name'])
+    .select(['takeResult.json', 'takeResult.recordingFacts', 'sheet.text', 'audio.name'])
     .where('take.id', '=', id)
     .executeTakeFirst();
   if (take === undefined || kept === undefined) throw new LibraryFault('no-such-take');
@@ -35,6 +38,7 @@ export async function readTake(db: LibraryDb, id: string): Promise<OpenedTake> {
     take,
     result: unpackResult(kept.json),
     sheetText: kept.text,
+    recordingFacts: JSON.parse(kept.recordingFacts),
     recordingName: kept.name,
     remarks: await listRemarks(db, id),
     guess: await readGuess(db, id),

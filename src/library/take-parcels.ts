@@ -9,7 +9,10 @@ import type { TakeParcel } from './take-file/take-parcel.ts';
 
 /** A kept take made ready to travel. */
 export async function takeParcel(library: Library, id: string): Promise<TakeParcel> {
-  const { take, result, sheetText, recordingName, remarks, guess } = await readTake(library.db, id);
+  const { take, result, sheetText, recordingName, remarks, guess, recordingFacts } = await readTake(
+    library.db,
+    id,
+  );
   const bytes = await readAudio(library, id);
   const { personId, personName, recordedAt, day, partFrom, partTo, tags, gradedWith, setUpId } = take;
   const { technique, pad, sticks, device } = take;
@@ -24,6 +27,7 @@ export async function takeParcel(library: Library, id: string): Promise<TakeParc
     gradedWith,
     setUp: setUp === null ? null : withoutPerson(setUp),
     guess,
+    recordingFacts,
     audio: bytes === null ? null : { name: recordingName ?? result.recording.name, bytes },
     sheetText,
     result,

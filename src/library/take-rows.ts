@@ -5,6 +5,7 @@ import { lineFigures } from './line-figures.ts';
 import { lineTempos } from './line-tempos.ts';
 import { nameKey, plainName } from './name-key.ts';
 import { type NewTake, noDetails } from './new-take.ts';
+import type { RecordingFacts } from './recording-facts.ts';
 import { packResult } from './stored-result.ts';
 import { takeSummary } from './take-summary.ts';
 
@@ -69,8 +70,13 @@ export function exerciseRows({ sheet }: TakeResult): Insertable<LibrarySchema['e
 }
 
 /** The row of a take's result. */
-export const resultRow = (takeId: string, result: TakeResult): Insertable<LibrarySchema['takeResult']> => ({
+export const resultRow = (
+  takeId: string,
+  result: TakeResult,
+  recordingFacts: RecordingFacts,
+): Insertable<LibrarySchema['takeResult']> => ({
   takeId,
   version: result.version,
   json: packResult(result),
+  recordingFacts: JSON.stringify(recordingFacts),
 });

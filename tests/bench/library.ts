@@ -31,7 +31,7 @@ async function fill(db: LibraryDb): Promise<void> {
   for (let i = 0; i < people; i++)
     await addPerson(db, { id: `person-${i}`, name: `Player ${i}`, role: 'student', note: '', createdAt: 0 });
   const example = exampleResult();
-  const { json, version } = resultRow('', example);
+  const { json, version, recordingFacts } = resultRow('', example, {});
   for (let i = 0; i < exercises; i++) {
     await db
       .insertInto('exercise')
@@ -68,7 +68,10 @@ async function fill(db: LibraryDb): Promise<void> {
         const row = { ...takeRow(id, `sheet-${i % exercises}`, hash, played), score: (i * 37) % 100 };
         await transaction.insertInto('take').values(row).execute();
         await transaction.insertInto('takeLine').values(lineRows(row, result)).execute();
-        await transaction.insertInto('takeResult').values({ takeId: id, version, json }).execute();
+        await transaction
+          .insertInto('takeResult')
+          .values({ takeId: id, version, json, recordingFacts })
+          .execute();
         if (i % 50 === 0)
           await transaction
             .insertInto('takeTag')

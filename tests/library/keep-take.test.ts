@@ -15,12 +15,17 @@ import { withLibrary } from './temporary-library.ts';
 describe('keepTake', () => {
   it('keeps a take with all that belongs to it, and gives it back as it was', () =>
     withLibrary(async (library) => {
-      const take = madeTake(1, { tags: ['Warm-up', 'warm-up '], details: { pad: 'old pad' } });
+      const take = madeTake(1, {
+        tags: ['Warm-up', 'warm-up '],
+        details: { pad: 'old pad' },
+        recordingFacts: { gaps: [{ at: 1, frames: 2 }] },
+      });
       const { id, outcome } = await keepTake(library, take);
       expect(outcome).toBe('kept');
       const opened = await readTake(library.db, id);
       expect(opened.result).toEqual(take.result);
       expect(opened.sheetText).toBe(sheetText);
+      expect(opened.recordingFacts).toEqual({ gaps: [{ at: 1, frames: 2 }] });
       expect(opened.recordingName).toBe('take-1.wav');
       expect(opened.take).toMatchObject({
         title: 'Accents on 1 and 2',

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { CompiledQuery } from 'kysely';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { keepTake } from '../../src/library/keep-take.ts';
 import { LibraryFault } from '../../src/library/library-fault.ts';
 import { listTakes } from '../../src/library/list-takes.ts';
@@ -82,6 +82,14 @@ describe('openFolderLibrary', () => {
       writer.close();
       expect((await keepTake(library, madeTake(4))).outcome).toBe('kept');
     }));
+
+  it('says what is missing where better-sqlite3 cannot be loaded', async () => {
+    vi.doMock('better-sqlite3', () => {
+      throw new Error('Could not locate the bindings file.\nTried: …');
+    });
+    await expect(openFolderLibrary('/nowhere')).rejects.toMatchObject({ code: 'no-sqlite' });
+    vi.doUnmock('better-sqlite3');
+  });
 
   it('refuses a file that is no library, and a folder that is a file', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'evenhand-library-'));

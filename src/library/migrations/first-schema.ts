@@ -46,7 +46,8 @@ const takes = [
   'create index takeByAudio on take (audioHash)',
   'create index takeBySetUp on take (setUpId)',
   `create table takeResult (
-    takeId text primary key references take on delete cascade, version integer not null, json blob not null) strict`,
+    takeId text primary key references take on delete cascade, version integer not null, json blob not null,
+    recordingFacts text not null) strict`,
   `create table takeLine (
     takeId text not null references take on delete cascade, place integer not null,
     exerciseId text not null references exercise, isFirst integer not null check (isFirst in (0, 1)),

@@ -1,5 +1,6 @@
 import Type, { type Static } from 'typebox';
 import { guessSchema } from '../guess.ts';
+import { recordingFactsSchema } from '../recording-facts.ts';
 import { setUpSchema } from '../set-up.ts';
 
 const nullable = <T extends Type.TSchema>(schema: T) => Type.Union([schema, Type.Null()]);
@@ -28,6 +29,7 @@ const take = Type.Object({
   gradedWith: name,
   setUp: nullable(setUpSchema),
   guess: nullable(guessSchema),
+  recordingFacts: recordingFactsSchema,
   files: Type.Object({
     audio: nullable(Type.Object({ ...file.properties, name })),
     sheet: file,

@@ -2,6 +2,7 @@ import type { TakeResult } from '../../core/result/take-result.ts';
 import type { RecordingPart } from '../content-ids.ts';
 import type { Guess } from '../guess.ts';
 import type { TakeDetails } from '../new-take.ts';
+import type { RecordingFacts } from '../recording-facts.ts';
 import type { SetUp } from '../set-up.ts';
 import type { RemarkInFile } from './take-file-manifest.ts';
 
@@ -16,6 +17,7 @@ export interface TakeParcel {
   readonly gradedWith: string;
   readonly setUp: Omit<SetUp, 'personId'> | null;
   readonly guess: Guess | null;
+  readonly recordingFacts: RecordingFacts;
   readonly audio: { readonly name: string; readonly bytes: Uint8Array } | null;
   readonly sheetText: string;
   readonly result: TakeResult;

@@ -42,7 +42,7 @@ export async function* takeFileChunks(
     }
     const text = (name: string, contents: string) =>
       add(`${folder}/${name}`, new TextEncoder().encode(contents), day);
-    const { player, recordedAt, part, tags, gradedWith, setUp, guess } = parcel;
+    const { player, recordedAt, part, tags, gradedWith, setUp, guess, recordingFacts } = parcel;
     takes.push({
       player,
       recordedAt,
@@ -53,6 +53,7 @@ export async function* takeFileChunks(
       gradedWith,
       setUp,
       guess,
+      recordingFacts,
       files: {
         audio: audio === null || audioFile === null ? null : { ...audioFile, name: audio.name },
         sheet: await text('exercise.sheet', sheetText),

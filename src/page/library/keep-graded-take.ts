@@ -7,7 +7,7 @@ import { openBrowserLibrary } from './browser-library.ts';
 import { currentPlayer, setCurrentPlayer } from './current-player.ts';
 import { localDay } from './local-day.ts';
 
-export interface GradedTake extends Pick<NewTake, 'details' | 'setUpId' | 'tags'> {
+export interface GradedTake extends Pick<NewTake, 'details' | 'setUpId' | 'tags' | 'recordingFacts'> {
   readonly result: TakeResult;
   /** What was played, as a sheet's text. */
   readonly sheetText: string;

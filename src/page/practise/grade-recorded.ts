@@ -46,7 +46,16 @@ export async function gradeRecorded(recorded: RecordedTake, facts: RecordedFacts
 
   async function keep(): Promise<string> {
     const { keepGradedTake } = await import('../library/keep-graded-take.ts');
-    const { id } = await keepGradedTake({ result, sheetText: writeSheet(sheet), audio: { name, bytes } });
+    const { id } = await keepGradedTake({
+      result,
+      sheetText: writeSheet(sheet),
+      audio: { name, bytes },
+      recordingFacts: {
+        gaps: [...gaps],
+        warnings: [...warnings],
+        ...(playedClick === null ? {} : { playedClick: { ...playedClick, times: [...playedClick.times] } }),
+      },
+    });
     // The library has it now: the copy made while recording can go.
     await recorded.release();
     return id;

@@ -14,6 +14,11 @@ export function madeParcel(number: number, changes: Partial<TakeParcel> = {}): T
     gradedWith: '0.1.0',
     setUp: null,
     guess: { guessedAt: recordedAt, worstLine: 1, tempo: 'rushed' },
+    recordingFacts: {
+      playedClick: { times: [1, 1.6], calibrated: true, uncertaintyMs: 0.4 },
+      gaps: [{ at: 3.5, frames: 128 }],
+      warnings: [{ code: 'samples-lost', facts: { frames: 128 } }],
+    },
     audio: { name: `take ${number}.wav`, bytes: madeAudio(number) },
     sheetText,
     result,

@@ -3,6 +3,7 @@ import { takeTime } from '../../../core/result/figures.ts';
 import type { Remark } from '../../../library/remarks.ts';
 import { openBrowserLibrary } from '../browser-library.ts';
 import { faultInWords } from '../fault-words.ts';
+import { momentOf } from '../moment-of.ts';
 
 interface Props {
   readonly takeId: string;
@@ -10,18 +11,6 @@ interface Props {
   /** Length of the recording, s. */
   readonly duration: number;
   readonly changed: () => void;
-}
-
-/**
- * A moment as it is written by hand, in seconds; null for none, NaN for what is no moment.
- *
- * @example momentOf('1:08.2') // 68.2
- */
-export function momentOf(text: string): number | null {
-  if (text.trim() === '') return null;
-  const found = /^(?:(\d{1,3}):)?(\d{1,3}(?:[.,]\d+)?)$/.exec(text.trim());
-  if (found === null) return Number.NaN;
-  return Number(found[1] ?? 0) * 60 + Number(found[2]!.replace(',', '.'));
 }
 
 /** What was written about a take, each remark at its moment, and a place to write one. */
