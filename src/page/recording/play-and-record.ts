@@ -12,7 +12,7 @@ import type { Microphone } from './open-microphone.ts';
 import { currentOutput } from './output-device.ts';
 import { playSound } from './play-sound.ts';
 import { playedClickOf } from './played-click-of.ts';
-import type { DeviceProof } from './proof/device-proof.ts';
+import { keptProof } from './proof/kept-proofs.ts';
 import type { RecordedTake } from './recorded-take.ts';
 import { type Trouble, type TroubleCode, troubleAt } from './recording-trouble.ts';
 import { recordingWarnings } from './recording-warnings.ts';
@@ -25,7 +25,6 @@ export interface PlayAndRecord {
   /** The sheet that is played, as text, and the take's name: a recovered recording knows them again. */
   readonly sheetText: string;
   readonly name: string;
-  readonly proof?: DeviceProof | null;
   /** Told of every block as it comes: its first frame in the recording. */
   readonly listen?: (samples: Float32Array, at: number) => void;
   readonly trouble?: (trouble: Trouble) => void;
@@ -50,7 +49,8 @@ const tail = 0.15;
 
 /** Plays a click track and records what is played to it. Rejects only where the audio thread can't be had. */
 export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> {
-  const { microphone, click, listen, trouble, proof = null } = asked;
+  const { microphone, click, listen, trouble } = asked;
+  const proof = keptProof(microphone.deviceId)?.proof ?? null;
   const { context, settings } = microphone;
   const { sampleRate } = context;
   const output = await currentOutput(context);

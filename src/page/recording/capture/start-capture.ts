@@ -28,11 +28,15 @@ export function loadCapture(context: BaseAudioContext): Promise<void> {
   return loading;
 }
 
-/** Records what a node gives, sample for sample. `listen` hears of every block as it comes. */
+/**
+ * Records what a node gives, sample for sample. `listen` hears of every block as it comes; without `keep` nothing else
+ * does, and `samples` is silence.
+ */
 export async function startCapture(
   context: AudioContext,
   input: AudioNode,
   listen: CaptureListener = () => undefined,
+  keep = true,
 ): Promise<Capture> {
   await loadCapture(context);
   const node = new AudioWorkletNode(context, 'evenhand-capture', { numberOfInputs: 1, numberOfOutputs: 1 });
@@ -48,7 +52,7 @@ export async function startCapture(
     followed = step.followed;
     clock = followClock(clock, data, step.at, context.sampleRate);
     const samples = step.skip > 0 ? data.samples.slice(step.skip) : data.samples;
-    parts.push({ at: step.at, samples });
+    if (keep) parts.push({ at: step.at, samples });
     listen(samples, step.at);
   });
   node.port.start();

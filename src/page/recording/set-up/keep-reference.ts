@@ -1,0 +1,71 @@
+import { compareSetUp, type SetUpComparison } from '../../../core/progress/compare-set-up.ts';
+import type { SetUpReference } from '../../../core/progress/set-up-reference.ts';
+import type { SetUp } from '../../../library/set-up.ts';
+import { openBrowserLibrary } from '../../library/browser-library.ts';
+import { currentPlayer } from '../../library/current-player.ts';
+import { localDay } from '../../library/local-day.ts';
+import { readKept, writeKept } from '../../shell/kept.ts';
+
+const name = 'set-up';
+
+const kept = (side: SetUpReference['right']) => ({ levelDb: side.mean, spreadDb: side.sd, strokes: side.n });
+const side = ({ levelDb, spreadDb, strokes }: SetUp['levels']['right']) => ({
+  mean: levelDb,
+  sd: spreadDb,
+  n: strokes,
+});
+
+/** A reference kept before, as it is compared. */
+export const referenceOf = ({ levels }: SetUp): SetUpReference => ({
+  right: side(levels.right),
+  left: side(levels.left),
+});
+
+export interface KeptReference {
+  /** Null where there is none to compare with. */
+  readonly comparison: SetUpComparison | null;
+  /** When the one before was played, ms since 1970. */
+  readonly before: number | null;
+}
+
+/**
+ * Keeps a reference in the library and compares it with the player's last one on the same microphone. Takes from now on
+ * belong to it; where it is like the one before, to that one, so that their levels compare. Rejects with
+ * `LibraryFault` where nothing can be kept.
+ */
+export async function keepReference(
+  reference: SetUpReference,
+  {
+    device,
+    noiseFloorDb,
+    now,
+  }: { readonly device: string; readonly noiseFloorDb: number; readonly now: number },
+): Promise<KeptReference> {
+  const library = openBrowserLibrary();
+  const personId = currentPlayer();
+  const before = (await library.listSetUps({ personId })).find((one) => one.device === device) ?? null;
+  const comparison = before === null ? null : compareSetUp(reference, referenceOf(before));
+  if (before !== null && comparison?.verdict === 'alike') {
+    writeKept(name, { id: before.id, day: localDay(now) });
+    return { comparison, before: before.recordedAt };
+  }
+  const id = crypto.randomUUID();
+  await library.keepSetUp({
+    id,
+    personId,
+    recordedAt: now,
+    day: localDay(now),
+    pad: '',
+    sticks: '',
+    device,
+    levels: { right: kept(reference.right), left: kept(reference.left), noiseFloorDb },
+  });
+  writeKept(name, { id, day: localDay(now) });
+  return { comparison, before: before?.recordedAt ?? null };
+}
+
+/** The reference that takes of today belong to, or null where none was played today. */
+export function setUpOfToday(now: number): string | null {
+  const { id, day } = (readKept(name) ?? {}) as { id?: unknown; day?: unknown };
+  return typeof id === 'string' && day === localDay(now) ? id : null;
+}

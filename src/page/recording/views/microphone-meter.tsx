@@ -1,0 +1,38 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { startCapture } from '../capture/start-capture.ts';
+import { meterAtRest, meterStep } from '../meter/level-meter.ts';
+import type { Microphone } from '../open-microphone.ts';
+import { LevelMeter } from './level-meter.tsx';
+
+interface Props {
+  readonly microphone: Microphone;
+  /** Every block as it comes, for those who want to judge it. */
+  readonly listen?: (samples: Float32Array) => void;
+}
+
+/** The meter of a microphone that isn't being recorded. */
+export function MicrophoneMeter({ microphone, listen }: Props) {
+  const meter = useRef(meterAtRest);
+  const latest = useRef(listen);
+  latest.current = listen;
+  useEffect(() => {
+    let stop: (() => void) | null = null;
+    let gone = false;
+    const { context, input } = microphone;
+    meter.current = meterAtRest;
+    const hear = (samples: Float32Array) => {
+      meter.current = meterStep(meter.current, samples, context.sampleRate);
+      latest.current?.(samples);
+    };
+    void startCapture(context, input, hear, false).then((capture) => {
+      if (gone) capture.stop();
+      else stop = () => capture.stop();
+    });
+    return () => {
+      gone = true;
+      stop?.();
+    };
+  }, [microphone]);
+  const read = useRef(() => meter.current.levels);
+  return <LevelMeter read={read.current} />;
+}

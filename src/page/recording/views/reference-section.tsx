@@ -1,0 +1,91 @@
+import { useState } from 'preact/hooks';
+import { LibraryFault } from '../../../library/library-fault.ts';
+import { faultInWords } from '../../library/fault-words.ts';
+import type { Microphone } from '../open-microphone.ts';
+import { hearHand, type ListenedHand } from '../set-up/hear-hand.ts';
+import { type KeptReference, keepReference } from '../set-up/keep-reference.ts';
+import { dayWords } from './day-words.ts';
+import { comparisonWords, handWords } from './reference-words.ts';
+import { useHandTask } from './use-hand-task.ts';
+
+type Hands = { readonly right: ListenedHand | null; readonly left: ListenedHand | null };
+
+/** Eight strokes of each hand at one height, and whether levels compare with last time. */
+export function ReferenceSection({ microphone }: { readonly microphone: Microphone }) {
+  const [hands, setHands] = useState<Hands>({ right: null, left: null });
+  const [kept, setKept] = useState<KeptReference | string | null>(null);
+  const task = useHandTask(async (hand, stop, progress) => {
+    const heard = await hearHand(microphone, stop, progress);
+    const next = { ...hands, [hand]: heard };
+    setHands(next);
+    setKept(await keptOf(next, microphone.label));
+  });
+  const button = (hand: 'right' | 'left') => {
+    const heard = hands[hand]?.heard ?? null;
+    const isRunning = task.running === hand;
+    const name = hand === 'right' ? 'Right hand' : 'Left hand';
+    return (
+      <div>
+        <button
+          type="button"
+          class={isRunning ? 'main' : ''}
+          disabled={task.running !== null && !isRunning}
+          onClick={() => (isRunning ? task.stop() : task.start(hand))}
+        >
+          {isRunning ? `■ Stop: ${name.toLowerCase()} done` : heard === null ? name : `${name} once more`}
+        </button>
+        <p role="status">
+          {isRunning
+            ? 'Play eight strokes now.'
+            : heard?.state === 'heard'
+              ? `✓ ${heard.levels.n} strokes heard.`
+              : heard !== null && `! ${handWords(heard)}`}
+        </p>
+      </div>
+    );
+  };
+  const words =
+    kept !== null && typeof kept !== 'string' && kept.comparison !== null && kept.before !== null
+      ? comparisonWords(kept.comparison, dayWords(new Date(kept.before).toISOString()))
+      : null;
+  return (
+    <section aria-labelledby="reference-title">
+      <h2 id="reference-title">4. As loud as last time?</h2>
+      <p>
+        How loud takes of two weeks are compares only if the microphone stands where it stood. Before you
+        practise, play eight strokes with each hand, all from the same height, as last time: one a second,
+        then press Stop.
+      </p>
+      <div class="hands">
+        {button('right')}
+        {button('left')}
+      </div>
+      <div role="status">
+        {typeof kept === 'string' && <p class="fault">{kept}</p>}
+        {words !== null && (
+          <div class={`verdict ${words.good ? 'good' : 'poor'}`}>
+            <p>
+              <strong>{words.good ? '✓ ' : '! '}</strong>
+              {words.text}
+            </p>
+          </div>
+        )}
+        {kept !== null && typeof kept !== 'string' && kept.comparison === null && (
+          <p>✓ Noted. The next time you play them here, the page says whether levels compare.</p>
+        )}
+      </div>
+    </section>
+  );
+}
+
+async function keptOf({ right, left }: Hands, device: string): Promise<KeptReference | string | null> {
+  if (right?.heard.state !== 'heard' || left?.heard.state !== 'heard') return null;
+  const reference = { right: right.heard.levels, left: left.heard.levels };
+  const noiseFloorDb = Math.max(right.noiseFloorDb, left.noiseFloorDb);
+  try {
+    return await keepReference(reference, { device, noiseFloorDb, now: Date.now() });
+  } catch (error) {
+    if (error instanceof LibraryFault) return `Not kept: ${faultInWords(error)}`;
+    throw error;
+  }
+}

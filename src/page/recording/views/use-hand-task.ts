@@ -1,0 +1,20 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+
+export type HandName = 'right' | 'left';
+
+/** Listening to one hand after the other, each until it is stopped. */
+export function useHandTask(
+  work: (hand: HandName, stop: AbortSignal, progress: (share: number) => void) => Promise<void>,
+) {
+  const [running, setRunning] = useState<HandName | null>(null);
+  const stopper = useRef<AbortController | null>(null);
+  const stop = () => stopper.current?.abort();
+  useEffect(() => stop, []);
+  const start = async (hand: HandName) => {
+    stopper.current = new AbortController();
+    setRunning(hand);
+    await work(hand, stopper.current.signal, () => undefined);
+    setRunning(null);
+  };
+  return { running, start: (hand: HandName) => void start(hand), stop };
+}
