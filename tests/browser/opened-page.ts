@@ -1,4 +1,5 @@
 import { type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { PageFiles } from '../../src/server/page-files.ts';
 import { runningPage } from '../server/running-page.ts';
 import { args, executablePath } from './chromium.ts';
 
@@ -17,16 +18,18 @@ export interface OpeningOptions extends BrowserContextOptions {
   readonly view?: string;
   /** Further switches of the browser. */
   readonly switches?: readonly string[];
+  /** What is served instead of the built page. */
+  readonly files?: PageFiles;
   /** Runs in the page before anything of its own. */
   readonly before?: () => void;
 }
 
 /** Opens the built page, hands it over, and closes all of it. */
 export async function withPage(
-  { view = '', switches = [], before, ...options }: OpeningOptions,
+  { view = '', switches = [], before, files, ...options }: OpeningOptions,
   use: (opened: OpenedPage) => Promise<void>,
 ): Promise<void> {
-  const served = await runningPage();
+  const served = await runningPage(files);
   const browser = await chromium.launch({ executablePath, args: [...args, ...switches] });
   try {
     const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });

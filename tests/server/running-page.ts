@@ -1,13 +1,15 @@
 import { connect } from 'node:net';
 import { join } from 'node:path';
-import { readPageFiles } from '../../src/server/page-files.ts';
+import { type PageFiles, readPageFiles } from '../../src/server/page-files.ts';
 import { listen, pageServer } from '../../src/server/page-server.ts';
 
 const built = join(import.meta.dirname, '../../dist/page');
 
-/** A server of the built page on a free port, to be closed. */
-export async function runningPage(): Promise<{ readonly port: number; close(): void }> {
-  const server = pageServer(readPageFiles(built));
+/** A server of the built page, or of other files, on a free port, to be closed. */
+export async function runningPage(
+  files: PageFiles = readPageFiles(built),
+): Promise<{ readonly port: number; close(): void }> {
+  const server = pageServer(files);
   const port = await listen(server, 0);
   return {
     port,

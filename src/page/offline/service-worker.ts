@@ -28,16 +28,18 @@ async function fill(): Promise<void> {
   );
 }
 
+/** The version before stays: another tab may still run it, and ask for a part that it hasn't loaded yet. */
 async function dropOlder(): Promise<void> {
-  const names = (await caches.keys()).filter((name) => name.startsWith(prefix) && name !== cacheName);
-  await Promise.all(names.map((name) => caches.delete(name)));
+  const older = (await caches.keys()).filter((name) => name.startsWith(prefix) && name !== cacheName);
+  await Promise.all(older.slice(0, -1).map((name) => caches.delete(name)));
   await scope.clients.claim();
 }
 
 async function answer(request: Request): Promise<Response> {
   const cache = await caches.open(cacheName);
-  const there = await cache.match(request.mode === 'navigate' ? home() : request, { ignoreSearch: true });
-  return there ?? fetch(request);
+  const asked = request.mode === 'navigate' ? home() : request;
+  const there = await cache.match(asked, { ignoreSearch: true });
+  return there ?? (await caches.match(asked)) ?? fetch(request);
 }
 
 // A new version waits until no page of the old one is open, or until the page says that nothing is going on.
