@@ -6,6 +6,8 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { sha256Hex } from '../../src/library/sha256-hex.ts';
 import { readTakeFile } from '../../src/library/take-file/read-take-file.ts';
+import { writeTakeFile } from '../../src/library/take-file/write-take-file.ts';
+import { madeParcel } from '../library/take-file/made-parcel.ts';
 import { runningPage } from '../server/running-page.ts';
 import { args, browserThere, executablePath } from './chromium.ts';
 
@@ -78,7 +80,7 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
     return path;
   }
 
-  /** Files in the browser's private files, with their sizes; the tables' own apart. */
+  /** Recordings in the browser's private files, with their sizes. */
   const privateFiles = (page: Page) =>
     page.evaluate(async () => {
       type Folder = FileSystemDirectoryHandle & { entries(): AsyncIterable<[string, FileSystemHandle]> };
@@ -140,6 +142,51 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
     await page.reload();
     await page.getByText('1 remark').waitFor();
     expect(await privateFiles(page)).toEqual({ [hash]: readFileSync(wav).length });
+  });
+
+  it('gives the room of many takes back, recordings and tables alike', async () => {
+    const page = await myTakes();
+    const tableBytes = () =>
+      page.evaluate(async () => {
+        type Folder = FileSystemDirectoryHandle & { values(): AsyncIterable<Folder | FileSystemFileHandle> };
+        const folders = [
+          await (await navigator.storage.getDirectory()).getDirectoryHandle('.evenhand-takes'),
+        ];
+        let bytes = 0;
+        for (let folder = folders.pop(); folder !== undefined; folder = folders.pop()) {
+          for await (const handle of (folder as Folder).values()) {
+            if (handle.kind === 'directory') folders.push(handle);
+            else bytes += (await handle.getFile()).size;
+          }
+        }
+        return bytes;
+      });
+    const empty = await tableBytes();
+    const many = join(folder, 'many.take.zip');
+    const parcels = Array.from({ length: 20 }, (_, i) => madeParcel(i));
+    writeFileSync(many, await writeTakeFile(parcels));
+    expect(await add(page, [many])).toEqual([expect.stringContaining('20 takes kept.')]);
+    expect(await tableBytes()).toBeGreaterThan(empty + 100_000);
+    for (const box of await page.locator('.take-row input').all()) await box.check();
+    await page.getByRole('button', { name: 'Delete 20 takes' }).click();
+    await page.getByRole('button', { name: 'Delete for good' }).click();
+    await page.getByText('No take is kept here yet.').waitFor();
+    expect(await privateFiles(page)).toEqual({});
+    expect(await tableBytes()).toBeLessThan(empty + 50_000);
+  });
+
+  it('keeps nothing half where there is no room, and says so', async () => {
+    const page = await myTakes();
+    const devtools = await context.newCDPSession(page);
+    const { usage } = await page.evaluate(() => navigator.storage.estimate());
+    await devtools.send('Storage.overrideQuotaForOrigin', {
+      origin: `http://127.0.0.1:${served.port}`,
+      quotaSize: usage! + 1_000_000,
+    });
+    expect(await add(page, [wav])).toEqual([expect.stringContaining('There is no room left')]);
+    expect(await privateFiles(page)).toEqual({});
+    await devtools.send('Storage.overrideQuotaForOrigin', { origin: `http://127.0.0.1:${served.port}` });
+    expect(await add(page, [wav])).toEqual([expect.stringContaining('Graded and kept.')]);
   });
 
   it('takes in several files, each with what became of it, and exports many as one', async () => {

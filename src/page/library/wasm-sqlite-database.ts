@@ -11,6 +11,7 @@ export function wasmSqliteDatabase(database: Database): SqlDatabase {
   return {
     execute(sql, parameters) {
       try {
+        if (/^pragma /i.test(sql)) return { rows: everyStep(database, sql), changes: 0 };
         const rows = database.exec({
           sql,
           ...(parameters.length === 0 ? {} : { bind: parameters as never }),
@@ -27,4 +28,16 @@ export function wasmSqliteDatabase(database: Database): SqlDatabase {
     },
     close: () => database.close(),
   };
+}
+
+/** A pragma may take many steps without giving rows, of which `exec` would take the first. */
+function everyStep(database: Database, sql: string): unknown[] {
+  const statement = database.prepare(sql);
+  try {
+    const rows: unknown[] = [];
+    while (statement.step()) if (statement.columnCount > 0) rows.push(statement.get({}));
+    return rows;
+  } finally {
+    statement.finalize();
+  }
 }
