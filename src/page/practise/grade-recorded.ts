@@ -10,6 +10,8 @@ export interface RecordedFacts {
   readonly name: string;
   readonly guessFirst: boolean;
   readonly discomfort: boolean;
+  /** When it was played, ms since 1970; now unless given. */
+  readonly recordedAt?: number;
 }
 
 /**
@@ -55,6 +57,9 @@ export async function gradeRecorded(recorded: RecordedTake, facts: RecordedFacts
         warnings: [...warnings],
         ...(playedClick === null ? {} : { playedClick: { ...playedClick, times: [...playedClick.times] } }),
       },
+      details: { device: recorded.device.input },
+      setUpId: recorded.setUpId,
+      ...(facts.recordedAt === undefined ? {} : { recordedAt: facts.recordedAt }),
     });
     // The library has it now: the copy made while recording can go.
     await recorded.release();

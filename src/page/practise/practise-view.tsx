@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Sheet } from '../../core/exercise/sheet.ts';
+import { RecoveredHere } from '../recording/views/recovered-here.tsx';
 import { FirstVisit } from '../shell/first-visit.tsx';
 import { AroundTheTake } from './around-the-take.tsx';
 import { ChooseExercise } from './choose-exercise.tsx';
@@ -49,6 +50,7 @@ export function PractiseView() {
     <>
       <h1>Practise</h1>
       <FirstVisit />
+      <RecoveredHere />
       <div class="practise">
         <section aria-labelledby="what">
           <h2 id="what">What you play</h2>

@@ -1,11 +1,10 @@
 import type { ClickPlan } from '../../core/click-track/click-plan.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { writeSheet } from '../../core/exercise/write-sheet.ts';
-import { openMicrophone } from '../recording/open-microphone.ts';
 import { playAndRecord, type RunningTake } from '../recording/play-and-record.ts';
 import type { RecordedTake } from '../recording/recorded-take.ts';
 import type { Trouble } from '../recording/recording-trouble.ts';
-import { pageAudio } from './page-audio.ts';
+import { sharedMicrophone, useOfMicrophone } from '../recording/shared-microphone.ts';
 
 export interface StartedTake {
   readonly running: RunningTake;
@@ -32,13 +31,15 @@ export async function startTake({
   listen,
   ...rest
 }: TakeWish): Promise<StartedTake | string> {
-  const context = await pageAudio();
-  const opened = await openMicrophone({ context });
+  const opened = await sharedMicrophone();
   if (opened.state === 'fault') return opened.fault.sentence;
   const { microphone } = opened;
+  const letGo = useOfMicrophone();
   try {
     const click = { plan, volume };
-    const heard = listen && { listen: (samples: Float32Array) => listen(samples, context.sampleRate) };
+    const heard = listen && {
+      listen: (samples: Float32Array) => listen(samples, microphone.context.sampleRate),
+    };
     const running = await playAndRecord({
       microphone,
       click,
@@ -50,12 +51,12 @@ export async function startTake({
       running,
       async stop() {
         const recorded = await running.stop();
-        microphone.close();
+        letGo();
         return recorded;
       },
     };
   } catch {
-    microphone.close();
+    letGo();
     return 'The recording could not be started. Load the page again and try once more.';
   }
 }

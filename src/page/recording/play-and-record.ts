@@ -16,6 +16,7 @@ import { keptProof } from './proof/kept-proofs.ts';
 import type { RecordedTake } from './recorded-take.ts';
 import { type Trouble, type TroubleCode, troubleAt } from './recording-trouble.ts';
 import { recordingWarnings } from './recording-warnings.ts';
+import { setUpOfToday } from './set-up/set-up-of-today.ts';
 import { watchInterruptions } from './watch-interruptions.ts';
 
 export interface PlayAndRecord {
@@ -143,6 +144,7 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
       warnings: recordingWarnings(troubles, capture.stalls(), proof),
       troubles,
       device: { input: microphone.label, output: output.label, settings, proof },
+      setUpId: setUpOfToday(Date.now()),
       safe: writer.state() === 'writing',
       release: () => writer.remove(),
     };

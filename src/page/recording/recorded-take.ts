@@ -27,6 +27,8 @@ export interface RecordedTake {
   readonly warnings: readonly Reason[];
   readonly troubles: readonly Trouble[];
   readonly device: RecordedDevice;
+  /** Same-set-up reference played earlier that day, in the library, or null. */
+  readonly setUpId: string | null;
   /** Whether a copy lies in the browser's private files until `release`. */
   readonly safe: boolean;
   /** To be called once the take is kept elsewhere or thrown away: removes that copy for real. */

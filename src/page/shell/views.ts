@@ -25,6 +25,12 @@ export const views: readonly ViewEntry[] = [
     View: lazyView(async () => (await import('../library/views/takes-view.tsx')).TakesView),
   },
   {
+    name: 'microphone',
+    title: 'Microphone',
+    inNavigation: true,
+    View: lazyView(async () => (await import('../recording/views/microphone-view.tsx')).MicrophoneView),
+  },
+  {
     name: 'result',
     title: 'The take',
     inNavigation: false,

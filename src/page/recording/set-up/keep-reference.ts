@@ -4,9 +4,7 @@ import type { SetUp } from '../../../library/set-up.ts';
 import { openBrowserLibrary } from '../../library/browser-library.ts';
 import { currentPlayer } from '../../library/current-player.ts';
 import { localDay } from '../../library/local-day.ts';
-import { readKept, writeKept } from '../../shell/kept.ts';
-
-const name = 'set-up';
+import { noteSetUp } from './set-up-of-today.ts';
 
 const kept = (side: SetUpReference['right']) => ({ levelDb: side.mean, spreadDb: side.sd, strokes: side.n });
 const side = ({ levelDb, spreadDb, strokes }: SetUp['levels']['right']) => ({
@@ -46,7 +44,7 @@ export async function keepReference(
   const before = (await library.listSetUps({ personId })).find((one) => one.device === device) ?? null;
   const comparison = before === null ? null : compareSetUp(reference, referenceOf(before));
   if (before !== null && comparison?.verdict === 'alike') {
-    writeKept(name, { id: before.id, day: localDay(now) });
+    noteSetUp(before.id, now);
     return { comparison, before: before.recordedAt };
   }
   const id = crypto.randomUUID();
@@ -60,12 +58,6 @@ export async function keepReference(
     device,
     levels: { right: kept(reference.right), left: kept(reference.left), noiseFloorDb },
   });
-  writeKept(name, { id, day: localDay(now) });
+  noteSetUp(id, now);
   return { comparison, before: before?.recordedAt ?? null };
-}
-
-/** The reference that takes of today belong to, or null where none was played today. */
-export function setUpOfToday(now: number): string | null {
-  const { id, day } = (readKept(name) ?? {}) as { id?: unknown; day?: unknown };
-  return typeof id === 'string' && day === localDay(now) ? id : null;
 }

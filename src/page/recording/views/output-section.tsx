@@ -72,7 +72,7 @@ export function OutputSection({ microphone, volume }: Props) {
         From the page to the loudspeaker and back through the microphone a click takes some hundredths of a
         second, on every output a different time. Once that is measured, a take can tell whether you play
         ahead of the click or behind it. Let the loudspeaker sound, or hold the headphone right against the
-        microphone, for eight seconds.
+        microphone, for six seconds.
       </p>
       <TaskBar task={task} start="Measure the delay" doing="Twelve ticks are played. Hold still …" />
       <div role="status">
