@@ -4,6 +4,9 @@ import { meterAtRest, meterStep } from '../meter/level-meter.ts';
 import type { Microphone } from '../open-microphone.ts';
 import { LevelMeter } from './level-meter.tsx';
 
+/** A sound that was cut off is told for so long, s. */
+const complaintSeconds = 4;
+
 interface Props {
   readonly microphone: Microphone;
   /** Every block as it comes, for those who want to judge it. */
@@ -20,8 +23,13 @@ export function MicrophoneMeter({ microphone, listen }: Props) {
     let gone = false;
     const { context, input } = microphone;
     meter.current = meterAtRest;
+    let cutFor = 0;
     const hear = (samples: Float32Array) => {
       meter.current = meterStep(meter.current, samples, context.sampleRate);
+      // What was mended isn't complained of for long.
+      cutFor = meter.current.levels.clipped ? cutFor + samples.length / context.sampleRate : 0;
+      if (cutFor > complaintSeconds)
+        meter.current = { ...meter.current, levels: { ...meter.current.levels, clipped: false } };
       latest.current?.(samples);
     };
     void startCapture(context, input, hear, false).then((capture) => {

@@ -38,7 +38,7 @@ export function MicrophoneSection({ inView }: { readonly inView: MicrophoneInVie
       ) : (
         <>
           {inputs.length > 1 && (
-            <Choice label="Which one" value={microphone.deviceId} set={(id) => void open(id)}>
+            <Choice label="Microphone in use" value={microphone.deviceId} set={(id) => void open(id)}>
               {inputs.map(({ id, label }) => (
                 <option key={id} value={id}>
                   {label}
