@@ -15,6 +15,7 @@ import { inLibrary } from './library/with-library.ts';
 import { lineOptions } from './line-options.ts';
 import { openTake } from './open-take.ts';
 import { checkOutputPaths, type FileOutputs } from './output-paths.ts';
+import { printable } from './text-layout.ts';
 import { textSummary } from './text-summary.ts';
 import { writeOutputs } from './write-outputs.ts';
 
@@ -152,10 +153,10 @@ async function keep(
   output: CommandOutput,
 ): Promise<void> {
   const bytes = readFileSync(taken.path);
-  const { id, outcome, newPlayer } = await inLibrary(options, async (library) => {
+  const { id, outcome, player, newPlayer } = await inLibrary(options, async (library) => {
     const { keepGradedTake } = await import('./library/keep-graded-take.ts');
     return keepGradedTake(library, { ...taken, bytes }, options);
   });
-  const under = `take ${shortId(id)} of ${options.player}${newPlayer ? ', a new player' : ''}`;
+  const under = `take ${shortId(id)}${player === '' ? '' : ` of ${printable(player)}`}${newPlayer ? ', a new player' : ''}`;
   output.stderr(outcome === 'kept' ? `Kept as ${under}.\n` : `It is kept already, as ${under}.\n`);
 }

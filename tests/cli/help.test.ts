@@ -13,7 +13,7 @@ const commands = [
 const running = ['serve'];
 
 /** Commands on a library, which is made for them. */
-const needLibrary = ['takes', 'players'];
+const needLibrary = ['takes', 'players', 'progress', 'compare'];
 
 /** Lines of the help that begin with the program's name. */
 const examplesIn = (help: string) => [...help.matchAll(/^ {2}(evenhand .+)$/gm)].map(([, line]) => line!);

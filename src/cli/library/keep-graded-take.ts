@@ -4,6 +4,7 @@ import { writeSheet } from '../../core/exercise/write-sheet.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { keepTake } from '../../library/keep-take.ts';
 import type { Library } from '../../library/library.ts';
+import { listedTakes } from '../../library/listed-takes.ts';
 import { addPerson } from '../../library/people.ts';
 import { programVersion } from '../program-version.ts';
 import { playerNamed } from './find-player.ts';
@@ -19,35 +20,52 @@ export interface GradedTake {
   readonly bytes: Uint8Array;
 }
 
-/** Keeps a graded take under its player, who is added when new. Gives the take's id and whether it was there. */
+export interface KeptUnder {
+  readonly id: string;
+  readonly outcome: 'kept' | 'already-there';
+  /** Who has the take; empty where nobody has. */
+  readonly player: string;
+  readonly newPlayer: boolean;
+}
+
+/**
+ * Keeps a graded take under its player, who is added when new. A take that is there already stays with whoever has it.
+ */
 export async function keepGradedTake(
   library: Library,
   { result, sheet, path, name, bytes }: GradedTake,
   options: KeepOptions,
-): Promise<{ readonly id: string; readonly outcome: 'kept' | 'already-there'; readonly newPlayer: boolean }> {
+): Promise<KeptUnder> {
   const player = options.player!;
   const now = Date.now();
   const known = await playerNamed(library.db, player);
   const personId = known?.id ?? crypto.randomUUID();
-  if (known === undefined)
-    await addPerson(library.db, { id: personId, name: player, role: 'player', note: '', createdAt: now });
   const written = path === '-' ? now : statSync(path).mtimeMs;
   const day = options.day ?? localDay(new Date(written));
   // A day that was named counts from its noon, wherever the file's own clock stands.
   const recordedAt = options.day === undefined ? Math.round(written) : new Date(`${day}T12:00`).getTime();
   const { technique, pad, sticks, device, tag = [] } = options;
   const details = { technique, pad, sticks, device };
-  const kept = await keepTake(library, {
+  const take = {
     result,
     sheetText: writeSheet(sheet),
     audio: { name, bytes },
     recordedAt,
     day,
     keptAt: now,
-    personId,
+    personId: null,
     details: Object.fromEntries(Object.entries(details).filter(([, value]) => value !== undefined)),
     tags: tag,
     gradedWith: programVersion,
+  };
+  const { id, outcome } = await keepTake(library, take, {
+    before: async (db) => {
+      if (known === undefined)
+        await addPerson(db, { id: personId, name: player, role: 'player', note: '', createdAt: now });
+      return { personId, setUpId: null };
+    },
   });
-  return { ...kept, newPlayer: known === undefined };
+  const [there] = await listedTakes(library.db, [id]);
+  const newPlayer = outcome === 'kept' && known === undefined;
+  return { id, outcome, player: there?.personName ?? '', newPlayer };
 }

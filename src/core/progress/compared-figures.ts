@@ -47,7 +47,13 @@ export function takeFigure(result: TakeResult, figure: ComparedFigure): TakeFigu
   const outcome = measuredOutcome(result.measures, figure.id);
   if (outcome === undefined) return null;
   const { value, low, high, strokes } = outcome;
-  if (figure.distance === undefined) return { value, low, high, strokes };
+  return followed(figure, { value, low, high, strokes });
+}
+
+/** A measured figure as it is followed: where its sign doesn't matter, its distance from zero. */
+export function followed(figure: ComparedFigure, measured: TakeFigure): TakeFigure {
+  if (figure.distance === undefined) return measured;
+  const { value, low, high, strokes } = measured;
   const [a, b] = [Math.abs(low), Math.abs(high)];
   const across = low <= 0 && high >= 0;
   return { value: Math.abs(value), low: across ? 0 : Math.min(a, b), high: Math.max(a, b), strokes };

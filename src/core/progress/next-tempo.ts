@@ -1,13 +1,12 @@
 import type { Reason } from '../result/take-result.ts';
 import { secureScore } from '../scoring/score-curve.ts';
-import type { Scores } from '../scoring/score-take.ts';
-import { startTempo, tempoAdvice } from '../scoring/tempo-advice.ts';
+import { type DimensionScores, startTempo, tempoAdvice } from '../scoring/tempo-advice.ts';
 import { cleanestTempo, type TempoTake } from './cleanest-tempo.ts';
 import { likeTempoShare } from './conditions.ts';
 
 /** A kept take of one exercise, newest last. */
 export interface PastTake extends TempoTake {
-  readonly scores: Scores | null;
+  readonly scores: DimensionScores | null;
   /** Its end gave way against its start. */
   readonly fading: boolean;
 }

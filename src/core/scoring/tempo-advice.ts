@@ -1,6 +1,5 @@
 import type { Reason } from '../result/take-result.ts';
 import { nearlyScore, secureScore } from './score-curve.ts';
-import type { Scores } from './score-take.ts';
 
 /** Steps of tempo advice, BPM and shares. Common practice of teachers; where to draw the lines is our judgement. */
 export const tempoSteps = {
@@ -11,6 +10,11 @@ export const tempoSteps = {
   startBpm: 80,
   startBelow: [0.15, 0.1],
 } as const;
+
+/** As much of a take's scores as tempo advice asks for. */
+export interface DimensionScores {
+  readonly dimensions: readonly { readonly id: string; readonly score: { readonly score: number } }[];
+}
 
 /** Advice about the next tempo, as against faults to work on. */
 export function isTempoAdvice(code: string): boolean {
@@ -32,7 +36,7 @@ export function tempoAdvice({
   cleanOnAnotherDay = false,
   fading = false,
 }: {
-  readonly scores: Scores | null;
+  readonly scores: DimensionScores | null;
   /** The tempo of the take; null when its lines have several. */
   readonly bpm: number | null;
   readonly discomfort?: boolean;

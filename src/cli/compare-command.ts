@@ -1,0 +1,132 @@
+import { Command } from 'commander';
+import type { Conditions } from '../core/progress/conditions.ts';
+import { periodsCompared } from '../core/progress/periods-compared.ts';
+import { changeText, conditionList, figureText } from '../core/progress/progress-words.ts';
+import { type TakeDifference, takeAgainstTake } from '../core/progress/take-against-take.ts';
+import { measureName } from '../core/result/names.ts';
+import { exercisePlays } from '../library/exercise-plays.ts';
+import { type OpenedTake, readTake } from '../library/read-take.ts';
+import { CommandFault } from './command-fault.ts';
+import { type CommandOutput, toProcess } from './command-output.ts';
+import { findPlayer } from './library/find-player.ts';
+import { findTake } from './library/find-take.ts';
+import { checkDayOption } from './library/keep-options.ts';
+import { localTime } from './library/local-day.ts';
+import { playedExercises } from './library/played-exercises.ts';
+import { shortId } from './library/short-id.ts';
+import { takeTitle } from './library/take-list.ts';
+import { inLibrary, type LibraryOption, withLibraryOption } from './library/with-library.ts';
+import { periodsText, table } from './progress-text.ts';
+import { printable } from './text-layout.ts';
+
+interface Options extends LibraryOption {
+  readonly player?: string;
+  readonly exercise?: string;
+  readonly from?: string;
+  readonly json?: true;
+}
+
+const help = `
+Examples:
+  evenhand compare newest newest
+
+Two takes: their figures beside each other, without a verdict, since one take is one day's form.
+Two stretches of days, with verdicts, once there are three days on each side:
+evenhand compare --player NAME --exercise NAME --from 2026-03-01
+`;
+
+/** The command that holds two takes, or the days before and after a day, against each other. */
+export function compareCommand(output: CommandOutput = toProcess): Command {
+  const command = new Command('compare')
+    .description('Hold two takes, or two stretches of days, against each other.')
+    .argument('[takes...]', 'two takes: their names on the list, or newest')
+    .option('--player <name>', 'compare days of this player')
+    .option('--exercise <name>', 'in this exercise')
+    .option('--from <day>', 'the days before this one against those from it on')
+    .option('--json', 'write JSON')
+    .addHelpText('after', help)
+    .configureOutput({ writeOut: output.stdout, writeErr: output.stderr });
+  return withLibraryOption(command).action((typed: string[], options: Options) =>
+    inLibrary(options, async ({ db }) => {
+      const { player, exercise, from, json } = options;
+      if (typed.length === 2 && player === undefined) {
+        const [first, second] = await Promise.all(
+          typed.map(async (name) => readTake(db, await findTake(db, name))),
+        );
+        const compared = takeAgainstTake(played(first!), played(second!));
+        if (json) return output.stdout(`${JSON.stringify(compared, null, 2)}\n`);
+        return output.stdout(`${differenceText(first!, second!, compared).join('\n')}\n`);
+      }
+      if (typed.length > 0 || player === undefined || exercise === undefined || from === undefined)
+        throw new CommandFault(
+          'usage',
+          'Name two takes, or give --player, --exercise and --from, all three.',
+        );
+      checkDayOption('from', from);
+      const { id: personId, name } = await findPlayer(db, player);
+      const { id, label } = (await playedExercises(db, personId, exercise))[0]!;
+      const compared = periodsCompared(await exercisePlays(db, { personId, exerciseId: id }), from);
+      if (json) return output.stdout(`${JSON.stringify(compared, null, 2)}\n`);
+      output.stdout(`${printable(name)}: ${printable(label)}\n${periodsText(compared, from).join('\n')}\n`);
+    }),
+  );
+}
+
+/** A kept take with its conditions: the same sheet is the same exercise. */
+function played({ take, result }: OpenedTake): { result: OpenedTake['result']; conditions: Conditions } {
+  const noted = (text: string) => (text === '' ? null : text);
+  const bpm = take.bpmLow !== null && take.bpmLow === take.bpmHigh ? take.bpmLow : take.bpmPlayed;
+  return {
+    result,
+    conditions: {
+      exercise: result.sheet.lines.map(({ id }) => id).join(' '),
+      bpm,
+      technique: noted(take.technique),
+      pad: noted(take.pad),
+      sticks: noted(take.sticks),
+      device: noted(take.device),
+    },
+  };
+}
+
+function differenceText(
+  first: OpenedTake,
+  second: OpenedTake,
+  { likeness, figures }: TakeDifference,
+): string[] {
+  const head = ({ take }: OpenedTake) =>
+    `${shortId(take.id)}  ${localTime(take.recordedAt)}  ${printable(take.personName ?? '–')}  ${takeTitle(take)}`;
+  const rows = figures
+    .filter(({ first: a, second: b }) => a !== null || b !== null)
+    .map(({ figure, first: a, second: b, difference, withheld }) => {
+      const cell = (one: typeof a) =>
+        one === null
+          ? 'not measured'
+          : `${figureText(one.value, figure)} (${figureText(one.low, figure)} to ${figureText(one.high, figure)})`;
+      const change =
+        difference !== null
+          ? figure.scale === 'ratio' && a!.value > 0
+            ? changeText(b!.value / a!.value, figure)
+            : changeText(difference, figure)
+          : withheld === 'not-measured'
+            ? ''
+            : 'not compared';
+      return [measureName(figure.id), cell(a), cell(b), change];
+    });
+  const notes = [
+    ...(likeness.differ.length > 0 ? [`They differ in ${conditionList(likeness.differ)}.`] : []),
+    ...(likeness.timing && !likeness.levels
+      ? [`Levels aren't compared: the same pad, sticks and device must be noted with both.`]
+      : []),
+    ...(likeness.timing ? [] : ['Only takes of one exercise at one tempo and technique are compared.']),
+    "One take against one: what differs is shown without a verdict, since one take is one day's form.",
+  ];
+  return [
+    head(first),
+    head(second),
+    '',
+    ...table([['', 'first', 'second', 'change'], ...rows]),
+    '',
+    ...notes,
+  ];
+}

@@ -1,0 +1,101 @@
+import type { Reason } from '../result/take-result.ts';
+import { type CleanestTempo, cleanestTempo } from './cleanest-tempo.ts';
+import { type ComparedFigure, comparedFigures, type TakeFigure } from './compared-figures.ts';
+import { type Conditions, likeness } from './conditions.ts';
+import { type DayMedian, dayMedians } from './day-medians.ts';
+import { nextTempo, type PastTake } from './next-tempo.ts';
+import { type DayTrend, trendOverDays } from './trend-over-days.ts';
+
+/** One playing of the exercise, in order of time. */
+export interface ExercisePlay {
+  readonly takeId: string;
+  readonly day: string;
+  readonly conditions: Conditions;
+  /** Tempo as it was asked for, else as it was played; null where neither is known. */
+  readonly bpm: number | null;
+  /** Compared figures by id; those that weren't measured are left out. */
+  readonly figures: Readonly<Record<string, TakeFigure>>;
+  /** The take it is part of, as far as its tempo and scores go; null for takes without a score. */
+  readonly take: PastTake | null;
+  /** Overall score of that take. */
+  readonly score: number | null;
+}
+
+export interface FigureProgress {
+  readonly figure: ComparedFigure;
+  readonly trend: DayTrend;
+  readonly days: readonly DayMedian[];
+  /** Playings that were left out, since their tempo, technique or set-up is another one. */
+  readonly leftOut: number;
+}
+
+/** How one exercise goes over days and weeks. */
+export interface ExerciseProgress {
+  readonly plays: number;
+  readonly days: number;
+  /** What the trends speak of: the newest playing's tempo, technique and set-up. */
+  readonly like: Conditions | null;
+  readonly figures: readonly FigureProgress[];
+  /** Timing spread in per cent of a partial against tempo, every playing: how fast at which evenness. */
+  readonly spreadByTempo: readonly {
+    readonly takeId: string;
+    readonly day: string;
+    readonly bpm: number;
+    readonly spread: TakeFigure;
+  }[];
+  /** Takes with the best overall scores, best first. */
+  readonly cleanest: readonly {
+    readonly takeId: string;
+    readonly day: string;
+    readonly bpm: number | null;
+    readonly score: number;
+  }[];
+  readonly cleanestTempo: CleanestTempo | null;
+  readonly next: Reason;
+}
+
+const mostCleanest = 5;
+const spreadShare = 'timing-spread-share';
+
+/**
+ * Progress in one exercise from its playings, oldest first. Trends take only playings like the newest: tempo within 3 %,
+ * the same technique, and for levels the same pad, sticks and device, all noted.
+ */
+export function exerciseProgress(
+  plays: readonly ExercisePlay[],
+  now: { readonly discomfort: boolean; readonly daysAgo: (day: string) => number },
+): ExerciseProgress {
+  const newest = plays.at(-1);
+  const figures = comparedFigures.map((figure): FigureProgress => {
+    const measured = plays.filter(({ figures: own }) => own[figure.id] !== undefined);
+    const alike = measured.filter(({ conditions }) => {
+      const like = likeness(conditions, newest!.conditions);
+      return figure.ofLevels ? like.levels : like.timing;
+    });
+    const values = alike.map(({ day, figures: own }) => ({ day, value: own[figure.id]!.value }));
+    return {
+      figure,
+      trend: trendOverDays(figure, values),
+      days: dayMedians(values),
+      leftOut: measured.length - alike.length,
+    };
+  });
+  const takes = plays.flatMap(({ take }) => (take === null ? [] : [take]));
+  return {
+    plays: plays.length,
+    days: new Set(plays.map(({ day }) => day)).size,
+    like: newest?.conditions ?? null,
+    figures,
+    spreadByTempo: plays.flatMap(({ takeId, day, bpm, figures: own }) => {
+      const spread = own[spreadShare];
+      return bpm === null || spread === undefined ? [] : [{ takeId, day, bpm, spread }];
+    }),
+    cleanest: plays
+      .flatMap(({ takeId, day, bpm, score }) => (score === null ? [] : [{ takeId, day, bpm, score }]))
+      .filter((one, i, all) => all.findIndex(({ takeId }) => takeId === one.takeId) === i)
+      .toSorted((a, b) => b.score - a.score)
+      .slice(0, mostCleanest),
+    cleanestTempo: cleanestTempo(takes),
+    next: nextTempo(takes, now),
+  };
+}

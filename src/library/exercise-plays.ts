@@ -1,0 +1,111 @@
+import { comparedFigures, followed, type TakeFigure } from '../core/progress/compared-figures.ts';
+import type { ExercisePlay } from '../core/progress/exercise-progress.ts';
+import type { LibraryDb } from './library.ts';
+import { type LinePlay, listLinePlays } from './line-plays.ts';
+import type { DimensionScore } from './listed-takes.ts';
+import { readTake } from './read-take.ts';
+
+interface Asked {
+  readonly personId: string | null;
+  readonly exerciseId: string;
+  readonly fromDay?: string;
+  readonly toDay?: string;
+}
+
+const fades = 'fades-at-the-end';
+
+/** Only a share of a partial and what needs no unit besides is followed in comparing tempos. */
+const alsoFollowed = {
+  id: 'timing-spread-share',
+  unit: '%',
+  better: 'low',
+  scale: 'ratio',
+  ofLevels: false,
+} as const;
+
+/**
+ * A player's playings of one exercise, oldest first, as comparing and progress want them. Whether the end of a take gave
+ * way is read from the newest one's result only, since advice asks for no other.
+ */
+export async function exercisePlays(db: LibraryDb, asked: Asked): Promise<readonly ExercisePlay[]> {
+  const plays = await listLinePlays(db, asked);
+  const scores = await scoresOf(db, asked);
+  const newest = plays.at(-1)?.takeId;
+  const fading = newest !== undefined && (await endGaveWay(db, newest));
+  return plays.map((play) => {
+    const { takeId, day } = play;
+    const bpm = play.bpm ?? play.bpmPlayed;
+    const score = scores.get(takeId);
+    const dimensions = score?.dimensions ?? [];
+    return {
+      takeId,
+      day,
+      conditions: conditionsOf(asked.exerciseId, play, bpm),
+      bpm,
+      figures: figuresOf(play),
+      score: score?.score ?? null,
+      take:
+        bpm === null || dimensions.length === 0
+          ? null
+          : {
+              day,
+              bpm,
+              weakest: Math.min(...dimensions.map((one) => one.score)),
+              scores: {
+                dimensions: dimensions.map(({ id, score: value }) => ({ id, score: { score: value } })),
+              },
+              fading: fading && takeId === newest,
+            },
+    };
+  });
+}
+
+function conditionsOf(exercise: string, { technique, pad, sticks, device }: LinePlay, bpm: number | null) {
+  const noted = (text: string) => (text === '' ? null : text);
+  return {
+    exercise,
+    bpm,
+    technique: noted(technique),
+    pad: noted(pad),
+    sticks: noted(sticks),
+    device: noted(device),
+  };
+}
+
+function figuresOf({ figures }: LinePlay): Record<string, TakeFigure> {
+  return Object.fromEntries(
+    [...comparedFigures, alsoFollowed].flatMap((figure) => {
+      const found = figures[figure.id];
+      if (found === undefined) return [];
+      const [value, low, high, strokes] = found;
+      return [[figure.id, followed(figure, { value, low, high, strokes })]];
+    }),
+  );
+}
+
+async function scoresOf(
+  db: LibraryDb,
+  { personId, exerciseId, fromDay, toDay }: Asked,
+): Promise<Map<string, { readonly score: number | null; readonly dimensions: readonly DimensionScore[] }>> {
+  const rows = await db
+    .selectFrom('takeLine')
+    .innerJoin('take', 'take.id', 'takeLine.takeId')
+    .select(['take.id', 'take.score', 'take.dimensions'])
+    .where('takeLine.personId', 'is', personId)
+    .where('takeLine.exerciseId', '=', exerciseId)
+    .where('takeLine.isFirst', '=', 1)
+    .$if(fromDay !== undefined, (query) => query.where('takeLine.day', '>=', fromDay!))
+    .$if(toDay !== undefined, (query) => query.where('takeLine.day', '<=', toDay!))
+    .execute();
+  return new Map(
+    rows.map(({ id, score, dimensions }) => [
+      id,
+      { score, dimensions: JSON.parse(dimensions) as DimensionScore[] },
+    ]),
+  );
+}
+
+async function endGaveWay(db: LibraryDb, id: string): Promise<boolean> {
+  const { result } = await readTake(db, id);
+  return result.advice.some(({ code }) => code === fades);
+}
