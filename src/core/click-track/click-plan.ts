@@ -23,11 +23,13 @@ export interface ClickPlan {
   readonly duration: number;
 }
 
-/** Bars that sound, then bars that don't, over and over; the silence grows by a bar each time where that is asked for. */
+/**
+ * Bars that sound, then bars that don't, over and over. `lengths` holds the bars of each silence in turn; the last one
+ * stands for all that follow.
+ */
 export interface SilentBars {
   readonly heard: number;
-  readonly silent: number;
-  readonly grows: boolean;
+  readonly lengths: readonly number[];
 }
 
 export interface ClickOptions {
@@ -35,8 +37,8 @@ export interface ClickOptions {
   /** Clicks in a beat: 1 for beats alone. */
   readonly subdivisions: number;
   readonly bell: boolean;
-  /** Bars counted in before the first beat. */
-  readonly countInBars: number;
+  /** Beats counted in before the first beat; null for one bar. */
+  readonly countInBeats: number | null;
   readonly silence: SilentBars | null;
 }
 
@@ -44,6 +46,6 @@ export const plainClick: ClickOptions = {
   sound: 'wood',
   subdivisions: 1,
   bell: false,
-  countInBars: 1,
+  countInBeats: null,
   silence: null,
 };

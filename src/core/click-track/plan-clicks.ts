@@ -1,6 +1,7 @@
 import { barOfBeats, longestBar } from '../exercise/bars.ts';
 import type { Sheet, SheetLine } from '../exercise/sheet.ts';
-import type { ClickOptions, ClickPlan, PlannedClick, SilentBars } from './click-plan.ts';
+import type { ClickOptions, ClickPlan, PlannedClick } from './click-plan.ts';
+import { silentBars } from './silent-bars.ts';
 
 /** Beats per minute of a line that leaves its tempo open. */
 const openTempo = 90;
@@ -33,36 +34,37 @@ function beatsOf(line: SheetLine): Beat[] {
 /**
  * The clicks of a sheet: counted in at the first line's tempo, then on every beat at each line's own, rests between
  * lines included and the last line's left out. A bar begins where the notation has a bar line, otherwise every
- * `beatsInBar` beats. While silence is asked for, whole
- * bars don't sound, and what doesn't sound is still on the plan.
+ * `beatsInBar` beats. While silence is asked for, whole bars don't sound, and what doesn't sound is still on the plan.
+ * Times are multiples of the beat from the line's start, not sums, so that an hour has no drift.
  *
  * @example planClicks(sheet, plainClick).firstBeat // 2 for one bar of four beats at 120
  */
 export function planClicks({ lines }: Sheet, options: ClickOptions): ClickPlan {
-  const { sound, bell, countInBars, silence } = options;
+  const { sound, bell, silence } = options;
   const parts = Math.max(1, Math.round(options.subdivisions));
   const clicks: PlannedClick[] = [];
   let time = 0;
   const [first] = lines;
   if (first !== undefined) {
     const seconds = secondsPerBeat(first);
-    for (let beat = 0; beat < countInBars * first.beatsInBar; beat++) {
+    const counted = options.countInBeats ?? first.beatsInBar;
+    for (let beat = 0; beat < counted; beat++) {
       clicks.push({ time: beat * seconds, kind: 'count-in', audible: true });
     }
-    time = countInBars * first.beatsInBar * seconds;
+    time = counted * seconds;
   }
   const firstBeat = time;
+  const isSilent = silentBars(silence);
   let bar = -1;
   lines.forEach((line, i) => {
     const last = i === lines.length - 1;
     const beats = beatsOf(last ? { ...line, restBeats: 0 } : line);
-    // Multiplied, not summed, so that a long line doesn't drift.
     const from = time;
     const seconds = secondsPerBeat(line);
     beats.forEach((beat, index) => {
       if (beat.bar) bar += 1;
       const at = from + index * seconds;
-      const audible = silence === null || !isSilent(bar, silence);
+      const audible = !isSilent(bar);
       clicks.push({ time: at, kind: beat.bar ? 'bar' : 'beat', audible });
       for (let part = 1; part < parts; part++) {
         const between = (part / parts) * seconds;
@@ -72,16 +74,4 @@ export function planClicks({ lines }: Sheet, options: ClickOptions): ClickPlan {
     time = from + beats.slice(0, -1).length * seconds + (beats.at(-1)?.seconds ?? 0);
   });
   return { clicks, sound, bell, firstBeat, duration: time };
-}
-
-/** Whether a bar, counted from 0, is left to the player. */
-function isSilent(bar: number, { heard, silent, grows }: SilentBars): boolean {
-  if (silent < 1) return false;
-  let left = bar;
-  for (let length = silent; ; length += grows ? 1 : 0) {
-    if (left < heard) return false;
-    left -= heard;
-    if (left < length) return true;
-    left -= length;
-  }
 }

@@ -40,8 +40,8 @@ export const silences: Readonly<
   Record<Silence, { readonly words: string; readonly bars: SilentBars | null }>
 > = {
   none: { words: 'none', bars: null },
-  steady: { words: 'every fourth bar', bars: { heard: 3, silent: 1, grows: false } },
-  growing: { words: 'one bar, then two, then three …', bars: { heard: 2, silent: 1, grows: true } },
+  steady: { words: 'every fourth bar', bars: { heard: 3, lengths: [1] } },
+  growing: { words: 'one bar, then two, then four …', bars: { heard: 2, lengths: [1, 2, 4, 8] } },
 };
 
 export const mostSubdivisions = 6;

@@ -1,7 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plainClick } from '../../../src/core/click-track/click-plan.ts';
 import { planClicks } from '../../../src/core/click-track/plan-clicks.ts';
-import { renderClicks } from '../../../src/core/click-track/render-clicks.ts';
 import { parseSheet } from '../../../src/core/exercise/parse-sheet.ts';
 
 function sheet(text: string) {
@@ -28,7 +28,7 @@ describe('planClicks', () => {
 
   it('counts bars on over the repeats of a line that is shorter than one', () => {
     const barsOf = (text: string) =>
-      planClicks(sheet(text), { ...plainClick, countInBars: 0 })
+      planClicks(sheet(text), { ...plainClick, countInBeats: 0 })
         .clicks.map(({ kind }) => (kind === 'bar' ? '|' : '.'))
         .join('');
     expect(barsOf('>RLR >LRL ; tempo: 90 ; times: 6')).toBe('|...|...|...');
@@ -38,41 +38,58 @@ describe('planClicks', () => {
 
   it('divides beats and keeps long lines in time', () => {
     const long = sheet('>RLR ; tempo: 111 ; times: 900\n');
-    const { clicks } = planClicks(long, { ...plainClick, subdivisions: 3, countInBars: 0 });
+    const { clicks } = planClicks(long, { ...plainClick, subdivisions: 3, countInBeats: 0 });
     expect(clicks).toHaveLength(2700);
     expect(clicks[2697]!.time).toBeCloseTo((899 * 60) / 111, 9);
     expect(clicks[2699]!.time).toBeCloseTo(((899 + 2 / 3) * 60) / 111, 9);
   });
 
-  it('leaves whole bars to the player, one more each time', () => {
+  it('leaves whole bars to the player, as long as the schedule says', () => {
     const bars = sheet('>RLR >LRL >RLR >LRL ; tempo: 120 ; times: 12\n');
-    const silence = { heard: 2, silent: 1, grows: true };
-    const { clicks } = planClicks(bars, { ...plainClick, silence });
-    const heard = clicks.filter(({ kind }) => kind === 'bar').map(({ audible }) => (audible ? 'x' : '-'));
-    expect(heard.join('')).toBe('xx-xx--xx---');
-    const even = planClicks(bars, { ...plainClick, silence: { ...silence, grows: false } });
-    expect(
-      even.clicks
-        .filter(({ kind }) => kind === 'bar')
+    const heardIn = (lengths: number[]) =>
+      planClicks(bars, { ...plainClick, silence: { heard: 2, lengths } })
+        .clicks.filter(({ kind }) => kind === 'bar')
         .map(({ audible }) => (audible ? 'x' : '-'))
-        .join(''),
-    ).toBe('xx-xx-xx-xx-');
+        .join('');
+    expect(heardIn([1, 2, 3])).toBe('xx-xx--xx---');
+    expect(heardIn([1])).toBe('xx-xx-xx-xx-');
+    expect(heardIn([1, 2, 4])).toBe('xx-xx--xx---');
+    expect(heardIn([])).toBe('xxxxxxxxxxxx');
   });
-});
 
-describe('renderClicks', () => {
-  it('begins each click at the sample nearest to its time, each of a kind alike, and is silent where it shall be', () => {
-    const plan = planClicks(two, { ...plainClick, silence: { heard: 1, silent: 1, grows: false } });
-    const rate = 44_100;
-    const track = renderClicks(plan, rate);
-    expect(track).toHaveLength(Math.ceil(plan.duration * rate));
-    const at = (time: number) => track.slice(Math.round(time * rate), Math.round(time * rate) + 400);
-    for (const { time, audible } of plan.clicks) {
-      const peak = at(time).reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
-      expect(peak > 0.2).toBe(audible);
-      if (audible && time > 0) expect(track[Math.round(time * rate) - 1]).toBeCloseTo(0, 2);
-    }
-    expect(at(2.5)).toEqual(at(3));
-    expect(track.every((sample) => Math.abs(sample) <= 1)).toBe(true);
+  it('counts in as many beats as are asked for', () => {
+    const { firstBeat, clicks } = planClicks(two, { ...plainClick, countInBeats: 6 });
+    expect(firstBeat).toBe(3);
+    expect(clicks.filter(({ kind }) => kind === 'count-in')).toHaveLength(6);
+  });
+
+  it('has the same clicks with and without silence and bell; parts lie evenly between beats', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 20, max: 400, noNaN: true }),
+        fc.integer({ min: 1, max: 6 }),
+        fc.integer({ min: 1, max: 6 }),
+        fc.integer({ min: 1, max: 40 }),
+        fc.array(fc.integer({ min: 1, max: 8 }), { minLength: 1, maxLength: 4 }),
+        (bpm, beatsInBar, subdivisions, repeats, lengths) => {
+          const line = { ...two.lines[0]!, bpm, beatsInBar, repeats, restBeats: 0 };
+          const own = { title: '', lines: [line] };
+          const options = { ...plainClick, subdivisions };
+          const plain = planClicks(own, options).clicks;
+          const silent = planClicks(own, { ...options, bell: true, silence: { heard: 1, lengths } }).clicks;
+          expect(silent.map(({ time, kind }) => [time, kind])).toEqual(
+            plain.map(({ time, kind }) => [time, kind]),
+          );
+          expect(silent.filter(({ kind }) => kind === 'count-in').every(({ audible }) => audible)).toBe(true);
+          plain.forEach(({ time }, i) => {
+            if (i > 0) expect(time).toBeGreaterThan(plain[i - 1]!.time);
+          });
+          const played = plain.filter(({ kind }) => kind !== 'count-in');
+          expect(played).toHaveLength(repeats * 4 * subdivisions);
+          const last = played.at(-1)!.time - played[0]!.time;
+          expect(last).toBeCloseTo(((played.length - 1) * 60) / bpm / subdivisions, 9);
+        },
+      ),
+    );
   });
 });

@@ -8,7 +8,7 @@ it('placeAt tells where a sheet is', () => {
   const parsed = parseSheet('>RLR >LRL ; tempo: 120 ; times: 3 ; rest: 2\nRL RL ; tempo: 60\n');
   if (!parsed.ok) throw new Error('no sheet');
   const { sheet } = parsed;
-  const plan = planClicks(sheet, { ...plainClick, silence: { heard: 1, silent: 1, grows: false } });
+  const plan = planClicks(sheet, { ...plainClick, silence: { heard: 1, lengths: [1] } });
   const at = (time: number) => placeAt(sheet, plan, time);
   expect(at(-0.1)).toEqual({ phase: 'count-in', beat: 0, of: 4 });
   expect(at(0)).toEqual({ phase: 'count-in', beat: 1, of: 4 });
