@@ -120,6 +120,7 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
   async function finish(): Promise<RecordedTake> {
     sound?.stop();
     if (context.state === 'running') await new Promise((resolve) => setTimeout(resolve, 1000 * tail));
+    if ((await currentOutput(context)).id !== output.id) meet('output-changed');
     unwatch();
     sleep();
     capture.stop();

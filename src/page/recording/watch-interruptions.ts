@@ -8,6 +8,9 @@ export type Interruption =
   | 'hidden'
   | 'output-changed';
 
+/** A change of output stops the sound for a moment, too; a call stops it for longer. Our judgement. */
+const patienceMs = 400;
+
 /**
  * Tells of everything that a call, another program or the user does to a recording from outside. The function that comes
  * back ends the watch.
@@ -20,8 +23,10 @@ export function watchInterruptions(
   const ended = () => tell('microphone-ended');
   const muted = () => tell('muted');
   const unmuted = () => tell('unmuted');
+  let waiting: ReturnType<typeof setTimeout> | undefined;
   const state = () => {
-    if (context.state !== 'running') tell('interrupted');
+    clearTimeout(waiting);
+    if (context.state !== 'running') waiting = setTimeout(() => tell('interrupted'), patienceMs);
   };
   const hidden = () => {
     if (document.visibilityState === 'hidden') tell('hidden');
@@ -37,6 +42,7 @@ export function watchInterruptions(
   document.addEventListener('visibilitychange', hidden);
   navigator.mediaDevices.addEventListener('devicechange', listed);
   return () => {
+    clearTimeout(waiting);
     track.removeEventListener('ended', ended);
     track.removeEventListener('mute', muted);
     track.removeEventListener('unmute', unmuted);

@@ -71,6 +71,27 @@ const recording = {
     await new Promise((resolve) => setTimeout(resolve, ms));
     input.connect(target);
   },
+  suspend: () => microphone!.context.suspend(),
+  hide() {
+    Object.defineProperty(document, 'visibilityState', { value: 'hidden', configurable: true });
+    document.dispatchEvent(new Event('visibilitychange'));
+    Object.defineProperty(document, 'visibilityState', { value: 'visible', configurable: true });
+    document.dispatchEvent(new Event('visibilitychange'));
+  },
+  async muteFor(ms: number) {
+    microphone!.track.dispatchEvent(new Event('mute'));
+    await new Promise((resolve) => setTimeout(resolve, ms));
+    microphone!.track.dispatchEvent(new Event('unmute'));
+  },
+  async switchOutput() {
+    const devices = await navigator.mediaDevices.enumerateDevices();
+    const other = devices.find(
+      ({ kind, label }) => kind === 'audiooutput' && label === 'Fake Audio Output 1',
+    );
+    const context = microphone!.context as AudioContext & { setSinkId(id: string): Promise<void> };
+    await context.setSinkId(other!.deviceId);
+    navigator.mediaDevices.dispatchEvent(new Event('devicechange'));
+  },
   endTrack: () => microphone!.track.dispatchEvent(new Event('ended')),
   levels: () => running!.levels(),
   async recovered() {
