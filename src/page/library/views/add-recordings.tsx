@@ -86,7 +86,7 @@ export function AddRecordings({ sheets, changed }: Props) {
               Grade and keep {asking.length === 1 ? 'it' : `all ${asking.length}`}
             </button>
             <button type="button" onClick={() => setAsking([])}>
-              Leave them out
+              {asking.length === 1 ? 'Leave it out' : 'Leave them out'}
             </button>
           </div>
         </div>

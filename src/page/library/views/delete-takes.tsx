@@ -26,8 +26,13 @@ export function DeleteTakes({ ids, deleted }: Props) {
   const many = ids.length > 1;
   return (
     <>
-      <button type="button" disabled={ids.length === 0} onClick={() => setAsking(true)}>
-        {many ? `Delete ${counted(ids.length, 'take')}` : 'Delete'}
+      <button
+        type="button"
+        disabled={ids.length === 0}
+        aria-label={many ? `Delete ${counted(ids.length, 'take')}` : 'Delete'}
+        onClick={() => setAsking(true)}
+      >
+        Delete
       </button>
       {asking && (
         <Confirm

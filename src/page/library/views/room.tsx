@@ -23,8 +23,9 @@ export function Room({ use }: Props) {
     <section class="room" aria-labelledby="room">
       <h2 id="room">Room on this device</h2>
       <p>
-        {counted(use.takes, 'take')}: {roomInWords(use.audioBytes)} of recordings and{' '}
-        {roomInWords(use.tableBytes)} of results and remarks.
+        {use.takes === 0
+          ? 'Nothing is kept yet.'
+          : `${counted(use.takes, 'take')}: ${roomInWords(use.audioBytes)} of recordings and ${roomInWords(use.tableBytes)} of results and remarks.`}
         {left !== null && ` The browser lets this page use about ${roomInWords(left)} more.`}
       </p>
       <div role="status">

@@ -61,7 +61,7 @@ export function TakeNotes({ take, people, changed }: Props) {
           </label>
         ))}
         <label class="field">
-          <span>Tags, with commas between</span>
+          <span>Tags (a, b, c)</span>
           <input
             type="text"
             value={take.tags.join(', ')}

@@ -110,11 +110,7 @@ export function TakesListView() {
                 {ids.length > 0 && <strong>{ids.length} chosen</strong>}
                 <ExportTakes
                   label={
-                    ids.length > 0
-                      ? `Export ${counted(ids.length, 'take')}`
-                      : count > 1
-                        ? `Export all ${count}`
-                        : 'Export'
+                    ids.length > 0 || count < 2 ? 'Export' : `Export all ${count.toLocaleString('en-GB')}`
                   }
                   disabled={count === 0}
                   takes={async () =>
