@@ -4,6 +4,8 @@ import { join } from 'node:path';
 import axe, { type AxeResults } from 'axe-core';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { openRecording } from '../../src/formats/open-recording.ts';
+import { mp3Of } from '../../src/formats/write-mp3.ts';
 import { sha256Hex } from '../../src/library/sha256-hex.ts';
 import { readTakeFile } from '../../src/library/take-file/read-take-file.ts';
 import { writeTakeFile } from '../../src/library/take-file/write-take-file.ts';
@@ -142,6 +144,26 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
     await page.reload();
     await page.getByText('1 remark').waitFor();
     expect(await privateFiles(page)).toEqual({ [hash]: readFileSync(wav).length });
+  });
+
+  it("grades a compressed recording by the browser's decoder, and lets it be heard when it is opened again", async () => {
+    const page = await myTakes();
+    const recording = openRecording(wav);
+    if (!recording.ok) throw new Error('demo.wav cannot be read');
+    const mp3 = join(folder, 'phone.mp3');
+    writeFileSync(mp3, await mp3Of(recording.source));
+    recording.close();
+    expect(await add(page, [mp3])).toEqual([expect.stringContaining('Graded and kept.')]);
+    expect(await privateFiles(page)).toEqual({
+      [await sha256Hex(readFileSync(mp3))]: readFileSync(mp3).length,
+    });
+    await page.reload();
+    await page.locator('.take-row a').click();
+    const report = page.frameLocator('iframe.report');
+    await report
+      .getByRole('button', { name: /\d:\d\d\.\d$/ })
+      .first()
+      .waitFor();
   });
 
   it('gives the room of many takes back, recordings and tables alike', async () => {

@@ -42,7 +42,8 @@ async function report(
   tell: (answer: EngineAnswer) => void,
 ): Promise<void> {
   const opened = sound === null ? null : takeSource(sound, result.recording.name);
-  tell({ answer: 'report', html: await reportOf(result, opened?.ok ? opened.source : null) });
+  if (opened?.ok === false) return tell({ answer: 'fault', sentence: opened.sentence, unreadable: true });
+  tell({ answer: 'report', html: await reportOf(result, opened?.source ?? null) });
 }
 
 async function hexDigest(bytes: Uint8Array): Promise<string> {

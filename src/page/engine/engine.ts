@@ -66,6 +66,9 @@ export function startEngine(): Engine {
   async function report(result: TakeResult, sound: TakeSound | null): Promise<string> {
     const answer = await ask({ wish: 'report', result, sound });
     if (answer.answer === 'report') return answer.html;
+    // As it was graded: by the browser's own decoder, and without sound where that can't read it either.
+    if (answer.answer === 'fault' && answer.unreadable && sound !== null)
+      return report(result, 'bytes' in sound ? await decodeByBrowser(sound.bytes) : null);
     throw new EngineFault(answer.answer === 'fault' ? answer.sentence : 'The report could not be made.');
   }
 
