@@ -97,7 +97,7 @@ async function insertTake(
       .onConflict((conflict) => conflict.doNothing())
       .execute();
   }
-  const row = takeRow(id, sheet, hash, take);
+  const row = takeRow(id, sheet, hash, { ...take, setUpId: await knownSetUp(db, take.setUpId ?? null) });
   await db.insertInto('take').values(row).execute();
   await db
     .insertInto('takeResult')
@@ -106,6 +106,13 @@ async function insertTake(
   await db.insertInto('takeLine').values(lineRows(row, result)).execute();
   const tags = plainTags(take.tags ?? []).map((tag) => ({ takeId: id, tag, recordedAt: row.recordedAt }));
   if (tags.length > 0) await db.insertInto('takeTag').values(tags).execute();
+}
+
+/** Same-set-up strokes that were deleted meanwhile are no reason to lose a take. */
+async function knownSetUp(db: LibraryDb, id: string | null): Promise<string | null> {
+  if (id === null) return null;
+  const found = await db.selectFrom('setUp').select('id').where('id', '=', id).executeTakeFirst();
+  return found?.id ?? null;
 }
 
 async function insertSheet(db: LibraryDb, id: string, text: string, { sheet }: TakeResult): Promise<void> {

@@ -211,6 +211,16 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
     expect(await add(page, [wav])).toEqual([expect.stringContaining('Graded and kept.')]);
   });
 
+  it('asks the browser to keep the takes, and says what it answered', async () => {
+    const page = await myTakes();
+    await page.getByText('The browser may clear your takes away').waitFor();
+    await page.getByRole('button', { name: 'Ask the browser to keep them' }).click();
+    const kept = page.getByText('The browser has promised to keep your takes');
+    await kept.or(page.getByText('The browser did not promise it')).waitFor();
+    const promised = await page.evaluate(() => navigator.storage.persisted());
+    expect(await kept.isVisible()).toBe(promised);
+  });
+
   it('takes in several files, each with what became of it, and exports many as one', async () => {
     const page = await myTakes();
     const text = join(folder, 'notes.txt');
@@ -327,11 +337,14 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme });
       await page.setViewportSize({ width: 360, height: 740 });
-      for (const view of ['list', 'take']) {
-        if (view === 'take') {
+      for (const view of ['asking', 'list', 'take']) {
+        if (view === 'asking') {
+          await page.setInputFiles('.drop input[type=file]', wav);
+          await page.getByRole('button', { name: 'Grade and keep it' }).waitFor();
+        } else if (view === 'take') {
           await page.locator('.take-row a').click();
           await page.getByRole('heading', { name: 'Remarks' }).waitFor();
-        } else await page.locator('.take-row').waitFor();
+        } else await page.getByRole('button', { name: 'Leave it out' }).click();
         const wide = await page.evaluate(() => document.documentElement.scrollWidth);
         expect(wide, `${view}, ${colorScheme}`).toBeLessThanOrEqual(360);
         await page.evaluate(axe.source);

@@ -131,6 +131,8 @@ describe('what is written down by hand', () => {
       expect(await listSetUps(library.db, { personId: null })).toEqual([setUp]);
       const { id } = await keepTake(library, madeTake(1, { setUpId: 's' }));
       expect((await readTake(library.db, id)).take.setUpId).toBe('s');
+      const other = await keepTake(library, madeTake(2, { setUpId: 'deleted meanwhile' }));
+      expect((await readTake(library.db, other.id)).take.setUpId).toBeNull();
     }));
 
   it('details and tags of a take change, and stay where they are not given', () =>
