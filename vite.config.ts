@@ -6,6 +6,9 @@ import { reportParts } from './src/page/build/report-parts.ts';
 
 const root = import.meta.dirname;
 
+/** How long parts of the build take is nobody's concern who only builds. */
+const checks = { pluginTimings: false };
+
 export default defineConfig({
   root: join(root, 'src/page'),
   base: './',
@@ -18,9 +21,10 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 2000,
+    rolldownOptions: { checks },
   },
   // An audio worklet's module and the engine load parts of their own when they need them.
-  worker: { format: 'es', plugins: () => [reportParts(join(root, 'dist'))] },
+  worker: { format: 'es', rolldownOptions: { checks }, plugins: () => [reportParts(join(root, 'dist'))] },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   // wav-decoder asks for `global.Buffer`, which a browser doesn't have.
   define: { global: 'globalThis' },

@@ -97,10 +97,11 @@ describe.skipIf(!browserThere('a take on the page'))('a take on the page', () =>
       await page.waitForTimeout(9500);
       const stopped = Date.now();
       await page.keyboard.press('Space');
-      await page.locator('.verdict').waitFor();
+      await page.locator('.result-verdict').waitFor();
       const verdictAfter = Date.now() - stopped;
       console.info(`From stopping to the verdict: ${verdictAfter} ms`);
-      expect(verdictAfter).toBeLessThan(5000);
+      // Under a second on a machine of its own; ten times that where many things run at once.
+      expect(verdictAfter).toBeLessThan(10_000);
       await page.locator('iframe.report').waitFor();
       await page.getByRole('link', { name: 'Kept in My takes' }).waitFor();
 
@@ -149,10 +150,33 @@ describe.skipIf(!browserThere('a take on the page'))('a take on the page', () =>
       expect(heard).toBeLessThan(60);
       await page.keyboard.press('Enter');
       await page.getByRole('heading', { name: 'What do you think?' }).waitFor();
-      expect(await page.locator('.verdict').count()).toBe(0);
+      expect(await page.locator('.result-verdict').count()).toBe(0);
       await page.getByLabel('The tempo, from start to end').selectOption('rushed');
       await page.getByRole('button', { name: 'Show me' }).click();
       expect(await page.locator('.guess-answer').textContent()).toContain('you said it got faster; it held.');
+    });
+  });
+
+  it('is found again after its tab was closed in the middle, graded and kept, and then no more', async () => {
+    await withPage({ switches: hears('accent-one') }, async ({ page, context, address }) => {
+      await chooseOwn(page, own);
+      await page.getByRole('button', { name: 'Play and record' }).click();
+      await page.getByRole('button', { name: 'Stop' }).waitFor();
+      await page.waitForTimeout(9000);
+      await page.close();
+
+      const later = await context.newPage();
+      await later.goto(address);
+      await later.getByRole('heading', { name: 'A recording is still here' }).waitFor();
+      await later.getByText(/, (8|9|10) seconds/).waitFor();
+      await later.getByRole('button', { name: 'Grade and keep it' }).click();
+      await later.getByRole('link', { name: 'Kept in My takes' }).waitFor();
+      await later.locator('iframe.report').waitFor();
+      expectAgreement(await shownResult(later), gradedHere(readFileSync(join(takes, 'accent-one.wav'))));
+      await later.goto(address);
+      await later.getByRole('button', { name: 'Play and record' }).waitFor();
+      await later.waitForTimeout(500);
+      expect(await later.getByText('still here').count()).toBe(0);
     });
   });
 

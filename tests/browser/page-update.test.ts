@@ -42,7 +42,7 @@ describe.skipIf(!browserThere('a newer version of the page'))('a newer version o
       expect(await page.locator('.band').isVisible()).toBe(false);
       expect(await page.getByRole('button', { name: 'Stop' }).isVisible()).toBe(true);
       await page.getByRole('button', { name: 'Stop' }).click();
-      await page.locator('.verdict').waitFor();
+      await page.locator('.result-verdict').waitFor();
 
       await page.getByRole('button', { name: 'Load it now' }).click();
       await page.waitForFunction(() => document.head.innerHTML.includes('Newer: practise'));

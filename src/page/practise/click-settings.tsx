@@ -27,6 +27,10 @@ export function ClickSettings({ click, change }: Props) {
       <p id="ears" class="quiet">
         As soft as you can still follow, above all in headphones: loud clicks over a long time harm hearing.
       </p>
+      <p class="quiet">
+        In headphones? <a href="#/microphone">Measure their delay once</a>; then it can be told whether you
+        play ahead or behind.
+      </p>
       <div class="filters">
         <Choice
           label="Sound"

@@ -3,11 +3,11 @@ import { planClicks } from '../../core/click-track/plan-clicks.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { hearLive, type LiveStroke, nothingHeard } from '../../core/onsets/live-strokes.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
+import { LevelMeter } from '../recording/views/level-meter.tsx';
 import { showTake } from '../result/shown-take.ts';
 import { type ClickChoice, clickOptions } from './click-choice.ts';
 import { gradeRecorded, takeName } from './grade-recorded.ts';
 import { HeardStrip } from './heard-strip.tsx';
-import { LevelBar } from './level-bar.tsx';
 import { notePlayed } from './play-time.ts';
 import { PlayingPanel } from './playing-panel.tsx';
 import { type StartedTake, startTake } from './take-recorder.ts';
@@ -67,7 +67,8 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
       volume: click.volume,
       name,
       ...(click.strokesShown ? { listen: live((strokes) => told.current(strokes)) } : {}),
-      trouble: ({ sentence }) => setTroubles((old) => [...old, sentence]),
+      // The meter itself says that it is too loud.
+      trouble: ({ code, sentence }) => code !== 'clipped' && setTroubles((old) => [...old, sentence]),
       ended: () => void finish(),
     }).then((take) => {
       if (typeof take === 'string') return setState({ at: 'fault', sentence: take });
@@ -106,7 +107,7 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
       const { running } = state.take;
       return (
         <PlayingPanel sheet={sheet} plan={plan} now={running.now} stop={() => stop.current()}>
-          <LevelBar levels={running.levels} />
+          <LevelMeter read={running.levels} />
           {click.strokesShown && (
             <HeardStrip
               listen={(tell) => {

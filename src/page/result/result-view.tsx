@@ -71,7 +71,7 @@ export function ResultView() {
     <div class="result">
       <div class="result-bar">
         <h1 class="unseen">{result.sheet.title || 'The take'}</h1>
-        <p class="verdict" role="status">
+        <p class="result-verdict" role="status">
           <strong>{verdict(result)}</strong> <span class="wide-only">{tempo}</span>
         </p>
         {guess !== null && <GuessAnswer result={result} guess={guess} />}

@@ -38,7 +38,7 @@ export const views: readonly ViewEntry[] = [
   },
   {
     name: 'help',
-    title: 'How it works',
+    title: 'Help',
     inNavigation: true,
     View: lazyView(async () => (await import('../help/help-view.tsx')).HelpView),
   },

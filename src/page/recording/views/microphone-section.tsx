@@ -28,8 +28,8 @@ export function MicrophoneSection({ inView }: { readonly inView: MicrophoneInVie
       {microphone === null ? (
         <>
           <p>
-            Lay the phone beside the pad or set the microphone a forearm’s length away. Nothing that is
-            recorded leaves this device.
+            Put the phone or microphone an arm’s length from the pad. Nothing that is recorded leaves this
+            device.
           </p>
           <button type="button" class="main" disabled={opening} onClick={() => void open()}>
             {opening ? 'One moment …' : fault === null ? 'Open the microphone' : 'Try again'}
