@@ -133,25 +133,36 @@ describe.skipIf(!browserThere(what))(what, () => {
     await stop();
   });
 
-  it('measures the delay of its output to the half millisecond and puts clicks there', async () => {
+  // A machine that is too busy loses sound, and says so; that isn't what is looked at here.
+  const busy = { retry: 2, timeout: 60_000 };
+  it('measures the delay of its output to the half millisecond and puts clicks there', busy, async () => {
     const frames = 1873;
     await page.evaluate(([r, f]) => recording.loop(r!, f!, -12), [rate, frames]);
     const outcome = await page.evaluate(() => recording.calibrate());
     if (outcome.state !== 'measured') throw new Error(outcome.state);
     expect(Math.abs(outcome.latency - frames / rate)).toBeLessThan(0.0005);
     await page.evaluate((text) => recording.start(text), sheetText);
-    await page.waitForTimeout(3200);
+    await page.waitForTimeout(1500);
+    await page.evaluate(() => recording.silence());
+    await page.waitForTimeout(4000);
     const take = await stop();
+    expect(take.troubles).toEqual([]);
+    expect(take.warnings).toEqual([]);
     expect(take.playedClick).toMatchObject({ calibrated: true });
-    // The click itself is in the recording: each begins where it is said to.
-    const heard = take.clickTimes!.filter((time) => time < take.samples.length / rate - 0.1);
-    expect(heard.length).toBeGreaterThanOrEqual(5);
-    for (const time of heard) {
+    // The clicks themselves are in the recording, and stop where another plan took over.
+    const inside = take.clickTimes!.filter((time) => time < take.samples.length / rate - 0.1);
+    const heard = inside.filter((time) => {
       const from = Math.round((time - 0.05) * rate);
-      const onset = take.samples.subarray(from).findIndex((sample) => Math.abs(sample) > 0.01) + from;
-      expect(Math.abs(onset / rate - time)).toBeLessThan(0.0005);
-    }
-  }, 60_000);
+      const later = take.samples
+        .subarray(from, from + 0.15 * rate)
+        .findIndex((sample) => Math.abs(sample) > 0.01);
+      if (later >= 0) expect(Math.abs((from + later) / rate - time)).toBeLessThan(0.0008);
+      return later >= 0;
+    });
+    expect(heard.length).toBeGreaterThanOrEqual(6);
+    expect(heard.length).toBeLessThan(inside.length - 1);
+    expect(heard).toEqual(inside.slice(0, heard.length));
+  });
 });
 
 const proving = 'a microphone’s habits in a browser';

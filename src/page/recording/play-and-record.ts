@@ -1,5 +1,4 @@
 import type { ClickPlan } from '../../core/click-track/click-plan.ts';
-import { renderClicks } from '../../core/click-track/render-clicks.ts';
 import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
 import { delayInUse } from './calibration/delay-in-use.ts';
 import { delaysOf } from './calibration/kept-delays.ts';
@@ -10,7 +9,7 @@ import { writeTake } from './kept/take-writer.ts';
 import { type Levels, type Meter, meterAtRest, meterStep } from './meter/level-meter.ts';
 import type { Microphone } from './open-microphone.ts';
 import { currentOutput } from './output-device.ts';
-import { playSound } from './play-sound.ts';
+import { playClicks } from './play-clicks.ts';
 import { playedClickOf } from './played-click-of.ts';
 import { keptProof } from './proof/kept-proofs.ts';
 import type { RecordedTake } from './recorded-take.ts';
@@ -38,6 +37,8 @@ export interface RunningTake {
   now(): number;
   levels(): Levels;
   setVolume(volume: number): void;
+  /** Lets the click go on by another plan, from the first click that isn't under way yet: about 2.5 s from now. */
+  setPlan(plan: ClickPlan): void;
   stop(): Promise<RecordedTake>;
   /** Ends it and throws everything away for real. */
   discard(): Promise<void>;
@@ -107,9 +108,7 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
     },
   );
   const sleep = keepScreenAwake();
-  const track = click && renderClicks(click.plan, sampleRate);
-  const sound =
-    click && track && playSound(context, new Float32Array(track), { after: lead, volume: click.volume });
+  const sound = click && playClicks(context, click.plan, { after: lead, volume: click.volume });
   const start = sound?.at ?? context.currentTime;
 
   function stop(): Promise<RecordedTake> {
@@ -132,7 +131,7 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
     const doubtful = wireless || met('output-changed') || met('busy');
     const delay = doubtful ? null : delayInUse(delays, microphone.session);
     const trackStart = start - (first ?? 0) / sampleRate;
-    const playedClick = click && playedClickOf(click.plan, trackStart, delay);
+    const playedClick = sound && playedClickOf(sound.plan(), trackStart, delay);
     writer.note({ frame: length, what: 'click', facts: { playedClick } });
     await writer.end();
     const silent = muted.map(({ from, to }): RecordingGap => ({ at: from, frames: (to ?? length) - from }));
@@ -155,6 +154,7 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
     now: () => context.currentTime - (context.outputLatency || 0) - start,
     levels: () => meter.levels,
     setVolume: (volume) => sound?.setVolume(volume),
+    setPlan: (plan) => sound?.setPlan(plan),
     stop,
     async discard() {
       await stop();

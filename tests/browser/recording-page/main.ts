@@ -1,4 +1,4 @@
-import { plainClick } from '../../../src/core/click-track/click-plan.ts';
+import { type ClickPlan, plainClick } from '../../../src/core/click-track/click-plan.ts';
 import { planClicks } from '../../../src/core/click-track/plan-clicks.ts';
 import { parseSheet } from '../../../src/core/exercise/parse-sheet.ts';
 import { calibrateDelay } from '../../../src/page/recording/calibration/calibrate-delay.ts';
@@ -21,6 +21,7 @@ const asText = (samples: Float32Array) => {
 
 let microphone: Microphone | undefined;
 let running: RunningTake | undefined;
+let plan: ClickPlan | undefined;
 const troubles: Trouble[] = [];
 
 let captured: AudioNode | undefined;
@@ -43,7 +44,7 @@ const recording = {
   async start(sheetText: string, withClick = true) {
     const parsed = parseSheet(sheetText);
     if (!parsed.ok) throw new Error('sheet');
-    const plan = planClicks(parsed.sheet, plainClick);
+    plan = planClicks(parsed.sheet, plainClick);
     running = await playAndRecord({
       microphone: microphone!,
       click: withClick ? { plan, volume: 0.5 } : null,
@@ -93,6 +94,10 @@ const recording = {
     navigator.mediaDevices.dispatchEvent(new Event('devicechange'));
   },
   endTrack: () => microphone!.track.dispatchEvent(new Event('ended')),
+  /** Silences every click that isn't under way yet. */
+  silence() {
+    running!.setPlan({ ...plan!, clicks: plan!.clicks.map((click) => ({ ...click, audible: false })) });
+  },
   levels: () => running!.levels(),
   async recovered() {
     const takes = await recoverTakes();
