@@ -5,6 +5,7 @@ import { rubrics } from '../core/scoring/rubrics/index.ts';
 import { cutSource } from '../core/session/cut-source.ts';
 import { gradeSession } from '../core/session/grade-session.ts';
 import type { SessionResult } from '../core/session/session-result.ts';
+import type { Source } from '../core/signal/source.ts';
 import { outputFaultSentence } from '../formats/output-fault-sentence.ts';
 import { writeAtomically } from '../formats/write-atomically.ts';
 import { askedSheet } from './asked-sheet.ts';
@@ -78,7 +79,10 @@ export function sessionCommand(output: CommandOutput = toProcess): Command {
     )
     .option('--discomfort', 'something hurt or tingled: no advice to go faster')
     .option('--json [file]', 'write the whole result as JSON, on the screen without a file')
-    .option('--report-folder <folder>', 'write a report for each take into a folder')
+    .option(
+      '--report-folder <folder>',
+      'write a report for each take, and a page that leads to them, into a folder',
+    )
     .option('--no-sound', 'leave the sound of the takes out of the reports')
     .addHelpText('after', help)
     .configureOutput({ writeOut: output.stdout, writeErr: output.stderr })
@@ -109,15 +113,32 @@ export function sessionCommand(output: CommandOutput = toProcess): Command {
         }
         if (reportFolder !== undefined) {
           madeFolder(reportFolder);
-          for (const [i, take] of result.takes.entries()) {
-            const file = `take-${String(i + 1).padStart(2, '0')}-line-${take.line + 1}.html`;
-            const files = { report: join(reportFolder, file) };
-            const part = sound ? cutSource(source, take) : null;
-            await writeOutputs(take.result, { files, pictures: undefined, sound: part }, output);
-          }
+          await writeReports(result, reportFolder, sound ? source : null, output);
         }
       } finally {
         recording.close();
       }
     });
+}
+
+/** A report for each take, and the page that leads to them. */
+async function writeReports(
+  session: SessionResult,
+  folder: string,
+  source: Source | null,
+  output: CommandOutput,
+): Promise<void> {
+  const names = session.takes.map(
+    ({ line }, i) => `take-${String(i + 1).padStart(2, '0')}-line-${line + 1}.html`,
+  );
+  for (const [i, take] of session.takes.entries()) {
+    const files = { report: join(folder, names[i]!) };
+    const sound = source === null ? null : cutSource(source, take);
+    await writeOutputs(take.result, { files, pictures: undefined, sound }, output);
+  }
+  const { writeSessionPage } = await import('../report/write-session-page.ts');
+  const path = join(folder, 'index.html');
+  const fault = writeAtomically(path, await writeSessionPage(session, names));
+  if (fault !== undefined) throw new CommandFault('fault', outputFaultSentence(path, fault));
+  output.stderr(`Page that leads to them written to ${path}\n`);
 }

@@ -1,6 +1,5 @@
 import type { TakeResult } from '../core/result/take-result.ts';
-import { rubrics } from '../core/scoring/rubrics/index.ts';
-import { steady } from '../core/scoring/rubrics/steady.ts';
+import { pointsOfTake } from '../core/scoring/measure-points.ts';
 import { nearlyScore } from '../core/scoring/score-curve.ts';
 import { brokeFrom, repeatFigures } from '../core/session/repeat-figures.ts';
 import type { RepeatFigures } from '../core/session/session-result.ts';
@@ -22,15 +21,15 @@ export const isWeak = ({ score }: Pick<RepeatFigures, 'score'>): boolean =>
   score !== null && score < nearlyScore;
 
 /**
- * Each line of a take by its repeats, by the rubric that marked the take, else by "steady": for each repeat the
+ * Each line of a take by its repeats, marked as the take was, else by "steady": for each repeat the
  * strokes played, missed and too many, and how unevenly it was played, in per cent of a partial.
  *
  * @example lineCourses(result)[0].brokeFrom // null: the first line held
  */
 export function lineCourses(result: TakeResult): LineCourse[] {
-  const rubric = rubrics.find(({ id }) => id === result.scores?.rubric) ?? steady;
+  const points = pointsOfTake(result);
   return result.sheet.lines.map(({ repeats: asked }, line) => {
-    const repeats = repeatFigures(onlyLine(result, line), rubric);
+    const repeats = repeatFigures(onlyLine(result, line), points);
     const weak = repeats.filter(isWeak);
     const sum = (of: (figures: RepeatFigures) => number) => weak.reduce((total, one) => total + of(one), 0);
     const shares = weak.flatMap(({ unevenShare }) => (unevenShare === null ? [] : [unevenShare]));

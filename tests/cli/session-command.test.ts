@@ -32,6 +32,7 @@ describe('session', () => {
     ]);
     for (const { label } of result.sheet.lines) expect(stdout).toContain(label);
     expect(readdirSync(reports).sort()).toEqual([
+      'index.html',
       'take-01-line-1.html',
       'take-02-line-2.html',
       'take-03-line-3.html',

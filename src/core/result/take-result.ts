@@ -182,6 +182,20 @@ export const takeResultSchema = Type.Object(
     scores: nullable(
       Type.Object({
         rubric: Type.String(),
+        /**
+         * Where the rubric isn't one of the program's own: the two points of each measure, in its unit from what is
+         * perfect, so that parts of the take can be marked the same way.
+         */
+        points: Type.Optional(
+          Type.Array(
+            Type.Object({
+              measure: Type.String(),
+              perfect: Type.Union([Type.Number(), Type.Object({ min: Type.Number(), max: Type.Number() })]),
+              secure: Type.Number({ exclusiveMinimum: 0 }),
+              nearly: Type.Number({ exclusiveMinimum: 0 }),
+            }),
+          ),
+        ),
         overall: score,
         dimensions: Type.Array(
           Type.Object({
@@ -249,3 +263,4 @@ export type Outcome = Static<typeof outcome>;
 export type MeasureResult = Static<typeof measured>;
 export type ScoreWord = Static<typeof word>;
 export type Score = Static<typeof score>;
+export type MeasurePoints = NonNullable<NonNullable<TakeResult['scores']>['points']>[number];

@@ -2,7 +2,9 @@ import type { MeasureResult, Reason, TakeResult } from '../result/take-result.ts
 import { geometricMeanScore, meanScore } from './combine-scores.ts';
 import { type AskedLine, criterionTargets } from './criterion-targets.ts';
 import { findMeasure, type Measured } from './find-measure.ts';
+import { pointsOf } from './measure-points.ts';
 import type { Rubric } from './rubric.ts';
+import { rubrics } from './rubrics/index.ts';
 import { scoreOfValue } from './score-curve.ts';
 
 export type Scores = NonNullable<TakeResult['scores']>;
@@ -96,6 +98,7 @@ export function scoreTake({
     leftOut,
     scores: {
       rubric: rubric.id,
+      ...(rubrics.includes(rubric) ? {} : { points: pointsOf(rubric) }),
       overall: geometricMeanScore(scored),
       dimensions: scored.map(({ weight: _, ...dimension }) => dimension),
     },

@@ -1,20 +1,22 @@
-import type { TakeResult } from '../result/take-result.ts';
-import type { Rubric } from '../scoring/rubric.ts';
+import type { MeasurePoints, TakeResult } from '../result/take-result.ts';
 import { nearlyScore, scoreOfDistance } from '../scoring/score-curve.ts';
 import type { RepeatFigures } from './session-result.ts';
 
 /** Fewer strokes with a deviation than this tell no unevenness (our judgement). */
 const fewest = 4;
 
-const scored = (rubric: Rubric, measure: string, value: number): number | null => {
-  const criterion = rubric.dimensions.flatMap(({ criteria }) => criteria).find((c) => c.measure === measure);
+const scored = (points: readonly MeasurePoints[], measure: string, value: number): number | null => {
+  const criterion = points.find((one) => one.measure === measure);
   if (criterion === undefined || typeof criterion.perfect !== 'number') return null;
   const { perfect, secure, nearly } = criterion;
   return scoreOfDistance(Math.abs(value - perfect), { perfect, secure, nearly });
 };
 
-/** Figures of each repeat of a take of one line that was played at all, in order. */
-export function repeatFigures({ slots, strokes, segments }: TakeResult, rubric: Rubric): RepeatFigures[] {
+/** Figures of each repeat of a take of one line that was played at all, in order, marked by the rubric's points. */
+export function repeatFigures(
+  { slots, strokes, segments }: TakeResult,
+  points: readonly MeasurePoints[],
+): RepeatFigures[] {
   const found: RepeatFigures[] = [];
   const graded = segments.find(({ state }) => state === 'graded');
   const last = Math.max(-1, ...slots.repeat);
@@ -35,8 +37,8 @@ export function repeatFigures({ slots, strokes, segments }: TakeResult, rubric: 
     });
     const unevenShare =
       shares.length < fewest ? null : Math.sqrt(shares.reduce((sum, x) => sum + x * x, 0) / shares.length);
-    const faults = scored(rubric, 'missed-and-extra', (100 * (missed + extra)) / own.length);
-    const even = unevenShare === null ? null : scored(rubric, 'timing-spread-share', unevenShare);
+    const faults = scored(points, 'missed-and-extra', (100 * (missed + extra)) / own.length);
+    const even = unevenShare === null ? null : scored(points, 'timing-spread-share', unevenShare);
     const scores = [faults, even].filter((score) => score !== null);
     const score = scores.length === 0 ? null : Math.min(...scores);
     found.push({ repeat, played: on.length, missed, extra, unevenShare, score });

@@ -1,4 +1,5 @@
 import type { Sheet } from '../exercise/sheet.ts';
+import { pointsOf } from '../scoring/measure-points.ts';
 import type { Rubric } from '../scoring/rubric.ts';
 import { median } from '../stats/median.ts';
 import { brokeFrom, repeatFigures } from './repeat-figures.ts';
@@ -13,7 +14,8 @@ export function summariseSession(
   const lines = sheet.lines.map(({ repeats: asked }, line) => {
     const plays = takes.flatMap((take, index) => {
       if (take.line !== line) return [];
-      const repeats = take.result.grading.state === 'graded' ? repeatFigures(take.result, rubric) : [];
+      const repeats =
+        take.result.grading.state === 'graded' ? repeatFigures(take.result, pointsOf(rubric)) : [];
       const score = take.result.scores?.overall.score ?? null;
       return [{ take: index, repeats, score, brokeFrom: brokeFrom(repeats) }];
     });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { pointsOf } from '../../../src/core/scoring/measure-points.ts';
 import { steady } from '../../../src/core/scoring/rubrics/steady.ts';
 import { brokeFrom, repeatFigures } from '../../../src/core/session/repeat-figures.ts';
 import { gradedSample } from '../../end-to-end/sample-take.ts';
@@ -6,7 +7,7 @@ import { gradedSample } from '../../end-to-end/sample-take.ts';
 describe('repeatFigures', () => {
   it('counts the missed and extra strokes of each repeat as the truth of the take has them', () => {
     const { result, truth } = gradedSample('missed-and-extra');
-    const figures = repeatFigures(result, steady);
+    const figures = repeatFigures(result, pointsOf(steady));
     expect(figures.map(({ repeat }) => repeat)).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8]);
     const played = new Set(truth.strokes.map(({ slot }) => slot));
     const missed = figures.map((_, r) => [0, 1, 2, 3, 4, 5].filter((i) => !played.has(6 * r + i)).length);
@@ -19,7 +20,7 @@ describe('repeatFigures', () => {
 
   it('finds sloppy repeats more uneven than steady ones', () => {
     const uneven = (name: string) =>
-      repeatFigures(gradedSample(name).result, steady).map(({ unevenShare }) => unevenShare!);
+      repeatFigures(gradedSample(name).result, pointsOf(steady)).map(({ unevenShare }) => unevenShare!);
     expect(Math.min(...uneven('sloppy'))).toBeGreaterThan(Math.max(...uneven('accent-one')));
   });
 });
