@@ -26,8 +26,8 @@ describe('the page before a session’s reports', () => {
     for (const score of scored) expect(html).toContain(`${Math.round(score)} <span>`);
     expect(html).toContain('too few strokes');
     expect(html).toContain('3 of 3 were played');
-    expect(html).toContain("default-src 'none'");
-    expect(html).toContain("script-src 'none'");
+    expect(html).toContain('default-src &#39;none&#39;');
+    expect(html).toContain('script-src &#39;none&#39;');
   });
 
   it('says what wasn’t played, and what fits no line', () => {
