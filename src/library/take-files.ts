@@ -1,5 +1,5 @@
 import type { Library } from './library.ts';
-import { readTakeFile } from './take-file/read-take-file.ts';
+import { openTakeFile } from './take-file/read-take-file.ts';
 import type { TakeFileFault } from './take-file/take-file-fault.ts';
 import { takeFileChunks } from './take-file/write-take-file.ts';
 import { type ReceivedTake, receiveTake, takeParcel } from './take-parcels.ts';
@@ -31,9 +31,13 @@ export async function importTakeFile(
   library: Library,
   { bytes, keptAt }: { readonly bytes: Uint8Array; readonly keptAt: number },
 ): Promise<ImportOutcome> {
-  const file = await readTakeFile(bytes);
+  const file = openTakeFile(bytes);
   if (!file.ok) return file;
   const takes: ReceivedTake[] = [];
-  for (const parcel of file.takes) takes.push(await receiveTake(library, parcel, keptAt));
-  return { ok: true, takes, faults: file.faults };
+  const faults: TakeFileFault[] = [];
+  for await (const parcel of file.parcels()) {
+    if (parcel.ok) takes.push(await receiveTake(library, parcel.take, keptAt));
+    else faults.push(parcel.fault);
+  }
+  return { ok: true, takes, faults };
 }

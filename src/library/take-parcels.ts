@@ -1,6 +1,7 @@
 import { keepGuess } from './guess.ts';
 import { keepTake } from './keep-take.ts';
 import type { Library, LibraryDb } from './library.ts';
+import { nameKey, plainName } from './name-key.ts';
 import { personFor } from './people.ts';
 import { readAudio, readTake } from './read-take.ts';
 import { writeRemark } from './remarks.ts';
@@ -59,12 +60,14 @@ export async function receiveTake(
   const { player, setUp, remarks, guess, ...take } = parcel;
   let newRemarks = 0;
   const before = async (transaction: LibraryDb) => {
-    const personId = player === null ? null : await personFor(transaction, player, keptAt);
+    const named = player !== null && nameKey(plainName(player.name)) !== '';
+    const personId = !named ? null : await personFor(transaction, player, keptAt);
     if (setUp !== null) await keepSetUp(transaction, { ...setUp, personId });
     return { personId, setUpId: setUp?.id ?? null };
   };
   const after = async (transaction: LibraryDb, takeId: string) => {
     for (const remark of remarks) {
+      if (remark.text.trim() === '') continue;
       if (await writeRemark(transaction, { ...remark, takeId })) newRemarks++;
     }
     if (guess !== null) await keepGuess(transaction, { takeId, guess });

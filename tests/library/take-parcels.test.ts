@@ -80,6 +80,18 @@ describe('a take that travels', () => {
       expect((await listPeople(library.db)).map(({ takes }) => takes).sort()).toEqual([0, 0, 1]);
     }));
 
+  it('comes without what says nothing: a player without a letter, a remark without a word', () =>
+    withLibrary(async (library) => {
+      const blank = madeParcel(1).remarks.map((remark) => ({ ...remark, text: ' ' }));
+      const { outcome, newRemarks } = await receiveTake(
+        library,
+        madeParcel(1, { player: { id: 'x', name: ' \u0000' }, remarks: blank }),
+        99,
+      );
+      expect([outcome, newRemarks]).toEqual(['kept', 0]);
+      expect(await listPeople(library.db)).toEqual([]);
+    }));
+
   it('goes for good with its person', () =>
     withLibrary(async (library) => {
       await receiveTake(library, madeParcel(1), 99);

@@ -1,20 +1,13 @@
-import type { Static, TSchema } from 'typebox';
-import Schema from 'typebox/schema';
 import { parseSheet } from '../../core/exercise/parse-sheet.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { NewerTakeResult, upgradeTakeResult } from '../../core/result/upgrade-take-result.ts';
 import { checkDay } from '../check-day.ts';
 import { sha256Hex } from '../sha256-hex.ts';
+import { checked, parseJson } from './checked-json.ts';
+import { readManifest } from './read-manifest.ts';
 import { TakeFileError, type TakeFileFault } from './take-file-fault.ts';
 import { takeFileLimits } from './take-file-limits.ts';
-import {
-  type ManifestFile,
-  type ManifestTake,
-  remarksFileSchema,
-  type TakeFileManifest,
-  takeFileManifestSchema,
-  takeFileVersion,
-} from './take-file-manifest.ts';
+import { type ManifestFile, type ManifestTake, remarksFileSchema } from './take-file-manifest.ts';
 import type { TakeParcel } from './take-parcel.ts';
 import { unpackEntry } from './unpack-entry.ts';
 import { type ZipEntry, zipEntries } from './zip-entries.ts';
@@ -28,54 +21,70 @@ export type TakeFileOutcome =
     }
   | { readonly ok: false; readonly fault: TakeFileFault };
 
+export type ReadParcel =
+  | { readonly ok: true; readonly take: TakeParcel }
+  | { readonly ok: false; readonly fault: TakeFileFault };
+
+/** A take file whose list of takes is sound. */
+export interface OpenTakeFile {
+  readonly ok: true;
+  readonly count: number;
+  /** Its takes, each read and checked when it is asked for. */
+  parcels(): AsyncGenerator<ReadParcel, void>;
+}
+
 interface Archive {
   readonly bytes: Uint8Array;
   readonly entries: ReadonlyMap<string, ZipEntry>;
+  /** Recordings that were checked already, by path: takes may share one. */
+  readonly audio: Map<string, Uint8Array>;
 }
 
 /**
- * Reads a take file and checks everything in it: its structure, sizes and names, each file's hash, the sheet, the
- * result, the remarks. Never throws for what a file can hold; recordings are views of the given bytes. Files that the
- * manifest doesn't name are passed over.
+ * Opens a take file and checks its structure and its list of takes. Never throws for what a file can hold; recordings
+ * are views of the given bytes. Files that the list doesn't name are passed over.
+ */
+export function openTakeFile(bytes: Uint8Array): OpenTakeFile | Extract<TakeFileOutcome, { ok: false }> {
+  try {
+    const archive = { bytes, entries: zipEntries(bytes), audio: new Map() };
+    const { takes } = readManifest(bytes, archive.entries);
+    return {
+      ok: true,
+      count: takes.length,
+      async *parcels() {
+        for (const [index, take] of takes.entries()) {
+          try {
+            yield { ok: true, take: await readParcel(archive, take) };
+          } catch (error) {
+            const { code, facts } = faultOf(error);
+            yield { ok: false, fault: { code, facts: { ...facts, take: index + 1 } } };
+          }
+        }
+      },
+    };
+  } catch (error) {
+    return { ok: false, fault: faultOf(error) };
+  }
+}
+
+/**
+ * Reads a take file as a whole and checks everything in it: its structure, sizes and names, each file's hash, the
+ * sheet, the result, the remarks.
  *
  * @example
  * const outcome = await readTakeFile(bytes);
  * if (!outcome.ok) throw new Error(takeFileFaultSentence('lesson.take.zip', outcome.fault));
  */
 export async function readTakeFile(bytes: Uint8Array): Promise<TakeFileOutcome> {
-  try {
-    const archive = { bytes, entries: zipEntries(bytes) };
-    const manifest = readManifest(archive);
-    const takes: TakeParcel[] = [];
-    const faults: TakeFileFault[] = [];
-    for (const [index, take] of manifest.takes.entries()) {
-      try {
-        takes.push(await readParcel(archive, take));
-      } catch (error) {
-        const { code, facts } = faultOf(error);
-        faults.push({ code, facts: { ...facts, take: index + 1 } });
-      }
-    }
-    return { ok: true, takes, faults };
-  } catch (error) {
-    return { ok: false, fault: faultOf(error) };
+  const file = openTakeFile(bytes);
+  if (!file.ok) return file;
+  const takes: TakeParcel[] = [];
+  const faults: TakeFileFault[] = [];
+  for await (const parcel of file.parcels()) {
+    if (parcel.ok) takes.push(parcel.take);
+    else faults.push(parcel.fault);
   }
-}
-
-function readManifest(archive: Archive): TakeFileManifest {
-  const entry = archive.entries.get('manifest.json');
-  if (entry === undefined) throw new TakeFileError('no-manifest');
-  const value = parseJson(
-    unpackEntry(archive.bytes, entry, takeFileLimits.manifestBytes),
-    'manifest-unreadable',
-  );
-  const { format, version } = (value ?? {}) as { format?: unknown; version?: unknown };
-  if (format === 'evenhand-take-file' && typeof version === 'number' && version > takeFileVersion)
-    throw new TakeFileError('manifest-newer', { version });
-  const manifest = checked(takeFileManifestSchema, value, 'manifest-unreadable');
-  if (manifest.takes.length > takeFileLimits.takes)
-    throw new TakeFileError('too-many-files', { files: manifest.takes.length, limit: takeFileLimits.takes });
-  return manifest;
+  return { ok: true, takes, faults };
 }
 
 async function readParcel(archive: Archive, take: ManifestTake): Promise<TakeParcel> {
@@ -96,10 +105,7 @@ async function readParcel(archive: Archive, take: ManifestTake): Promise<TakePar
     'remarks-unreadable',
   );
   const { audio } = files;
-  const recording =
-    audio === null
-      ? null
-      : { name: audio.name, bytes: await checkedFile(archive, audio, takeFileLimits.audioBytes) };
+  const recording = audio === null ? null : { name: audio.name, bytes: await checkedAudio(archive, audio) };
   const claimed = result.recording.sha256;
   if (audio !== null && claimed !== null && claimed !== audio.sha256)
     throw new TakeFileError('hash-wrong', { name: audio.path });
@@ -117,6 +123,14 @@ async function checkedFile(archive: Archive, file: ManifestFile, limit: number):
   return bytes;
 }
 
+async function checkedAudio(archive: Archive, file: ManifestFile): Promise<Uint8Array> {
+  const known = archive.audio.get(`${file.path} ${file.sha256}`);
+  if (known !== undefined && known.length === file.bytes) return known;
+  const bytes = await checkedFile(archive, file, takeFileLimits.audioBytes);
+  archive.audio.set(`${file.path} ${file.sha256}`, bytes);
+  return bytes;
+}
+
 function checkSheet(text: string): void {
   const parsed = parseSheet(text);
   if (!parsed.ok) throw new TakeFileError('sheet-unreadable', { reason: parsed.faults[0]?.code ?? 'empty' });
@@ -130,26 +144,6 @@ function readResultFile(bytes: Uint8Array): TakeResult {
     if (error instanceof NewerTakeResult) throw new TakeFileError('result-newer', { version: error.version });
     throw new TakeFileError('result-unreadable', { reason: (error as Error).message });
   }
-}
-
-type UnreadableCode = 'manifest-unreadable' | 'result-unreadable' | 'remarks-unreadable';
-
-function parseJson(bytes: Uint8Array, code: UnreadableCode): unknown {
-  try {
-    return JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
-  } catch (error) {
-    throw new TakeFileError(code, { reason: (error as Error).message });
-  }
-}
-
-function checked<T extends TSchema>(schema: T, value: unknown, code: UnreadableCode): Static<T> {
-  const [valid, errors] = Schema.Errors(schema, value);
-  if (!valid) {
-    const first = errors[0];
-    const reason = `${first?.instancePath || 'document'} ${first?.message ?? ''}`.trim();
-    throw new TakeFileError(code, { reason });
-  }
-  return value as Static<T>;
 }
 
 function faultOf(error: unknown): TakeFileFault {

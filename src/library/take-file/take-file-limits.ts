@@ -10,7 +10,7 @@ export const takeFileLimits = {
   nameCharacters: 300,
   manifestBytes: 8 * mebibyte,
   audioBytes: 512 * mebibyte,
-  resultBytes: 64 * mebibyte,
+  resultBytes: 16 * mebibyte,
   sheetBytes: mebibyte,
-  remarksBytes: 8 * mebibyte,
+  remarksBytes: 4 * mebibyte,
 } as const;

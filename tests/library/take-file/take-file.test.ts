@@ -117,6 +117,7 @@ describe('a take file that is wrong', () => {
     ['manifest-unreadable', list((take) => Object.assign(take, { day: '2026-02-31' }))],
     ['manifest-unreadable', list((take) => Object.assign(take, { recordedAt: 'monday' }))],
     ['manifest-newer', list((_, manifest) => Object.assign(manifest, { version: 2 }))],
+    ['manifest-unreadable', list((take, manifest) => Object.assign(manifest, { takes: [take, take] }))],
     ['file-missing', (files) => delete files[`${folder}/recording.wav`]],
     ['hash-wrong', rewrite(`${folder}/exercise.sheet`, (value) => value.replace('100', '180'))],
     ['hash-wrong', (files) => (files[`${folder}/recording.wav`] = madeAudio(2))],
