@@ -1,3 +1,4 @@
+import { anyBetween } from '../onsets/any-between.ts';
 import { type Attack, soundLead } from './click-seed.ts';
 
 /** The metronome's second sound and the clicks that have it. */
@@ -38,6 +39,7 @@ export function findBell({
   readonly heard: readonly { readonly k: number }[];
   /** The sound of the clicks heard. */
   readonly common: Float32Array;
+  /** In order of time. */
   readonly attacks: readonly Attack[];
   /** The sound that these clicks have in common. */
   readonly learn: (places: readonly number[]) => Float32Array;
@@ -50,9 +52,10 @@ export function findBell({
     // A common click with a stroke close behind it is no bell.
     if (!sure.has(k) && !isThere(k, common, heardLeft)) open.push(k);
   }
+  const times = attacks.map(({ time }) => time);
   const models = open.filter((k) => {
     const due = timeOf(k) + soundLead;
-    return attacks.some(({ time }) => Math.abs(time - due) < onTheGrid);
+    return anyBetween(times, due - onTheGrid, due + onTheGrid);
   });
   const kinds = models.slice(0, mostModels).map((model) => {
     return { model, sound: learn([model]), like: [] as number[] };

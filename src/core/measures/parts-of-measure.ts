@@ -1,6 +1,6 @@
 import type { MeasureResult, Scope } from '../result/take-result.ts';
 import type { Measure } from './measure.ts';
-import { partOfTake } from './part-of-take.ts';
+import { partsOfTake } from './part-of-take.ts';
 import type { Performance } from './performance.ts';
 import { type PartKind, scopesOf } from './scopes.ts';
 
@@ -13,9 +13,10 @@ export interface TakePart {
 
 /** Every line, repeat, hand and partial of a take. */
 export function partsOf(take: Performance): TakePart[] {
-  return (['line', 'repeat', 'hand', 'partial'] as const).flatMap((kind) =>
-    scopesOf(take, kind).map((scope) => ({ kind, scope, take: partOfTake(take, scope) })),
-  );
+  return (['line', 'repeat', 'hand', 'partial'] as const).flatMap((kind) => {
+    const scopes = scopesOf(take, kind);
+    return partsOfTake(take, scopes).map((part, i) => ({ kind, scope: scopes[i]!, take: part }));
+  });
 }
 
 const kindOf = (scope: Scope) => Object.keys(scope).sort().join('+');

@@ -24,21 +24,57 @@ export function missedFaults({ asked, strokes, alignment }: Performance): Fault[
     });
 }
 
+interface GradedMatches {
+  readonly slots: Performance['slots'];
+  readonly times: readonly number[];
+  /** Matches of main slots in graded segments, in order of time, and the time of each segment's last. */
+  readonly played: Performance['alignment']['matches'];
+  readonly ends: ReadonlyMap<number, number>;
+}
+
+/** Asked for by every part of a take: gathered once for its alignment. */
+const gathered = new WeakMap<Performance['alignment'], GradedMatches>();
+
+function gradedMatches(
+  alignment: Performance['alignment'],
+  slots: Performance['slots'],
+  times: readonly number[],
+): GradedMatches {
+  const known = gathered.get(alignment);
+  if (known?.slots === slots && known.times === times) return known;
+  const played = alignment.matches.filter(
+    ({ segment, slot }) => alignment.segments[segment]!.state === 'graded' && !slots[slot]!.grace,
+  );
+  const ends = new Map(played.map(({ segment, stroke }) => [segment, times[stroke]!]));
+  const found = { slots, times, played, ends };
+  gathered.set(alignment, found);
+  return found;
+}
+
+/** The last match that lies before a time. */
+function lastBefore(played: GradedMatches['played'], times: readonly number[], time: number) {
+  let [low, high] = [0, played.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (times[played[middle]!.stroke]! < time) low = middle + 1;
+    else high = middle;
+  }
+  return played[low - 1];
+}
+
 /** Surplus strokes inside graded segments, each put on the slot played last before it. */
 export function surplusFaults(
   { asked, alignment, times, slots }: Performance,
   surplus: readonly number[],
 ): Fault[] {
+  if (surplus.length === 0) return [];
   const own = new Set(asked.map((slot) => slot.index));
-  const played = alignment.matches.filter(
-    ({ segment, slot }) => alignment.segments[segment]!.state === 'graded' && !slots[slot]!.grace,
-  );
-  const ends = new Map(played.map(({ segment, stroke }) => [segment, times[stroke]!]));
+  const { played, ends } = gradedMatches(alignment, slots, times);
   // A bounce after the last stroke of a run belongs to it as well.
   const lastBounce = 0.25;
   return surplus.flatMap((stroke) => {
     const time = times[stroke]!;
-    const before = played.findLast((match) => times[match.stroke]! < time);
+    const before = lastBefore(played, times, time);
     if (!before || !own.has(before.slot) || time > ends.get(before.segment)! + lastBounce) return [];
     return [{ slot: before.slot, stroke }];
   });
@@ -52,14 +88,13 @@ export function shareOfSlots(
   const beats = new Map<string, BeatCount>();
   const seen = new Set<number>();
   const unheard = new Set(alignment.unheard);
-  const own = new Set(
-    asked.filter((slot) => !slot.grace && !unheard.has(slot.index)).map((slot) => slot.index),
-  );
+  const own = asked.filter((slot) => !slot.grace && !unheard.has(slot.index)).map((slot) => slot.index);
   const keyOf = (slot: number) => `${slots[slot]!.line}:${Math.floor(slots[slot]!.beatTime + 1e-6)}`;
   for (const segment of alignment.segments) {
     if (segment.state !== 'graded') continue;
-    for (let slot = segment.firstSlot; slot <= segment.lastSlot; slot++) {
-      if (!own.has(slot) || seen.has(slot)) continue;
+    for (let i = firstFrom(own, segment.firstSlot); i < own.length && own[i]! <= segment.lastSlot; i++) {
+      const slot = own[i]!;
+      if (seen.has(slot)) continue;
       seen.add(slot);
       const beat = beats.get(keyOf(slot)) ?? { hits: 0, of: 0 };
       beats.set(keyOf(slot), { ...beat, of: beat.of + 1 });
@@ -74,4 +109,15 @@ export function shareOfSlots(
   }
   const pointsAt = [...new Set(faults.map((fault) => fault.stroke))].slice(0, mostPointedAt);
   return shareOutcome([...beats.values()], seen.size, pointsAt);
+}
+
+/** Place of the first of the ascending numbers that isn't under `least`. */
+function firstFrom(ascending: readonly number[], least: number): number {
+  let [low, high] = [0, ascending.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (ascending[middle]! < least) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }

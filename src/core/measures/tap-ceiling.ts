@@ -1,10 +1,11 @@
 import type { Scope } from '../result/take-result.ts';
 import { median } from '../stats/median.ts';
 import { beatOf } from './beat-of.ts';
+import { inScopes } from './in-scopes.ts';
 import { accentsAndTaps, levelsOf } from './level-classes.ts';
 import { levelsRefusal } from './levels-refusal.ts';
 import { defineMeasure, type Part } from './measure.ts';
-import { belongsTo } from './part-of-take.ts';
+import { placeOfStroke } from './part-of-take.ts';
 import type { PlayedStroke } from './played-stroke.ts';
 import { scopesOf } from './scopes.ts';
 import { type BeatCount, shareOutcome } from './share-outcome.ts';
@@ -50,9 +51,11 @@ export const tapCeiling = defineMeasure(
       }
       return { scope, outcome: shareOutcome([...beats.values()], own.length, worstStrokes(own, above)) };
     };
-    const tapsOf = (scope: Scope) => taps.filter((stroke) => belongsTo(scope, stroke));
-    const parts = (['line', 'partial'] as const).flatMap((kind) => scopesOf(performance, kind));
-    const withTaps = parts.filter((scope) => tapsOf(scope).length > 0);
-    return [partOf({}, taps), ...withTaps.map((scope) => partOf(scope, tapsOf(scope)))];
+    const parts = (['line', 'partial'] as const).flatMap((kind) => {
+      const scopes = scopesOf(performance, kind);
+      const own = inScopes(scopes, taps, placeOfStroke);
+      return scopes.flatMap((scope, i) => (own[i]!.length > 0 ? [partOf(scope, own[i]!)] : []));
+    });
+    return [partOf({}, taps), ...parts];
   },
 );

@@ -1,7 +1,8 @@
 import type { Scope } from '../result/take-result.ts';
+import { inScopes } from './in-scopes.ts';
 import { defineMeasure, type Part } from './measure.ts';
 import { notMeasurable } from './outcomes.ts';
-import { belongsTo } from './part-of-take.ts';
+import { placeOfStroke } from './part-of-take.ts';
 import { type PartKind, scopesOf } from './scopes.ts';
 import { spreadOutcome } from './spread-outcome.ts';
 import { fewestTimed } from './timing-model.ts';
@@ -26,14 +27,13 @@ export const timingSpread = defineMeasure(
     if ('refusal' in found) return [{ scope: {}, outcome: found.refusal }];
     const { timing } = found;
     const whole = windowScatter(timing);
-    const all = performance.strokes
-      .map((stroke, i) => ({ stroke, i }))
-      .filter(({ i }) => timing.judged[i] === 1);
+    const played = performance.strokes.map((stroke, i) => ({ stroke, i }));
+    const all = played.filter(({ i }) => timing.judged[i] === 1);
     const meanSquare = (part: typeof all) =>
       part.reduce((sum, { i }) => sum + timing.scaledResidual[i]! ** 2, 0) / part.length;
     const wholeSquare = meanSquare(all);
-    const partOf = (scope: Scope): Part => {
-      const part = all.filter(({ stroke }) => belongsTo(scope, stroke));
+    const partOf = (scope: Scope, own: readonly (typeof played)[number][]): Part => {
+      const part = own.filter(({ i }) => timing.judged[i] === 1);
       if (part.length < fewestTimed / 2) {
         return {
           scope,
@@ -48,14 +48,19 @@ export const timingSpread = defineMeasure(
         perUnit: 1000,
         unit: 'ms',
         strokes: part.length,
-        pointsAt: worstStrokes(performance.strokes, (stroke, i) =>
-          belongsTo(scope, stroke) ? Math.abs(timing.scaledResidual[i]!) - 2 * Math.sqrt(variance) : 0,
+        pointsAt: worstStrokes(
+          own.map(({ stroke }) => stroke),
+          (_, n) => Math.abs(timing.scaledResidual[own[n]!.i]!) - 2 * Math.sqrt(variance),
         ),
       });
       return { scope, outcome };
     };
-    const parts = (kind: PartKind) => scopesOf(performance, kind).map(partOf);
+    const parts = (kind: PartKind) => {
+      const scopes = scopesOf(performance, kind);
+      const own = inScopes(scopes, played, ({ stroke }) => placeOfStroke(stroke));
+      return scopes.map((scope, n) => partOf(scope, own[n]!));
+    };
     const repeats = parts('repeat').filter(({ outcome }) => outcome.state === 'measured');
-    return [partOf({}), ...parts('hand'), ...parts('line'), ...repeats, ...parts('partial')];
+    return [partOf({}, played), ...parts('hand'), ...parts('line'), ...repeats, ...parts('partial')];
   },
 );
