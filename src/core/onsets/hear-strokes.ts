@@ -1,4 +1,4 @@
-import { findClicks } from '../click/find-clicks.ts';
+import { type FoundClicks, findClicks } from '../click/find-clicks.ts';
 import { withoutClicks } from '../click/without-clicks.ts';
 import { bandLayout } from '../signal/band-layout.ts';
 import { pickup } from '../signal/pickup.ts';
@@ -49,14 +49,27 @@ export function hearStrokes(recording: Source): Hearing {
 }
 
 function hearAtUsualGain(source: Source): Hearing {
+  const { clicks, noiseFloorDb, strokes } = hearOnce(source);
+  return clicks === null
+    ? { sounds: strokes, noiseFloorDb, click: null }
+    : hearBesideClicks(source, clicks, noiseFloorDb);
+}
+
+/** The clicks of a recording, or where there are none its strokes. What else the search found ends here: it is large. */
+function hearOnce(source: Source): {
+  readonly clicks: FoundClicks | null;
+  readonly noiseFloorDb: number;
+  readonly strokes: Stroke[];
+} {
   const found = riseCandidates(source);
+  const noiseFloorDb = 10 * Math.log10(2 * found.floorPower);
   const attacks = strokesAmong(source, found);
   const clicks = findClicks(source, attacks);
-  const noiseFloorDb = 10 * Math.log10(2 * found.floorPower);
-  const all = () => true;
-  if (clicks === null)
-    return { sounds: padAndOthers(source, attacks, found, all), noiseFloorDb, click: null };
+  const strokes = clicks === null ? padAndOthers(source, attacks, found, () => true) : [];
+  return { clicks, noiseFloorDb, strokes };
+}
 
+function hearBesideClicks(source: Source, clicks: FoundClicks, noiseFloorDb: number): Hearing {
   const clean = withoutClicks(source, clicks);
   const rises = riseCandidates(clean);
   const remains = clicks.voices.map((voice) => clickRemains(voice, source.sampleRate));
