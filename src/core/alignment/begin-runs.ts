@@ -159,6 +159,8 @@ export const leaveRun = (search: Search, outside: Outside, node: number): void =
   const score = paths.score[node]! + (endsSheet ? prices.endOfSheet + missed : ending) + abrupt;
   if (score > outside.score[bar]!) {
     outside.score[bar] = score;
+    paths.hold(node);
+    paths.letGo(outside.node[bar]!);
     outside.node[bar] = node;
   }
 };

@@ -36,6 +36,7 @@ export const findPath = (question: PathQuestion): PathStep[] => {
     const nodes = paths.close(j, floor, breadth);
     for (const node of nodes) leaveRun(search, outside, node);
     for (const node of nodes) goOn(search, node, slipsTell);
+    paths.followed(nodes);
     if (j + 1 < strokes) beginRuns(search, outside, j + 1);
   }
 

@@ -41,6 +41,11 @@ export interface Paths {
    * comes near the best. The others are forgotten.
    */
   close(stroke: number, floor: number, most: number): readonly number[];
+  /** Says that nodes handed out by `close` have been followed. A node is forgotten once no path leads on from it. */
+  followed(nodes: readonly number[]): void;
+  /** Keeps a node from being forgotten, until it is let go as often. −1 is none. */
+  hold(node: number): void;
+  letGo(node: number): void;
 }
 
 interface Columns {
@@ -52,6 +57,8 @@ interface Columns {
   period: Float64Array;
   settled: Int32Array;
   how: Uint8Array;
+  /** What still needs a node: itself until it was followed, the nodes after it, and whoever holds it. */
+  needed: Int32Array;
 }
 
 const columns = (size: number, from?: Columns): Columns => {
@@ -76,6 +83,7 @@ const columns = (size: number, from?: Columns): Columns => {
     period: floats(from?.period),
     settled: ints(from?.settled),
     how,
+    needed: ints(from?.needed),
   };
 };
 
@@ -98,7 +106,20 @@ export const openPaths = (strokes: number, slots: number, ahead: number): Paths 
     }
     return used++;
   };
+  const hold = (node: number): void => {
+    if (node >= 0) column.needed[node]!++;
+  };
+  /** The nodes that led only there go too: what is kept grows with the strokes, not with the paths tried. */
+  const letGo = (node: number): void => {
+    const { needed, before } = column;
+    for (let last = node; last >= 0 && --needed[last]! === 0; last = before[last]!) forgotten.push(last);
+  };
   const methods = {
+    hold,
+    letGo,
+    followed: (nodes: readonly number[]) => {
+      for (const node of nodes) letGo(node);
+    },
     kind: (node: number) => kinds[column.how[node]!]!,
     bestAt: (j: number) => best[j]!,
     scoreAt: (j: number, s: number) => {
@@ -121,7 +142,10 @@ export const openPaths = (strokes: number, slots: number, ahead: number): Paths 
       if (known >= 0 && column.score[known]! >= value) return;
       if (value > best[j]!) best[j] = value;
       const node = known >= 0 ? known : fresh();
-      if (known < 0) {
+      hold(from);
+      if (known >= 0) letGo(column.before[known]!);
+      else {
+        column.needed[node] = 1;
         nodeAt[cell] = node;
         openAt[row]!.push(node);
       }
@@ -141,13 +165,13 @@ export const openPaths = (strokes: number, slots: number, ahead: number): Paths 
       for (const node of openAt[row]!) {
         nodeAt[row * slots + slot[node]!] = -1;
         if (score[node]! >= floor) good.push(node);
-        else forgotten.push(node);
+        else letGo(node);
       }
       openAt[row] = [];
       good.sort((a, b) => score[b]! - score[a]!);
       const near = good.length > 0 ? score[good[0]!]! - followed.nats : 0;
       while (good.length > most || (good.length > followed.paths && score[good.at(-1)!]! < near))
-        forgotten.push(good.pop()!);
+        letGo(good.pop()!);
       return good;
     },
   };

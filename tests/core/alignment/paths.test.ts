@@ -35,4 +35,31 @@ describe('openPaths', () => {
     expect(second).not.toBe(first);
     expect(paths.before[second!]).toBe(first);
   });
+
+  it('forgets the paths that led nowhere, and keeps the one that leads on and what is held', () => {
+    const strokes = 5000;
+    const slots = 20;
+    const paths = openPaths(strokes, slots, 0);
+    let best = -1;
+    let held = -1;
+    for (let stroke = 0; stroke < strokes; stroke++) {
+      for (let slot = 0; slot < slots; slot++)
+        paths.offer(stroke, slot, -slot, best, stroke === 0 ? 'begin' : 'next', stroke, 1, 1);
+      const nodes = paths.close(stroke, -99, slots);
+      if (stroke === 100) {
+        held = nodes[3]!;
+        paths.hold(held);
+      }
+      // The best node of each stroke has no one after it yet: held until it has.
+      paths.hold(nodes[0]!);
+      paths.followed(nodes);
+      paths.letGo(best);
+      best = nodes[0]!;
+    }
+    expect(paths.stroke.length).toBeLessThan(2 * strokes);
+    expect([paths.stroke[held], paths.slot[held]]).toEqual([100, 3]);
+    const trail: number[] = [];
+    for (let node = best; node >= 0; node = paths.before[node]!) trail.push(paths.stroke[node]!);
+    expect(trail).toEqual(Array.from({ length: strokes }, (_, i) => strokes - 1 - i));
+  });
 });
