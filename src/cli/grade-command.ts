@@ -15,6 +15,7 @@ import { inLibrary } from './library/with-library.ts';
 import { lineOptions } from './line-options.ts';
 import { openTake } from './open-take.ts';
 import { checkOutputPaths, type FileOutputs } from './output-paths.ts';
+import { progressLine } from './progress-line.ts';
 import { printable } from './text-layout.ts';
 import { textSummary } from './text-summary.ts';
 import { writeOutputs } from './write-outputs.ts';
@@ -126,6 +127,7 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
         : (await import('./chosen-model.ts')).chosenModel(options.model, sheet.lines);
 
     const recording = openTake(take);
+    const progress = progressLine(process.stderr, () => performance.now());
     try {
       const { source, name, notes } = recording;
       const result = gradeTake(source, sheet, {
@@ -134,8 +136,10 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
         rubric,
         discomfort,
         ...(model ? { model } : {}),
+        tell: progress.tell,
         warnings: notes.map(({ code, facts }) => ({ code, facts: { ...facts } })),
       });
+      progress.end();
       if (result.grading.state === 'not-gradable') process.exitCode = exitCodes.notGradable;
       if (!Object.values(files).includes('-')) output.stdout(onScreen(result));
       await writeOutputs(result, { files, pictures, sound: sound ? source : null }, output);

@@ -15,6 +15,7 @@ import { type CommandOutput, toProcess } from './command-output.ts';
 import { exitCodes } from './exit-codes.ts';
 import { openTake } from './open-take.ts';
 import { checkOutputPaths } from './output-paths.ts';
+import { progressLine } from './progress-line.ts';
 import { sessionSummary } from './session-summary.ts';
 import { writeOutputs } from './write-outputs.ts';
 
@@ -101,7 +102,9 @@ export function sessionCommand(output: CommandOutput = toProcess): Command {
         const { source, name, notes } = recording;
         const warnings = notes.map(({ code, facts }) => ({ code, facts: { ...facts } }));
         const sha256 = recording.sha256();
-        const result = gradeSession(source, sheet, { name, sha256, rubric, discomfort, warnings });
+        const { tell, end } = progressLine(process.stderr, () => performance.now());
+        const result = gradeSession(source, sheet, { name, sha256, rubric, discomfort, warnings, tell });
+        end();
         if (result.takes.length === 0) process.exitCode = exitCodes.notGradable;
         const document = `${JSON.stringify(result)}\n`;
         if (jsonPath === '-') output.stdout(document);

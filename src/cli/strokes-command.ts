@@ -3,6 +3,7 @@ import { hearStrokes } from '../core/onsets/hear-strokes.ts';
 import type { Hearing, Stroke } from '../core/onsets/stroke.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
 import { openTake } from './open-take.ts';
+import { progressLine } from './progress-line.ts';
 
 interface Options {
   readonly all?: boolean;
@@ -67,7 +68,9 @@ export function strokesCommand(output: CommandOutput = toProcess): Command {
     .action((take: string, { all = false, json }: Options) => {
       const recording = openTake(take);
       try {
-        const hearing = hearStrokes(recording.source);
+        const progress = progressLine(process.stderr, () => performance.now());
+        const hearing = hearStrokes(recording.source, progress.tell);
+        progress.end();
         const sounds = all ? hearing.sounds : hearing.sounds.filter(isPad);
         if (json) output.stdout(`${JSON.stringify(asJson(recording.name, hearing, sounds))}\n`);
         else output.stdout(sounds.map((sound) => asLine(sound, all)).join(''));

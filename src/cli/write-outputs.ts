@@ -5,6 +5,7 @@ import type { Source } from '../core/signal/source.ts';
 import { csv } from '../formats/csv.ts';
 import { outputFaultSentence } from '../formats/output-fault-sentence.ts';
 import { strokesTable } from '../formats/strokes-table.ts';
+import { signalsTold } from '../formats/whole-before-signal.ts';
 import { writeAtomically } from '../formats/write-atomically.ts';
 import type { ReportSound } from '../report/parts/listening.ts';
 import { CommandFault } from './command-fault.ts';
@@ -28,15 +29,16 @@ export async function writeOutputs(
   { files, pictures, sound }: WantedOutputs,
   output: CommandOutput,
 ): Promise<void> {
-  const put = (path: string, what: string, contents: string) => {
+  const put = async (path: string, what: string, contents: string) => {
     if (path === '-') return output.stdout(contents);
     write(path, contents);
     output.stderr(`${what} written to ${path}\n`);
+    await signalsTold();
   };
-  if (files.json !== undefined) put(files.json, 'Result', `${JSON.stringify(result)}\n`);
-  if (files.csv !== undefined) put(files.csv, 'Table of strokes', csv(strokesTable(result)));
+  if (files.json !== undefined) await put(files.json, 'Result', `${JSON.stringify(result)}\n`);
+  if (files.csv !== undefined) await put(files.csv, 'Table of strokes', csv(strokesTable(result)));
   if (files.report !== undefined)
-    put(files.report, 'Report', await report(result, files.report, sound, output));
+    await put(files.report, 'Report', await report(result, files.report, sound, output));
   if (pictures !== undefined) await drawPictures(result, pictures, output);
 }
 

@@ -12,6 +12,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
+import { wholeBeforeSignal } from './whole-before-signal.ts';
 
 /** Why nothing can be written to a path; `folder` is the one it would stand in. */
 export type OutputFault =
@@ -47,12 +48,14 @@ export function outputFault(path: string): OutputFault | undefined {
 
 /**
  * Writes a file so that at its path stands either what was there before or the whole of the new contents: it is
- * written beside it under another name and then renamed. Nothing of it is left when that fails. A symbolic link
+ * written beside it under another name and then renamed. Nothing of it is left when that fails or Ctrl-C comes. A symbolic link
  * stays and its target is replaced; a pipe or a device is written to as it is.
  */
 export function writeAtomically(path: string, contents: Uint8Array | string): OutputFault | undefined {
-  const fault = outputFault(path);
-  if (fault !== undefined) return fault;
+  return outputFault(path) ?? wholeBeforeSignal(() => writeBeside(path, contents));
+}
+
+function writeBeside(path: string, contents: Uint8Array | string): OutputFault | undefined {
   let temporary: string | undefined;
   try {
     const present = statSync(path, { throwIfNoEntry: false });

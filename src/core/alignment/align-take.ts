@@ -1,6 +1,7 @@
 import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
 import type { HeardClick, Stroke } from '../onsets/stroke.ts';
+import { partOfWork, type WorkTold } from '../signal/work-told.ts';
 import type { Alignment, ReferenceKind } from './alignment.ts';
 import { clickFits, clickPhase } from './click-phase.ts';
 import { doubtOf } from './doubt.ts';
@@ -28,16 +29,21 @@ export interface AlignQuestion {
 
 /** Paths followed at once: few while levels and tempo are looked for, then more, and more with more bars. */
 const breadth = { first: 24, second: 24, mostBars: 64 };
+/** About how much of the work the first search is. */
+const firstShare = 0.4;
 
 /**
  * Lays the strokes of a take on the slots of its exercise and says which were played, missed, extra, doubled
  * or outside, in runs that begin anew at every stop, slip, jump or restart. Two searches: the first, on a guess,
  * finds the take's levels, tempos and scatter; the second decides. Never throws; an empty or foreign take comes
- * back with a doubt.
+ * back with a doubt. `tell` hears how far it has come.
  *
  * @example alignTake({ slots, sheet, strokes, click: null }).matches.length // → strokes that found a slot
  */
-export const alignTake = ({ slots, sheet, strokes, click: heardClick }: AlignQuestion): Alignment => {
+export const alignTake = (
+  { slots, sheet, strokes, click: heardClick }: AlignQuestion,
+  tell?: WorkTold,
+): Alignment => {
   const click = heardClick !== null && heardClick.times.length > 1 ? heardClick : null;
   const main = mainSlots(slots, sheet);
   const pads = strokes.flatMap((stroke, i) => (stroke.sound === 'pad' ? [i] : []));
@@ -71,6 +77,7 @@ export const alignTake = ({ slots, sheet, strokes, click: heardClick }: AlignQue
     scatter: firstScatter,
     found: main.asked.map(() => null),
     breadth: breadth.first,
+    tell: partOfWork(tell, 0, firstShare),
   });
   const heard = levelsOnPath(first, main, levels, accentShare) ?? guessed;
   const evidence = levelEvidence(levels, heard);
@@ -84,6 +91,7 @@ export const alignTake = ({ slots, sheet, strokes, click: heardClick }: AlignQue
     scatter,
     found: temposOnPath(first, main, times),
     breadth: breadth.second + Math.min(breadth.mostBars, main.bars.length),
+    tell: partOfWork(tell, firstShare, 1),
   });
   if (path.length === 0) return nothing;
 

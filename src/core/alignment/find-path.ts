@@ -4,6 +4,8 @@ import type { StepKind } from './paths.ts';
 import { prices } from './prices.ts';
 import { beam, openSearch, type PathQuestion } from './search.ts';
 
+const toldEvery = 64;
+
 /** One stroke laid on one main slot, and how the path came there. */
 export interface PathStep {
   readonly stroke: number;
@@ -31,6 +33,7 @@ export const findPath = (question: PathQuestion): PathStep[] => {
   const slipsTell = question.levels.asAccent.some((value) => value !== 0);
   beginRuns(search, outside, 0);
   for (let j = 0; j < strokes; j++) {
+    if (j % toldEvery === 0) question.tell?.('laying', j / strokes);
     for (let bar = 0; bar <= bars; bar++) outside.score[bar]! += prices.outside;
     const floor = Math.max(paths.bestAt(j), outside.score[bestOutside(outside)]!) - beam;
     const nodes = paths.close(j, floor, breadth);

@@ -1,3 +1,4 @@
+import type { WorkTold } from '../signal/work-told.ts';
 import type { LevelEvidence } from './level-evidence.ts';
 import { lookAhead, type Pulse } from './look-ahead.ts';
 import type { MainSlots } from './main-slots.ts';
@@ -20,6 +21,7 @@ export interface PathQuestion {
   readonly breadth: number;
   /** Price of a run's beginning at a slot by the phase of a click, nats; absent without one. */
   readonly phasePrice?: ((stroke: number, main: number, period: number) => number) | undefined;
+  readonly tell?: WorkTold | undefined;
 }
 
 /** The most that the phase of a click can add to a path's score, nats: a beginning right on it. */

@@ -1,4 +1,4 @@
-import { anyBetween } from '../onsets/any-between.ts';
+import { anyBetween } from '../stats/any-between.ts';
 import { type Attack, soundLead } from './click-seed.ts';
 
 /** The metronome's second sound and the clicks that have it. */

@@ -15,6 +15,7 @@ import { steady } from '../scoring/rubrics/steady.ts';
 import { scoreTake } from '../scoring/score-take.ts';
 import { envelope } from '../signal/envelope.ts';
 import type { Source } from '../signal/source.ts';
+import type { WorkTold } from '../signal/work-told.ts';
 import { clickToHoldAgainst, type PlayedClick } from './click-to-hold-against.ts';
 import { compareToModel } from './compare-to-model.ts';
 import { countedAlignment } from './counted-alignment.ts';
@@ -44,6 +45,8 @@ export interface GradeOptions {
   readonly playedClick?: PlayedClick;
   /** Where samples were lost while recording; strokes due there aren't counted as missed. */
   readonly gaps?: readonly RecordingGap[];
+  /** Hears how far the work has come. */
+  readonly tell?: WorkTold;
 }
 
 const envelopeSlices = 1200;
@@ -70,7 +73,7 @@ export function gradeHearing(
   const question = { slots, sheet, strokes, click };
   const perform = (laid: Alignment) =>
     performanceOf({ sheet, slots, strokes, alignment: withUnheard(laid, question, gaps, sampleRate), click });
-  const written = perform(countedAlignment(question, alignTake(question), perform));
+  const written = perform(countedAlignment(question, alignTake(question, options.tell), perform));
   const evidence = handsBySound(written, strokes);
   const performance = withHeardHands(written, evidence, perform);
   const { alignment } = performance;
@@ -110,7 +113,7 @@ export function gradeHearing(
     return { ...described, ...nothing, grading, warnings };
   }
 
-  const measured = measureTake(performance);
+  const measured = measureTake(performance, options.tell);
   const measures = [...measured, handRatioGap(measured, performance.hands)];
   const scored = scoreTake({ measures, lines, strokes: performance.strokes.length, rubric });
   const scores = scored.state === 'scored' ? scored.scores : null;

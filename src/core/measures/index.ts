@@ -1,4 +1,5 @@
 import type { MeasureResult } from '../result/take-result.ts';
+import type { WorkTold } from '../signal/work-told.ts';
 import { accentBend } from './accent-bend.ts';
 import { accentBendShare } from './accent-bend-share.ts';
 import { accentMatch } from './accent-match.ts';
@@ -92,7 +93,10 @@ export const measures: readonly Measure[] = [
 ];
 
 /** Every measure of a take, in the order of the list, the whole take before its parts. */
-export function measureTake(performance: Performance): MeasureResult[] {
+export function measureTake(performance: Performance, tell?: WorkTold): MeasureResult[] {
   const parts = partsOf(performance);
-  return measures.flatMap((measure) => measureWithParts(measure, performance, parts));
+  return measures.flatMap((measure, i) => {
+    tell?.('measuring', i / measures.length);
+    return measureWithParts(measure, performance, parts);
+  });
 }

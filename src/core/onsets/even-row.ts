@@ -1,4 +1,4 @@
-import { anyBetween } from './any-between.ts';
+import { anyBetween } from '../stats/any-between.ts';
 import type { Stroke } from './stroke.ts';
 import { usualInterval } from './usual-interval.ts';
 

@@ -5,6 +5,7 @@ import { pickup } from '../signal/pickup.ts';
 import type { Source } from '../signal/source.ts';
 import { atUsualGain } from '../signal/usual-gain.ts';
 import { withoutSteadyLevel } from '../signal/without-steady-level.ts';
+import { partOfWork, type WorkTold } from '../signal/work-told.ts';
 import { clickRemains } from './click-remains.ts';
 import { fillGaps } from './fill-gaps.ts';
 import { findMasked } from './masked-strokes.ts';
@@ -34,13 +35,19 @@ const deadSeconds = 0.008;
 /** A take's softest strokes lie at most this far under its loud ones, dB: taps 34 under accents, and their scatter. */
 const deepestDb = 46;
 
+/** About how much of the work is the first hearing where a second follows, the search for rises in a hearing. */
+const shareOfFirst = 0.5;
+const shareOfRises = 0.6;
+const toldEvery = 64;
+
 /**
  * Finds the strokes of a recording, their times and levels, and the clicks of a metronome, in order of time. Uses
- * nothing but the sound: neither exercise nor tempo. Linear in length.
+ * nothing but the sound: neither exercise nor tempo. Linear in length. `tell` hears how far it has come.
  */
-export function hearStrokes(recording: Source): Hearing {
+export function hearStrokes(recording: Source, tell?: WorkTold): Hearing {
   const { source, gainDb } = atUsualGain(withoutSteadyLevel(pickup(recording)));
-  const { sounds, noiseFloorDb, click } = hearAtUsualGain(source);
+  const { sounds, noiseFloorDb, click } = hearAtUsualGain(source, tell);
+  tell?.('listening', 1);
   return {
     sounds: sounds.map((sound) => ({ ...sound, levelDb: sound.levelDb - gainDb })),
     noiseFloorDb: noiseFloorDb - gainDb,
@@ -48,33 +55,46 @@ export function hearStrokes(recording: Source): Hearing {
   };
 }
 
-function hearAtUsualGain(source: Source): Hearing {
-  const { clicks, noiseFloorDb, strokes } = hearOnce(source);
+function hearAtUsualGain(source: Source, tell: WorkTold | undefined): Hearing {
+  const { clicks, noiseFloorDb, strokes } = hearOnce(source, partOfWork(tell, 0, shareOfFirst));
   return clicks === null
     ? { sounds: strokes, noiseFloorDb, click: null }
-    : hearBesideClicks(source, clicks, noiseFloorDb);
+    : hearBesideClicks(source, clicks, noiseFloorDb, partOfWork(tell, shareOfFirst, 1));
 }
 
 /** The clicks of a recording, or where there are none its strokes. What else the search found ends here: it is large. */
-function hearOnce(source: Source): {
+function hearOnce(
+  source: Source,
+  tell: WorkTold | undefined,
+): {
   readonly clicks: FoundClicks | null;
   readonly noiseFloorDb: number;
   readonly strokes: Stroke[];
 } {
-  const found = riseCandidates(source);
+  const found = riseCandidates(source, partOfWork(tell, 0, shareOfRises));
   const noiseFloorDb = 10 * Math.log10(2 * found.floorPower);
-  const attacks = strokesAmong(source, found);
+  const attacks = strokesAmong(source, found, partOfWork(tell, shareOfRises, 1));
   const clicks = findClicks(source, attacks);
   const strokes = clicks === null ? padAndOthers(source, attacks, found, () => true) : [];
   return { clicks, noiseFloorDb, strokes };
 }
 
-function hearBesideClicks(source: Source, clicks: FoundClicks, noiseFloorDb: number): Hearing {
+function hearBesideClicks(
+  source: Source,
+  clicks: FoundClicks,
+  noiseFloorDb: number,
+  tell: WorkTold | undefined,
+): Hearing {
   const clean = withoutClicks(source, clicks);
-  const rises = riseCandidates(clean);
+  const rises = riseCandidates(clean, partOfWork(tell, 0, shareOfRises));
   const remains = clicks.voices.map((voice) => clickRemains(voice, source.sampleRate));
   const isOwn = (stroke: Stroke) => !remains.some((isRemains) => isRemains(stroke));
-  const strokes = padAndOthers(clean, strokesAmong(clean, rises), rises, isOwn);
+  const strokes = padAndOthers(
+    clean,
+    strokesAmong(clean, rises, partOfWork(tell, shareOfRises, 1)),
+    rises,
+    isOwn,
+  );
   const heard = clicks.voices.flatMap(({ sound, times }) => {
     const levelDb = peakDb(sound);
     return times.map((time) => clickAt(time, levelDb));
@@ -107,12 +127,13 @@ function padAndOthers(
 }
 
 /** The rises that are attacks of their own, measured, in order of time; none has a class yet but `pad`. */
-export function strokesAmong(source: Source, { rises }: RisesFound): Stroke[] {
+export function strokesAmong(source: Source, { rises }: RisesFound, tell?: WorkTold): Stroke[] {
   const { frameRate } = bandLayout(source.sampleRate);
   const sounds: Stroke[] = [];
   const wanted = rises.filter(({ evidence }) => evidence >= enoughEvidence);
   const end = source.length / source.sampleRate;
   wanted.forEach((rise, i) => {
+    if (i % toldEvery === 0) tell?.('listening', i / wanted.length);
     const previous = sounds.at(-1);
     const alone = (wanted[i + 1]?.frame ?? Number.POSITIVE_INFINITY) - rise.frame;
     const before = previous?.time ?? Number.NEGATIVE_INFINITY;

@@ -1,5 +1,5 @@
 import type { Source } from '../signal/source.ts';
-import { anyBetween } from './any-between.ts';
+import { anyBetween } from '../stats/any-between.ts';
 import type { Stroke } from './stroke.ts';
 import { type KindMatch, kindNear, placedBy, type StrokeKind } from './stroke-kind.ts';
 import { usualInterval } from './usual-interval.ts';

@@ -1,6 +1,7 @@
 import { bandFrames } from '../signal/band-frames.ts';
 import { bandLayout } from '../signal/band-layout.ts';
 import type { Source } from '../signal/source.ts';
+import type { WorkTold } from '../signal/work-told.ts';
 import { addRiseEvidence, meanBetween, prefixSums, riseEvidence, silencePower } from './rise-evidence.ts';
 
 /** A place where the power of the recording rises. */
@@ -45,9 +46,10 @@ export interface RisesFound {
 /**
  * Finds every rise of power in a recording of one channel. The statistic is the likelihood ratio for a change of variance with
  * both variances unknown (two-sample variance ratio under Gaussian noise; any statistics text), the best of three
- * lengths after the rise, summed over octave bands. Linear in length; memory grows only with the number of rises.
+ * lengths after the rise, summed over octave bands. Linear in length; memory grows only with the number of rises. `tell`
+ * hears of it every few seconds of the recording.
  */
-export function riseCandidates(source: Source): RisesFound {
+export function riseCandidates(source: Source, tell?: WorkTold): RisesFound {
   const layout = bandLayout(source.sampleRate);
   const bands = layout.stages + 1;
   const perFrame = layout.bands.map(
@@ -70,6 +72,10 @@ export function riseCandidates(source: Source): RisesFound {
     const keep = historyFrames + aheadFrames;
     history = power.map((values) => values.slice(frames - keep));
     historyStart = start + frames - keep;
+    tell?.(
+      'listening',
+      Math.min(1, ((historyStart + keep) / layout.frameRate) * (source.sampleRate / source.length)),
+    );
   }
   floors.sort((a, b) => a - b);
   return { rises, floorPower: floors[floors.length >> 1] ?? silencePower };

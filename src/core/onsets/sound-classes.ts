@@ -1,5 +1,5 @@
 import type { Source } from '../signal/source.ts';
-import { anyBetween } from './any-between.ts';
+import { anyBetween } from '../stats/any-between.ts';
 import { evenRow } from './even-row.ts';
 import { laidDown } from './laid-down.ts';
 import { distanceFrom, findPadSound, type PadSound, type Sounding } from './pad-sound.ts';

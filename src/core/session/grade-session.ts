@@ -23,11 +23,13 @@ const close = 0.05;
  * @example gradeSession(source, sheet, { name: 'monday.wav' }).summary.lines[2]!.plays.length // → times line 3 was played
  */
 export function gradeSession(source: Source, sheet: Sheet, options: GradeOptions = {}): SessionResult {
-  const { name = 'recording', sha256 = null, rubric = steady } = options;
-  const hearing = hearStrokes(source);
+  const { name = 'recording', sha256 = null, rubric = steady, tell, ...each } = options;
+  const hearing = hearStrokes(source, tell);
   const recognised: FoundLine[] = [];
   const unrecognised: Stretch[] = [];
-  for (const { from, to } of playingStretches(hearing.sounds)) {
+  const stretches = playingStretches(hearing.sounds);
+  for (const [i, { from, to }] of stretches.entries()) {
+    tell?.('laying', i / stretches.length);
     const begin = Math.max(0, from - margin.before);
     const lines = recogniseLines(sheet, cutHearing(hearing, { from: begin, to: to + margin.after }));
     recognised.push(...lines.map((one) => ({ ...one, from: one.from + begin, to: one.to + begin })));
@@ -36,6 +38,7 @@ export function gradeSession(source: Source, sheet: Sheet, options: GradeOptions
   const found = tellAlike(sheet, recognised);
   const duration = source.length / source.sampleRate;
   const takes = found.map(({ line, repeats, from, to }, i): SessionTake => {
+    tell?.('measuring', i / found.length);
     const before = found[i - 1]?.to ?? 0;
     const after = found[i + 1]?.from ?? duration;
     const part = {
@@ -43,7 +46,12 @@ export function gradeSession(source: Source, sheet: Sheet, options: GradeOptions
       to: Math.min(duration, to + margin.after, after - close),
     };
     const played = { title: sheet.title, lines: [{ ...sheet.lines[line]!, repeats, restBeats: 0 }] };
-    const result = gradeHearing(cutSource(source, part), cutHearing(hearing, part), played, options);
+    const result = gradeHearing(cutSource(source, part), cutHearing(hearing, part), played, {
+      ...each,
+      name,
+      sha256,
+      rubric,
+    });
     return { line, repeats, ...part, result };
   });
   return {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyBetween } from '../../../src/core/onsets/any-between.ts';
+import { anyBetween } from '../../../src/core/stats/any-between.ts';
 
 describe('anyBetween', () => {
   it('leaves both ends out', () => {
