@@ -25,8 +25,6 @@ export function libraryFaultSentence({
       return 'This take is no longer there: it may have been deleted meanwhile.';
     case 'no-such-person':
       return 'This player is no longer there: the name may have been deleted meanwhile.';
-    case 'no-such-remark':
-      return 'This remark is no longer there: it may have been deleted meanwhile.';
     case 'audio-missing':
       return "This take's recording is missing from the library, so it can be seen but not heard or passed on.";
     case 'audio-of-another-take':

@@ -5,7 +5,6 @@ export type LibraryFaultCode =
   | 'library-busy'
   | 'no-such-take'
   | 'no-such-person'
-  | 'no-such-remark'
   | 'audio-missing'
   | 'audio-of-another-take'
   | 'result-unreadable'
