@@ -12,6 +12,9 @@ import { withMicrophone } from './with-microphone.ts';
 const rate = 44100;
 const sheetText = 'tempo: 120\n>RLR >LRL ; times: 8';
 
+/** Something that hums in the place. */
+const hum = (size: number) => Float32Array.from({ length: 3 * rate }, (_, n) => size * Math.sin(n * 0.05));
+
 declare const recording: RecordingInPage;
 
 const what = 'a recording that is interrupted, in a browser';
@@ -39,8 +42,8 @@ describe.skipIf(!browserThere(what))(what, () => {
 
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'evenhand-interrupted-'));
-    const tone = Float32Array.from({ length: 3 * rate }, (_, n) => 0.1 * Math.sin(n * 0.05));
-    writeFileSync(join(folder, 'tone.wav'), encodeWav(tone, rate));
+    writeFileSync(join(folder, 'tone.wav'), encodeWav(hum(0.002), rate));
+    writeFileSync(join(folder, 'loud.wav'), encodeWav(hum(0.05), rate));
     served = await recordingPage();
     context = await withMicrophone(join(folder, 'profile'), join(folder, 'tone.wav'));
   }, 60_000);
@@ -96,6 +99,20 @@ describe.skipIf(!browserThere(what))(what, () => {
     expect(take.codes).not.toContain('interrupted');
     expect(take.playedClick).toMatchObject({ calibrated: false });
     expect(take.clickTimes).toBeNull();
+  });
+
+  it('warns of a noisy place before the first click', async () => {
+    const loud = await withMicrophone(join(folder, 'loud'), join(folder, 'loud.wav'));
+    try {
+      page = await loud.newPage();
+      await page.goto(served.url);
+      await start();
+      const take = await stop();
+      expect(take.codes).toEqual(['noisy']);
+      expect(take.troubles[0]!.at).toBeLessThan(1);
+    } finally {
+      await loud.close();
+    }
   });
 
   it('goes on in memory where there is no room for a copy', async () => {

@@ -4,8 +4,10 @@ import { delayInUse } from './calibration/delay-in-use.ts';
 import { delaysOf } from './calibration/kept-delays.ts';
 import { looksWireless } from './calibration/looks-wireless.ts';
 import { loadCapture, startCapture } from './capture/start-capture.ts';
+import { joined } from './joined.ts';
 import { keepScreenAwake } from './keep-screen-awake.ts';
 import { writeTake } from './kept/take-writer.ts';
+import { judgeRoom } from './meter/judge-room.ts';
 import { type Levels, type Meter, meterAtRest, meterStep } from './meter/level-meter.ts';
 import type { Microphone } from './open-microphone.ts';
 import { currentOutput } from './output-device.ts';
@@ -45,7 +47,9 @@ export interface RunningTake {
 }
 
 /** From the call to the first click, s: time for the first blocks to come and for hands to find the sticks. */
-const lead = 0.6;
+const lead = 1;
+/** Of that, what is listened to for the noise of the place, s. */
+const openingSeconds = 0.7;
 /** What was played at the moment of stopping is still under way, s. */
 const tail = 0.15;
 
@@ -61,6 +65,8 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
   const troubles: Trouble[] = [];
   const muted: { from: number; to: number | null }[] = [];
   let meter: Meter = meterAtRest;
+  /** What comes before the first click tells how quiet the place is. */
+  let opening: Float32Array[] | null = [];
   let gapsSeen = 0;
   let stallsSeen = 0;
   const place = () => capture.frames().length;
@@ -84,6 +90,13 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
     const { clipped } = meter.levels;
     meter = meterStep(meter, samples, sampleRate);
     if (meter.levels.clipped && !clipped) meet('clipped');
+    if (opening !== null) {
+      opening.push(samples);
+      if (at + samples.length > openingSeconds * sampleRate) {
+        if (judgeRoom(joined(opening), sampleRate).verdict === 'noisy') meet('noisy');
+        opening = null;
+      }
+    }
     if (capture.frames().gaps.length > gapsSeen) meet('gap');
     gapsSeen = capture.frames().gaps.length;
     if (capture.stalls().length > stallsSeen) meet('busy');

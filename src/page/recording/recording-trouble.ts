@@ -9,6 +9,7 @@ export type TroubleCode =
   | 'storage-full'
   | 'not-kept'
   | 'clipped'
+  | 'noisy'
   | 'output-changed';
 
 export interface Trouble {
@@ -32,6 +33,8 @@ const sentences: Readonly<Record<TroubleCode, string>> = {
   'not-kept':
     'This browser keeps no safe copy while recording. Don’t close this page before the take is kept or saved.',
   clipped: 'Too loud: the tops of the sound are cut off. Move the microphone away or turn its level down.',
+  noisy:
+    'It is loud here: soft taps may drown in the noise. Close the window, switch off what hums, or move the microphone nearer to the pad.',
   'output-changed':
     'The sound went to another output during the take, so nothing will be said of ahead or behind the click.',
 };

@@ -1,3 +1,4 @@
+import { joined } from '../joined.ts';
 import { encodeHead, encodeNote, encodeSamples, type TakeHead, type TakeNote } from './chunk-file.ts';
 import { lockOf, unfinishedFolder, type WriterAnswer, type WriterWish } from './writer-messages.ts';
 
@@ -58,13 +59,7 @@ export function writeTake(head: TakeHead, changed: (state: WriterState) => void)
   const isOpen = () => state === 'starting' || state === 'writing';
   function handOver(): void {
     if (pending === null) return;
-    const samples = new Float32Array(pending.length);
-    let at = 0;
-    for (const part of pending.parts) {
-      samples.set(part, at);
-      at += part.length;
-    }
-    ask({ wish: 'add', bytes: encodeSamples(pending.frame, samples) });
+    ask({ wish: 'add', bytes: encodeSamples(pending.frame, joined(pending.parts)) });
     pending = null;
   }
   let closed = false;

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Choice } from '../../shell/choice.tsx';
+import { joined } from '../joined.ts';
 import { judgeRoom, type RoomNoise } from '../meter/judge-room.ts';
 import type { Microphone } from '../open-microphone.ts';
 import { listInputs, type OutputDevice } from '../output-device.ts';
@@ -70,13 +71,8 @@ function Quiet({ microphone }: { readonly microphone: Microphone }) {
   const listen = (samples: Float32Array) => {
     if (!listening) return;
     kept.current.push(samples);
-    const length = kept.current.reduce((sum, part) => sum + part.length, 0);
-    if (length < quietSeconds * sampleRate) return;
-    const all = new Float32Array(length);
-    kept.current.reduce((at, part) => {
-      all.set(part, at);
-      return at + part.length;
-    }, 0);
+    const all = joined(kept.current);
+    if (all.length < quietSeconds * sampleRate) return;
     setRoom(judgeRoom(all, sampleRate));
     setListening(false);
   };

@@ -13,6 +13,7 @@ const firstVolume = 0.7;
 export function MicrophoneView() {
   const inView = useMicrophone();
   const [volume, setVolume] = useState(firstVolume);
+  const [busy, setBusy] = useState(false);
   const { microphone } = inView;
   return (
     <div class="sound-check">
@@ -37,9 +38,26 @@ export function MicrophoneView() {
             Not with headphones on your ears: begin soft. Loud clicks and drums can harm hearing for good, and
             the page can’t measure how loud it is at your ear.
           </p>
-          <ProofSection key={`proof ${microphone.deviceId}`} microphone={microphone} volume={volume} />
-          <OutputSection key={`output ${microphone.deviceId}`} microphone={microphone} volume={volume} />
-          <ReferenceSection key={`reference ${microphone.deviceId}`} microphone={microphone} />
+          <ProofSection
+            key={`proof ${microphone.deviceId}`}
+            microphone={microphone}
+            volume={volume}
+            busy={busy}
+            setBusy={setBusy}
+          />
+          <OutputSection
+            key={`output ${microphone.deviceId}`}
+            microphone={microphone}
+            volume={volume}
+            busy={busy}
+            setBusy={setBusy}
+          />
+          <ReferenceSection
+            key={`reference ${microphone.deviceId}`}
+            microphone={microphone}
+            busy={busy}
+            setBusy={setBusy}
+          />
         </>
       )}
     </div>

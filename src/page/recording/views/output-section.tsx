@@ -2,7 +2,6 @@ import { useEffect, useState } from 'preact/hooks';
 import { Choice } from '../../shell/choice.tsx';
 import { calibrateDelay } from '../calibration/calibrate-delay.ts';
 import { delaysOf, type KeptDelay } from '../calibration/kept-delays.ts';
-import type { Microphone } from '../open-microphone.ts';
 import {
   canChooseOutput,
   chooseOutput,
@@ -12,16 +11,12 @@ import {
 } from '../output-device.ts';
 import { calibrationWords } from './calibration-words.ts';
 import { dayWords } from './day-words.ts';
+import type { SoundingSection } from './sounding-section.ts';
 import { TaskBar } from './task-bar.tsx';
 import { useTask } from './use-task.ts';
 
-interface Props {
-  readonly microphone: Microphone;
-  readonly volume: number;
-}
-
 /** Where the click sounds, and how long it is under way from there to the recording. */
-export function OutputSection({ microphone, volume }: Props) {
+export function OutputSection({ microphone, volume, busy, setBusy }: SoundingSection) {
   const { context, deviceId } = microphone;
   const [outputs, setOutputs] = useState<readonly OutputDevice[]>([]);
   const [output, setOutput] = useState<OutputDevice | null>(null);
@@ -44,7 +39,7 @@ export function OutputSection({ microphone, volume }: Props) {
     const outcome = await calibrateDelay(microphone, { volume, stop, progress });
     await look();
     return outcome;
-  });
+  }, setBusy);
   const choose = async (id: string) => {
     await chooseOutput(context, id === 'default' ? '' : id);
     await look();
@@ -74,7 +69,12 @@ export function OutputSection({ microphone, volume }: Props) {
         ahead of the click or behind it. Let the loudspeaker sound, or hold the headphone right against the
         microphone, for six seconds.
       </p>
-      <TaskBar task={task} start="Measure the delay" doing="Twelve ticks are played. Hold still …" />
+      <TaskBar
+        task={task}
+        start="Measure the delay"
+        doing="Twelve ticks are played. Hold still …"
+        wait={busy}
+      />
       <div role="status">
         {words !== null && (
           <div class={`verdict ${words.good ? 'good' : 'poor'}`}>

@@ -1,17 +1,17 @@
 import { useState } from 'preact/hooks';
 import { LibraryFault } from '../../../library/library-fault.ts';
 import { faultInWords } from '../../library/fault-words.ts';
-import type { Microphone } from '../open-microphone.ts';
 import { hearHand, type ListenedHand } from '../set-up/hear-hand.ts';
 import { type KeptReference, keepReference } from '../set-up/keep-reference.ts';
 import { dayWords } from './day-words.ts';
 import { comparisonWords, handWords } from './reference-words.ts';
+import type { SoundingSection } from './sounding-section.ts';
 import { useHandTask } from './use-hand-task.ts';
 
 type Hands = { readonly right: ListenedHand | null; readonly left: ListenedHand | null };
 
 /** Eight strokes of each hand at one height, and whether levels compare with last time. */
-export function ReferenceSection({ microphone }: { readonly microphone: Microphone }) {
+export function ReferenceSection({ microphone, busy, setBusy }: Omit<SoundingSection, 'volume'>) {
   const [hands, setHands] = useState<Hands>({ right: null, left: null });
   const [kept, setKept] = useState<KeptReference | string | null>(null);
   const task = useHandTask(async (hand, stop, progress) => {
@@ -19,7 +19,7 @@ export function ReferenceSection({ microphone }: { readonly microphone: Micropho
     const next = { ...hands, [hand]: heard };
     setHands(next);
     setKept(await keptOf(next, microphone.label));
-  });
+  }, setBusy);
   const button = (hand: 'right' | 'left') => {
     const heard = hands[hand]?.heard ?? null;
     const isRunning = task.running === hand;
@@ -29,7 +29,7 @@ export function ReferenceSection({ microphone }: { readonly microphone: Micropho
         <button
           type="button"
           class={isRunning ? 'main' : ''}
-          disabled={task.running !== null && !isRunning}
+          disabled={busy && !isRunning}
           onClick={() => (isRunning ? task.stop() : task.start(hand))}
         >
           {isRunning ? `■ Stop: ${name.toLowerCase()} done` : heard === null ? name : `${name} once more`}

@@ -4,13 +4,15 @@ interface Props {
   readonly task: Task<unknown>;
   readonly start: string;
   readonly doing: string;
+  /** Something else sounds or listens just now. */
+  readonly wait: boolean;
 }
 
 /** The button that starts a task, or how far it is and the button that stops it. */
-export function TaskBar({ task, start, doing }: Props) {
+export function TaskBar({ task, start, doing, wait }: Props) {
   if (!task.running)
     return (
-      <button type="button" class="main" onClick={task.start}>
+      <button type="button" class="main" disabled={wait} onClick={task.start}>
         {task.outcome === null ? start : 'Once more'}
       </button>
     );

@@ -5,6 +5,7 @@ export type HandName = 'right' | 'left';
 /** Listening to one hand after the other, each until it is stopped. */
 export function useHandTask(
   work: (hand: HandName, stop: AbortSignal, progress: (share: number) => void) => Promise<void>,
+  sounding: (now: boolean) => void,
 ) {
   const [running, setRunning] = useState<HandName | null>(null);
   const stopper = useRef<AbortController | null>(null);
@@ -13,8 +14,10 @@ export function useHandTask(
   const start = async (hand: HandName) => {
     stopper.current = new AbortController();
     setRunning(hand);
+    sounding(true);
     await work(hand, stopper.current.signal, () => undefined);
     setRunning(null);
+    sounding(false);
   };
   return { running, start: (hand: HandName) => void start(hand), stop };
 }

@@ -12,6 +12,7 @@ export interface Task<Outcome> {
 /** Something that takes a while, shows how far it is, and stops when it is told to or its view goes. */
 export function useTask<Outcome>(
   work: (stop: AbortSignal, progress: (share: number) => void) => Promise<Outcome>,
+  sounding: (now: boolean) => void,
 ): Task<Outcome> {
   const [running, setRunning] = useState(false);
   const [share, setShare] = useState(0);
@@ -23,10 +24,12 @@ export function useTask<Outcome>(
     const own = new AbortController();
     stopper.current = own;
     setRunning(true);
+    sounding(true);
     setOutcome(null);
     setShare(0);
     const came = await work(own.signal, setShare);
     setRunning(false);
+    sounding(false);
     if (!own.signal.aborted) setOutcome(came);
   };
   return { running, share, outcome, start: () => void start(), stop };
