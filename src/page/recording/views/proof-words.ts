@@ -33,7 +33,7 @@ export function proofWords(proof: DeviceProof): ProofWords {
           ...(steady === null
             ? ['Whether steady sounds are lowered couldn’t be heard over the noise here.']
             : []),
-          `This holds for sounds up to ${loudestDb?.toFixed(0).replace('-', '−') ?? '?'} dB on the bar above.`,
+          `This holds for sounds up to ${loudestDb?.toFixed(0).replace('-', '−') ?? '?'} dB on the bar above.${(loudestDb ?? 0) < -15 ? ' To check louder strokes, turn the ticks up and play them once more.' : ''}`,
         ],
       };
     case 'gating':
