@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Sheet } from '../../core/exercise/sheet.ts';
+import { MicrophoneNote } from '../recording/views/microphone-note.tsx';
 import { RecoveredHere } from '../recording/views/recovered-here.tsx';
 import { FirstVisit } from '../shell/first-visit.tsx';
 import { AroundTheTake } from './around-the-take.tsx';
@@ -92,6 +93,7 @@ export function PractiseView() {
             change={change}
             setDiscomfort={setDiscomfort}
           />
+          <MicrophoneNote />
         </section>
       </div>
       <StartBar sheet={chosen.ok ? chosen.sheet : null} click={click} start={setPlaying} />
