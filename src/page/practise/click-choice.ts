@@ -6,7 +6,8 @@ import {
 } from '../../core/click-track/click-plan.ts';
 import { readKept, writeKept } from '../shell/kept.ts';
 
-export type Silence = 'none' | 'steady' | 'growing';
+/** `holding`: longer and longer as long as the player holds the beat; decided while a take runs. */
+export type Silence = 'none' | 'steady' | 'growing' | 'holding';
 
 /** How the click sounds, as the player chose it. */
 export interface ClickChoice {
@@ -41,6 +42,7 @@ export const silences: Readonly<
 > = {
   none: { words: 'none', bars: null },
   steady: { words: 'every fourth bar', bars: { heard: 3, lengths: [1] } },
+  holding: { words: 'longer while I hold the beat', bars: null },
   growing: { words: 'one bar, then two, then four …', bars: { heard: 2, lengths: [1, 2, 4, 8] } },
 };
 

@@ -12,13 +12,18 @@ interface Props {
   /** s since the click track began, as it is heard. */
   readonly now: () => number;
   readonly stop: () => void;
+  /** Whether the click is held back just now, where that isn't in the plan. */
+  readonly silent?: (() => boolean) | undefined;
   /** The meter and what it warns of. */
   readonly children?: ComponentChildren;
 }
 
 /** What is on the screen while a take is played: where one is, the notes, the meter, and the button that ends it. */
-export function PlayingPanel({ sheet, plan, now, stop, children }: Props) {
-  const place = useFrames(() => placeAt(sheet, plan, now()));
+export function PlayingPanel({ sheet, plan, now, stop, silent, children }: Props) {
+  const place = useFrames(() => {
+    const at = placeAt(sheet, plan, now());
+    return at.phase === 'play' && silent?.() ? { ...at, silent: true } : at;
+  });
   useStartStopKeys(stop, true);
   const lineIndex = 'line' in place ? place.line - 1 : place.phase === 'over' ? sheet.lines.length - 1 : 0;
   const coming = place.phase === 'rest' ? Math.min(lineIndex + 1, sheet.lines.length - 1) : lineIndex;

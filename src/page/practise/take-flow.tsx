@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { planClicks } from '../../core/click-track/plan-clicks.ts';
+import { silentStretches } from '../../core/click-track/silent-stretches.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { hearLive, type LiveStroke, nothingHeard } from '../../core/onsets/live-strokes.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
@@ -10,6 +11,8 @@ import { gradeRecorded, takeName } from './grade-recorded.ts';
 import { HeardStrip } from './heard-strip.tsx';
 import { notePlayed } from './play-time.ts';
 import { PlayingPanel } from './playing-panel.tsx';
+import { type SilenceControl, silenceControl } from './silence-control.ts';
+import { silentWander } from './silent-wander.ts';
 import { type StartedTake, startTake } from './take-recorder.ts';
 
 interface Props {
@@ -35,6 +38,8 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
   const [troubles, setTroubles] = useState<readonly string[]>([]);
   const [plan] = useState(() => planClicks(sheet, clickOptions(click)));
   const stop = useRef<() => void>(() => undefined);
+  const control = useRef<SilenceControl | null>(null);
+  const holding = click.silence === 'holding';
   const told = useRef<(strokes: readonly LiveStroke[]) => void>(() => undefined);
 
   useEffect(() => {
@@ -52,28 +57,49 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
       try {
         const recorded = await started.stop();
         notePlayed({ from, to: Date.now() });
-        showTake(await gradeRecorded(recorded, { sheet, name, guessFirst, discomfort }));
+        const graded = await gradeRecorded(recorded, { sheet, name, guessFirst, discomfort });
+        const stretches = control.current?.stretches() ?? silentStretches(plan);
+        showTake({ ...graded, wander: silentWander(graded.result, sheet, plan, stretches) });
       } catch (error) {
         setState({ at: 'fault', sentence: error instanceof Error ? error.message : String(error) });
       }
     };
     stop.current = () => void finish();
     const timer = setInterval(() => {
+      control.current?.tick();
       if (started !== null && started.running.now() > plan.duration + after) void finish();
-    }, 100);
+    }, 15);
     void startTake({
       sheet,
       plan,
       volume: click.volume,
       name,
-      ...(click.strokesShown ? { listen: live((strokes) => told.current(strokes)) } : {}),
+      listen:
+        click.strokesShown || holding
+          ? live((strokes, heard) => {
+              if (strokes.length > 0) told.current(strokes);
+              control.current?.hear(
+                strokes.map(({ time }) => time),
+                heard,
+              );
+            })
+          : undefined,
       // The meter itself says that it is too loud.
       trouble: ({ code, sentence }) => code !== 'clipped' && setTroubles((old) => [...old, sentence]),
       ended: () => void finish(),
     }).then((take) => {
       if (typeof take === 'string') return setState({ at: 'fault', sentence: take });
       started = take;
-      if (gone) return void take.running.discard();
+      const { running, position } = take;
+      if (holding)
+        control.current = silenceControl({
+          sheet,
+          plan,
+          volume: click.volume,
+          position,
+          setVolume: running.setVolume,
+        });
+      if (gone) return void take.running.discard().then(take.stop);
       setState({ at: 'playing', take });
     });
     return () => {
@@ -106,7 +132,13 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
     case 'playing': {
       const { running } = state.take;
       return (
-        <PlayingPanel sheet={sheet} plan={plan} now={running.now} stop={() => stop.current()}>
+        <PlayingPanel
+          sheet={sheet}
+          plan={plan}
+          now={running.now}
+          stop={() => stop.current()}
+          silent={control.current?.silent}
+        >
           <LevelMeter read={running.levels} />
           {click.strokesShown && (
             <HeardStrip
@@ -129,11 +161,11 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
 }
 
 /** Hears strokes in blocks as they come, and tells of them. */
-function live(tell: (strokes: readonly LiveStroke[]) => void) {
+function live(tell: (strokes: readonly LiveStroke[], heardSeconds: number) => void) {
   let hearing = nothingHeard;
   return (samples: Float32Array, sampleRate: number) => {
     const heard = hearLive(hearing, samples, sampleRate);
     hearing = heard.hearing;
-    if (heard.strokes.length > 0) tell(heard.strokes);
+    tell(heard.strokes, hearing.heard / sampleRate);
   };
 }

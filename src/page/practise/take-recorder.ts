@@ -8,6 +8,8 @@ import { sharedMicrophone, useOfMicrophone } from '../recording/shared-microphon
 
 export interface StartedTake {
   readonly running: RunningTake;
+  /** s of the click track that have left the page. */
+  position(): number;
   /** Ends the recording and lets go of the microphone. */
   stop(): Promise<RecordedTake>;
 }
@@ -18,7 +20,7 @@ export interface TakeWish {
   readonly volume: number;
   readonly name: string;
   /** Told of every block as it comes, with its rate in Hz. */
-  readonly listen?: (samples: Float32Array, sampleRate: number) => void;
+  readonly listen?: ((samples: Float32Array, sampleRate: number) => void) | undefined;
   readonly trouble: (trouble: Trouble) => void;
   readonly ended: () => void;
 }
@@ -49,6 +51,7 @@ export async function startTake({
     });
     return {
       running,
+      position: () => running.now() + (microphone.context.outputLatency || 0),
       async stop() {
         const recorded = await running.stop();
         letGo();

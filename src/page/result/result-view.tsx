@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { sharedEngine } from '../engine/shared-engine.ts';
 import { saveFile } from '../library/save-file.ts';
+import { wanderInWords } from '../practise/silent-wander.ts';
 import { goTo } from '../shell/route.ts';
 import { GuessAnswer } from './guess-answer.tsx';
 import { GuessForm, type OwnGuess } from './guess-form.tsx';
@@ -74,6 +75,7 @@ export function ResultView() {
         <p class="result-verdict" role="status">
           <strong>{verdict(result)}</strong> <span class="wide-only">{tempo}</span>
         </p>
+        {take.wander && <p>{wanderInWords(take.wander)}</p>}
         {guess !== null && <GuessAnswer result={result} guess={guess} />}
         <div class="buttons">
           <button type="button" class="main" onClick={() => goTo('')}>
