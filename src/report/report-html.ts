@@ -25,8 +25,10 @@ import { safeScript } from './safe-script.ts';
 import { type Sha256, securityPolicy } from './security-policy.ts';
 import { takeFiles } from './take-files.ts';
 
-/** Strokes up to which the pictures can be drawn anew by the script; a longer take keeps its images. */
+/** Strokes up to which the script has the take's columns as they are … */
 export const strokesEmbedded = 2000;
+/** … and up to which it has them packed; a longer take keeps its images. */
+export const strokesPacked = 20_000;
 
 /** Characters that a report keeps within, its sound aside: mail programs show such a file at once. */
 const reportLimit = 600_000;
@@ -57,20 +59,14 @@ export interface ReportParts {
 export function reportHtml(result: TakeResult, parts: ReportParts): string {
   const style = reportStyleText(parts.fontFaces, parts.sound !== undefined);
   const graded = result.grading.state === 'graded';
-  const scripted = graded && result.strokes.time.length <= strokesEmbedded;
+  const drawn = graded && parts.clientScript !== null ? drawnData(result, parts.files?.pack) : '';
   const { sound, listeningScript } = parts;
   const scripts = [
-    ...(scripted && parts.clientScript !== null ? [safeScript(parts.clientScript)] : []),
+    ...(drawn !== '' && parts.clientScript !== null ? [safeScript(parts.clientScript)] : []),
     ...(graded && parts.files !== undefined ? [safeScript(parts.files.script)] : []),
     ...(sound !== undefined && listeningScript !== undefined ? [safeScript(listeningScript)] : []),
   ];
-  const data = [
-    scripted && parts.clientScript !== null
-      ? `<script type="application/json" id="drawn-part">${embedJson(packPart(drawnPart(result)))}</script>
-`
-      : '',
-    sound === undefined ? '' : listeningData(result, sound),
-  ];
+  const data = [drawn, sound === undefined ? '' : listeningData(result, sound)];
   const body = graded ? gradedBody(result, parts) : ungradedBody(result, parts);
   const held = [body, style, data[0]!, ...scripts].reduce((sum, { length }) => sum + length, 0);
   const files =
@@ -97,6 +93,17 @@ ${files}
 ${data.join('')}${scripts.map((script) => `<script>${script}</script>\n`).join('')}</body>
 </html>
 `;
+}
+
+/** What the script draws from; empty for a take too long for it. */
+function drawnData(result: TakeResult, pack: Pack | undefined): string {
+  const strokes = result.strokes.time.length;
+  const packs = strokes > strokesEmbedded;
+  if (strokes > strokesPacked || (packs && pack === undefined)) return '';
+  const json = embedJson(packPart(drawnPart(result)));
+  return packs
+    ? `<script type="text/plain" id="drawn-part" data-coding="gzip">${pack!(json)}</script>\n`
+    : `<script type="application/json" id="drawn-part">${json}</script>\n`;
 }
 
 function gradedBody(result: TakeResult, { images, sound }: ReportParts): string {

@@ -9,7 +9,9 @@ a:focus-visible{outline:3px solid var(--second);outline-offset:2px}
 .mark{font-weight:700;font-variant-numeric:tabular-nums;white-space:nowrap}
 .mark span{font-weight:400}
 .mark.not-yet{text-decoration:underline dotted 2px;text-underline-offset:3px}
-.session-takes th[scope=row]{font-weight:700}
+.session-takes{max-width:none}
+.session-takes th[scope=row]{font-weight:700;min-width:11rem}
+.session-takes td[data-name=report]{white-space:nowrap}
 .session-takes td[data-name=at]{white-space:nowrap;font-variant-numeric:tabular-nums}
 .session-takes a{display:inline-block;padding:.45rem 0}
 .sr{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}

@@ -73,12 +73,20 @@ figcaption{margin-top:.5rem;max-width:64ch}
 #stroke-bar[hidden]{display:none}
 #stroke-bar p{flex:1 1 16rem;margin:0;max-width:none}
 summary{cursor:pointer;padding:.35rem 0}
+.fold>summary{list-style:none;padding:0;position:relative}
+.fold>summary::-webkit-details-marker{display:none}
+.fold>summary>*{padding-right:2rem}
+.fold>summary::after{content:"+";position:absolute;right:.2rem;bottom:.3rem;font-size:1.5rem;line-height:1;color:var(--first)}
+.fold[open]>summary::after{content:"−"}
 .scroll{overflow-x:auto;max-width:100%}
 .scroll table{font-size:.92rem;overflow-wrap:normal}
 .scroll td,.scroll th{white-space:nowrap}
 #scores .scroll :is(td,th){white-space:normal}
 footer{margin:2.5rem 0 1rem;padding-top:.8rem;border-top:1px solid var(--rule);color:var(--quiet);font-size:.92rem}
 @media (max-width:40rem){
+.pictures{gap:.6rem}
+.picture>.fold{border-bottom:1px solid var(--rule);padding:.5rem 0}
+.picture>.fold:not([open]) h3{margin:0}
 html{font-size:.97rem}
 .sheet{height:auto;min-height:0}
 .drawn .sheet{height:21rem}
@@ -93,6 +101,7 @@ table.figures td[data-name]{display:inline-block;padding-right:1rem}
 .figures td[data-name=range]::before{content:"likely between ";color:var(--quiet)}
 .figures td[data-name=strokes]::after{content:" strokes";color:var(--quiet)}
 }
+@media (min-width:40.01rem){.fold>summary::after{opacity:.55}}
 @media (min-width:62rem){
 main{padding:1.5rem 2rem}
 #scores .picture{display:grid;grid-template-columns:1fr 1fr;column-gap:3rem}
@@ -103,6 +112,7 @@ main{padding:1.5rem 2rem}
 }
 @page{size:A4;margin:12mm 13mm}
 @media print{
+.fold>summary::after{display:none}
 :root{color-scheme:light}
 html{font-size:9.2pt}
 body{line-height:1.35}
@@ -121,7 +131,7 @@ h3{font-size:1rem;margin-bottom:.2rem}
 .sheet,.drawn .sheet{height:auto}
 .with-image .sheet canvas{display:none!important}
 .sheet img,.drawn .sheet img{display:block;height:auto;width:100%}
-details,#listen,#words,.about,#stroke-bar,#stroke-hint,.open-questions,.picture:not(.printed){display:none}
+details:not(.fold),#listen,#words,.about,#stroke-bar,#stroke-hint,.open-questions,.picture:not(.printed){display:none}
 table{max-width:none}
 th,td{padding:.1rem .5rem .1rem 0}
 .group th{padding-top:.5rem}

@@ -50,7 +50,7 @@ describe.skipIf(!there)('the report in a browser', () => {
     const { scores } = smallTake(1);
     writeFileSync(file, await writeReport(exampleResult({ scores }), { clientScript: await clientBundle() }));
     browser = await chromium.launch({ executablePath, args });
-  });
+  }, 60_000);
 
   afterAll(async () => {
     await browser?.close();

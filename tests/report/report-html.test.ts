@@ -1,9 +1,16 @@
 import { createHash } from 'node:crypto';
+import { gunzipSync, gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { chartList } from '../../src/charts/chart-list.ts';
 import { plainLook } from '../../src/charts/look.ts';
 import type { TakeResult } from '../../src/core/result/take-result.ts';
-import { type ReportParts, reportHtml, strokesEmbedded } from '../../src/report/report-html.ts';
+import { type PackedPart, unpackPart } from '../../src/report/packed-part.ts';
+import {
+  type ReportParts,
+  reportHtml,
+  strokesEmbedded,
+  strokesPacked,
+} from '../../src/report/report-html.ts';
 import { smallTake } from '../charts/small-take.ts';
 import { walkingTake } from '../charts/walking-take.ts';
 import { exampleResult } from '../support/example-result.ts';
@@ -137,8 +144,20 @@ describe('reportHtml', () => {
     expect(html).not.toMatch(/hit harder|grip tighter|press/i);
   });
 
+  it('packs the columns of a long take', () => {
+    const long = smallTake(Math.ceil(strokesEmbedded / 3) + 1);
+    const packed = (text: string | Uint8Array) => gzipSync(text).toString('base64');
+    const page = reportHtml(long, { ...parts, clientScript: '1', files: { script: '2', pack: packed } });
+    const held = /<script type="text\/plain" id="drawn-part" data-coding="gzip">([^<]+)<\/script>/.exec(
+      page,
+    )![1]!;
+    const part = JSON.parse(gunzipSync(Buffer.from(held, 'base64')).toString()) as PackedPart;
+    expect(unpackPart(part).strokes.time).toHaveLength(long.strokes.time.length);
+    expect(reportHtml(long, { ...parts, clientScript: '1' })).not.toContain('id="drawn-part"');
+  });
+
   it('embeds no data of a very long take and keeps its images', () => {
-    const beats = Math.ceil(strokesEmbedded / 3) + 1;
+    const beats = Math.ceil(strokesPacked / 3) + 1;
     const long = smallTake(beats);
     const page = reportHtml(long, parts);
     expect(page).not.toContain('id="drawn-part"');

@@ -18,9 +18,11 @@ import { darkPalette, lightPalette } from '../../charts/palette.ts';
 import type { DrawnPart } from '../drawn-part.ts';
 import { type PackedPart, unpackPart } from '../packed-part.ts';
 import { type ChosenStroke, chosenStroke } from './chosen-stroke.ts';
+import { foldOnNarrow } from './folds.ts';
 import { strokeBar } from './stroke-bar.ts';
 import { listenToKeys } from './stroke-keys.ts';
 import { chooseOnPoint, strokeRings, strokesOf } from './stroke-rings.ts';
+import { unpacked } from './unpacked.ts';
 
 Chart.register(
   BarController,
@@ -62,14 +64,26 @@ function drawAll(result: DrawnPart, chosen: ChosenStroke): void {
   }
 }
 
-const data = document.getElementById('drawn-part')?.textContent;
-if (data) {
-  const result = unpackPart(JSON.parse(data) as PackedPart);
+foldOnNarrow(narrow);
+
+/** The take's columns as they stand in the report; undefined where there are none, or this browser can't unpack them. */
+async function embedded(): Promise<DrawnPart | undefined> {
+  const held = document.getElementById('drawn-part');
+  if (!held?.textContent) return undefined;
+  const json =
+    held.dataset.coding === 'gzip'
+      ? new TextDecoder().decode(await unpacked(held.textContent))
+      : held.textContent;
+  return unpackPart(JSON.parse(json) as PackedPart);
+}
+
+// The canvas takes the type as it finds it; it has to be there first.
+const type = ['400', '700'].map((weight) => document.fonts.load(`${weight} 14px "Atkinson Hyperlegible"`));
+void Promise.all([embedded().catch(() => undefined), Promise.allSettled(type)]).then(([result]) => {
+  if (result === undefined) return;
   const chosen = chosenStroke();
   const redraw = () => drawAll(result, chosen);
-  // The canvas takes the type as it finds it; it has to be there first.
-  const type = ['400', '700'].map((weight) => document.fonts.load(`${weight} 14px "Atkinson Hyperlegible"`));
-  void Promise.allSettled(type).then(redraw);
+  redraw();
   dark.addEventListener('change', redraw);
   narrow.addEventListener('change', redraw);
   strokeBar(result, chosen);
@@ -77,4 +91,4 @@ if (data) {
     for (const canvas of document.querySelectorAll<HTMLCanvasElement>('.drawn canvas'))
       Chart.getChart(canvas)?.draw();
   });
-}
+});

@@ -1,3 +1,5 @@
+import { fold } from './fold.ts';
+
 const words: readonly (readonly [string, string])[] = [
   ['accent, tap', 'a stroke that is to stand out, and one that is to stay low'],
   ['partial', 'the place in the divided beat: 1, 2, 3 in a triplet'],
@@ -29,5 +31,5 @@ const words: readonly (readonly [string, string])[] = [
 /** The words of the report, in short. */
 export function glossary(): string {
   const items = words.map(([word, meaning]) => `<div><dt>${word}</dt><dd>${meaning}</dd></div>`);
-  return `<section id="words"><h2>Words used here</h2><dl class="words">${items.join('')}</dl></section>`;
+  return `<section id="words">${fold('<h2>Words used here</h2>', `<dl class="words">${items.join('')}</dl>`)}</section>`;
 }

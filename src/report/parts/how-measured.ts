@@ -2,6 +2,7 @@ import { measures } from '../../core/measures/index.ts';
 import { isForExport } from '../../core/result/names.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { escapeHtml } from '../escape-html.ts';
+import { fold } from './fold.ts';
 
 const best = {
   'near-zero': 'best near zero',
@@ -31,7 +32,7 @@ export function howMeasured(result: TakeResult): string {
         `<div id="how-${id}" tabindex="-1"><dt>${escapeHtml(title)}</dt><dd>${escapeHtml(describes)} <span class="note">In ${unitWords[unit]}; ${best[better]}. Source: ${escapeHtml(source)}</span></dd></div>`,
     );
   if (items.length === 0) return '';
-  return `<section id="how"><h2>How each figure is measured</h2><dl class="words">${items.join('')}</dl></section>`;
+  return `<section id="how">${fold('<h2>How each figure is measured</h2>', `<dl class="words">${items.join('')}</dl>`)}</section>`;
 }
 
 const unitWords = {

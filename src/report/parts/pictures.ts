@@ -2,12 +2,16 @@ import { chartList } from '../../charts/chart-list.ts';
 import { plainLook } from '../../charts/look.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { escapeHtml } from '../escape-html.ts';
+import { picturesFirst } from '../pictures-first.ts';
 import { picture, type ReportImages } from './picture.ts';
 
 /** The pictures of a take's strokes and tempo, and the questions that it leaves open; the scores' own stands with the scores. */
 export function pictures(result: TakeResult, images: ReportImages): string {
   const charts = chartList.filter(({ id }) => id !== 'score-overview');
-  const figures = charts.map((chart) => picture(result, images, chart)).filter((figure) => figure !== '');
+  const first = picturesFirst(result);
+  const figures = charts
+    .map((chart) => picture(result, images, chart, { folds: first.has(chart.id) ? 'first' : 'later' }))
+    .filter((figure) => figure !== '');
   const open = charts.filter(({ draw }) => draw(result, plainLook) === null);
   if (figures.length === 0) return '';
   return `<section id="pictures"><h2>Pictures</h2>

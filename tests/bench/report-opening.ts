@@ -1,0 +1,63 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { chromium } from 'playwright-core';
+import { writeReport } from '../../src/report/write-report.ts';
+import { args, executablePath } from '../browser/chromium.ts';
+import { smallTake } from '../charts/small-take.ts';
+import { restless } from '../report/restless.ts';
+import { markdownTable } from './markdown-table.ts';
+
+/**
+ * How long a report takes to open, by its strokes: from asking for the file until every picture is drawn, the middle of
+ * seven times, beside an empty page. Prints a table; `npm run build` first.
+ */
+const strokes = [72, 480, 2000, 6000, 20_000];
+const again = 7;
+
+const folder = mkdtempSync(join(tmpdir(), 'evenhand-opening-'));
+const browser = await chromium.launch({ executablePath, args });
+const middle = (values: number[]) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)]!;
+
+async function opened(path: string): Promise<{ shown: number; drawn: number }> {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  await page.goto(pathToFileURL(path).href, { waitUntil: 'load' });
+  const wanted = await page.locator('figure[data-chart]').count();
+  await page.waitForFunction((count) => document.querySelectorAll('figure.drawn').length >= count, wanted);
+  const times = await page.evaluate(() => {
+    const [navigation] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
+    return { shown: navigation!.domContentLoadedEventEnd, drawn: performance.now() };
+  });
+  await page.close();
+  return times;
+}
+
+try {
+  const rows: string[][] = [];
+  const empty = join(folder, 'empty.html');
+  writeFileSync(empty, '<!doctype html><title>empty</title>');
+  for (const count of strokes) {
+    const path = join(folder, `${count}.html`);
+    const html = await writeReport(restless(smallTake(Math.ceil(count / 3))));
+    writeFileSync(path, html);
+    const [own, nothing] = [[] as { shown: number; drawn: number }[], [] as number[]];
+    for (let i = 0; i < again; i++) {
+      own.push(await opened(path));
+      nothing.push((await opened(empty)).drawn);
+    }
+    rows.push([
+      String(count),
+      (Buffer.byteLength(html) / 1000).toFixed(0),
+      middle(own.map(({ shown }) => shown)).toFixed(0),
+      middle(own.map(({ drawn }) => drawn)).toFixed(0),
+      middle(nothing).toFixed(0),
+    ]);
+  }
+  console.log(
+    markdownTable(['strokes', 'kB', 'shown, ms', 'all pictures drawn, ms', 'an empty page, ms'], rows),
+  );
+} finally {
+  await browser.close();
+  rmSync(folder, { recursive: true, force: true });
+}
