@@ -11,10 +11,10 @@ import { markdownTable } from './markdown-table.ts';
 
 /**
  * How long a report takes to open, by its strokes: from asking for the file until every picture is drawn, the middle of
- * seven times, beside an empty page. Prints a table; `npm run build` first.
+ * three times, beside an empty page. Prints a table; `npm run build` first.
  */
-const strokes = [72, 480, 2000, 6000, 20_000];
-const again = 7;
+const strokes = [72, 2000, 20_000];
+const again = 3;
 
 const folder = mkdtempSync(join(tmpdir(), 'evenhand-opening-'));
 const browser = await chromium.launch({ executablePath, args });
@@ -23,12 +23,22 @@ const middle = (values: number[]) => values.toSorted((a, b) => a - b)[Math.floor
 async function opened(path: string): Promise<{ shown: number; drawn: number }> {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await page.goto(pathToFileURL(path).href, { waitUntil: 'load' });
-  const wanted = await page.locator('figure[data-chart]').count();
-  await page.waitForFunction((count) => document.querySelectorAll('figure.drawn').length >= count, wanted);
-  const times = await page.evaluate(() => {
-    const [navigation] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
-    return { shown: navigation!.domContentLoadedEventEnd, drawn: performance.now() };
-  });
+  // The report's policy lets nothing be evaluated but what is asked for at once.
+  const look = () =>
+    page.evaluate(() => {
+      const all = document.querySelectorAll('figure[data-chart]').length;
+      const [navigation] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
+      return {
+        done: document.querySelectorAll('figure.drawn').length === all,
+        shown: navigation!.domContentLoadedEventEnd,
+        drawn: performance.now(),
+      };
+    });
+  let times = await look();
+  for (let tries = 0; !times.done; tries++) {
+    if (tries > 3000) throw new Error('the pictures were never drawn');
+    times = await look();
+  }
   await page.close();
   return times;
 }
@@ -46,6 +56,7 @@ try {
       own.push(await opened(path));
       nothing.push((await opened(empty)).drawn);
     }
+    console.error(`${count} strokes: ${own.map(({ drawn }) => drawn.toFixed(0)).join(', ')} ms`);
     rows.push([
       String(count),
       (Buffer.byteLength(html) / 1000).toFixed(0),

@@ -1,6 +1,6 @@
 import type { Source } from '../signal/source.ts';
-import { median } from '../stats/median.ts';
 import { anyBetween } from '../stats/any-between.ts';
+import { median } from '../stats/median.ts';
 import { fillMaskedGaps } from './masked-gaps.ts';
 import type { Stroke } from './stroke.ts';
 import { kindNear, placedBy, type StrokeKind, strokeKind } from './stroke-kind.ts';
