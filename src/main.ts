@@ -24,6 +24,7 @@ const commands: CommandTable = {
   rubric: async () => (await import('./cli/rubric-command.ts')).rubricCommand(),
   strokes: async () => (await import('./cli/strokes-command.ts')).strokesCommand(),
   sheet: async () => (await import('./cli/sheet-command.ts')).sheetCommand(),
+  click: async () => (await import('./cli/click-command.ts')).clickCommand(),
   exercises: async () => (await import('./cli/exercises-command.ts')).exercisesCommand(),
   serve: async () => (await import('./cli/serve-command.ts')).serveCommand(),
 };

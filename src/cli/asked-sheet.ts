@@ -7,6 +7,7 @@ import { readSheetFile } from '../formats/read-sheet-file.ts';
 import { CommandFault } from './command-fault.ts';
 import { lineOptions, settingsFromOptions } from './line-options.ts';
 import { readSmallFile, readTextFile } from './read-text-file.ts';
+import { riseOptions, withRise } from './rise-options.ts';
 
 /** What was typed to say what was played. */
 export interface AskedFor {
@@ -41,6 +42,9 @@ function sheetFromFile(path: string, typed: AskedFor, tell: (sentence: string) =
       'usage',
       `--${surplus.name} goes with --exercise; write "${surplus.setting}:" into the sheet instead.`,
     );
+  const rising = riseOptions.find(({ name }) => typed[name] !== undefined);
+  if (rising)
+    throw new CommandFault('usage', `--${rising.name} goes with --exercise; a sheet has its own tempos.`);
   const { sheet, notes } = sheetOfFile(path);
   for (const note of notes) tell(note);
   return sheet;
@@ -59,11 +63,13 @@ function sheetFromExercise(text: string, typed: AskedFor): Sheet {
   const parsed = lineFromText(text, settingsFromOptions(typed));
   if (!parsed.ok) throw new CommandFault('usage', `--exercise: ${faultText(text, parsed.fault)}`);
   const { line } = parsed;
-  const strokes = line.repeats * line.beats.flatMap((beat) => beat.partials.filter(Boolean)).length;
+  const sheet = withRise({ title: line.label, lines: [line] }, typed);
+  const inOne = line.repeats * line.beats.flatMap((beat) => beat.partials.filter(Boolean)).length;
+  const strokes = inOne * sheet.lines.length;
   if (strokes > limits.sheetStrokes)
     throw new CommandFault(
       'usage',
       `--times ${line.repeats} makes ${strokes} strokes; ${limits.sheetStrokes} at most can be graded. Choose fewer times.`,
     );
-  return { title: line.label, lines: [line] };
+  return sheet;
 }

@@ -16,6 +16,7 @@ import { lineOptions } from './line-options.ts';
 import { openTake } from './open-take.ts';
 import { checkOutputPaths, type FileOutputs } from './output-paths.ts';
 import { progressLine } from './progress-line.ts';
+import { riseOptions } from './rise-options.ts';
 import { printable } from './text-layout.ts';
 import { textSummary } from './text-summary.ts';
 import { writeOutputs } from './write-outputs.ts';
@@ -81,7 +82,8 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
     .argument('[take]', 'the recording, a WAV file; - reads it from a pipe')
     .option('--exercise <text>', 'what was played: name of an exercise, or notation in quotes')
     .option('--sheet <file>', 'what was played: a file with several exercises');
-  for (const { name, value, about } of lineOptions) command.option(`--${name} <${value}>`, about);
+  for (const { name, value, about } of [...lineOptions, ...riseOptions])
+    command.option(`--${name} <${value}>`, about);
   command
     .option(
       '--rubric <name>',

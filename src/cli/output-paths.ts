@@ -5,7 +5,7 @@ import { outputFault } from '../formats/write-atomically.ts';
 import { CommandFault } from './command-fault.ts';
 
 /** Files to write, by the option that names them; `-` is the screen. */
-export type FileOutputs = Readonly<Partial<Record<'json' | 'csv' | 'report' | 'musicxml', string>>>;
+export type FileOutputs = Readonly<Partial<Record<'json' | 'csv' | 'report' | 'musicxml' | 'wav', string>>>;
 
 /**
  * Checks before any work that every output can be written and that none lies over an input or another output.

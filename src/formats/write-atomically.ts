@@ -46,21 +46,24 @@ export function outputFault(path: string): OutputFault | undefined {
   }
 }
 
+/** All of a file at once, or block by block. */
+export type FileContents = Uint8Array | string | Iterable<Uint8Array>;
+
 /**
  * Writes a file so that at its path stands either what was there before or the whole of the new contents: it is
  * written beside it under another name and then renamed. Nothing of it is left when that fails or Ctrl-C comes. A symbolic link
  * stays and its target is replaced; a pipe or a device is written to as it is.
  */
-export function writeAtomically(path: string, contents: Uint8Array | string): OutputFault | undefined {
+export function writeAtomically(path: string, contents: FileContents): OutputFault | undefined {
   return outputFault(path) ?? wholeBeforeSignal(() => writeBeside(path, contents));
 }
 
-function writeBeside(path: string, contents: Uint8Array | string): OutputFault | undefined {
+function writeBeside(path: string, contents: FileContents): OutputFault | undefined {
   let temporary: string | undefined;
   try {
     const present = statSync(path, { throwIfNoEntry: false });
     if (present !== undefined && !present.isFile()) {
-      writeFileSync(path, contents); // a pipe or a device must not be replaced by a file
+      writeInto(path, contents); // a pipe or a device must not be replaced by a file
       return undefined;
     }
     const target = present === undefined ? resolve(path) : realpathSync(path);
@@ -74,10 +77,24 @@ function writeBeside(path: string, contents: Uint8Array | string): OutputFault |
   }
 }
 
-function writeWhole(path: string, contents: Uint8Array | string, mode?: number): void {
+function writeInto(place: string | number, contents: FileContents): void {
+  if (typeof contents === 'string' || contents instanceof Uint8Array) {
+    writeFileSync(place, contents);
+    return;
+  }
+  const descriptor = typeof place === 'number' ? place : openSync(place, 'w');
+  try {
+    // A file's descriptor goes on where the last block ended.
+    for (const block of contents) writeFileSync(descriptor, block);
+  } finally {
+    if (descriptor !== place) closeSync(descriptor);
+  }
+}
+
+function writeWhole(path: string, contents: FileContents, mode?: number): void {
   const descriptor = openSync(path, 'wx', mode);
   try {
-    writeFileSync(descriptor, contents);
+    writeInto(descriptor, contents);
     fsyncSync(descriptor); // the rename must not reach the disk before the contents
   } finally {
     closeSync(descriptor);
