@@ -169,15 +169,18 @@ describeProgram('sox', 'a click of an hour, read by sox', (sox) => {
 });
 
 describeProgram('aubioonset', 'clicks found by aubio', () => {
-  it.each(['wood', 'tick', 'beep'])('%s with a bell: each within three hops (8 ms) of its plan', async (sound) => {
-    const { wav, plan } = await written(...exercise(97.3), '--bell', '--sound', sound);
-    const found = await aubioOnsets(aubioPath()!, wav, { method: 'hfc', threshold: 0.15 });
-    const late = plan.clicks.slice(1).map(({ time }) => {
-      const nearest = found.reduce((best, one) =>
-        Math.abs(one.time - time) < Math.abs(best.time - time) ? one : best,
-      );
-      return nearest.time - time;
-    });
-    expect(Math.max(...late.map(Math.abs))).toBeLessThan((3 * 128) / 48_000);
-  });
+  it.each(['wood', 'tick', 'beep'])(
+    '%s with a bell: each within three hops (8 ms) of its plan',
+    async (sound) => {
+      const { wav, plan } = await written(...exercise(97.3), '--bell', '--sound', sound);
+      const found = await aubioOnsets(aubioPath()!, wav, { method: 'hfc', threshold: 0.15 });
+      const late = plan.clicks.slice(1).map(({ time }) => {
+        const nearest = found.reduce((best, one) =>
+          Math.abs(one.time - time) < Math.abs(best.time - time) ? one : best,
+        );
+        return nearest.time - time;
+      });
+      expect(Math.max(...late.map(Math.abs))).toBeLessThan((3 * 128) / 48_000);
+    },
+  );
 });
