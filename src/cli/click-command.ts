@@ -5,7 +5,7 @@ import { clickBlocks, trackLength } from '../core/click-track/render-clicks.ts';
 import { takeTime } from '../core/result/figures.ts';
 import { outputFaultSentence } from '../formats/output-fault-sentence.ts';
 import { wavBlocks } from '../formats/wav-blocks.ts';
-import { writeAtomically } from '../formats/write-atomically.ts';
+import { type FileContents, writeAtomically } from '../formats/write-atomically.ts';
 import { askedSheet } from './asked-sheet.ts';
 import { clickOptions, clickSounds, type TypedClick } from './click-options.ts';
 import { CommandFault } from './command-fault.ts';
@@ -108,17 +108,22 @@ export function clickCommand(output: CommandOutput = toProcess): Command {
       const frames = trackLength(plan, sampleRate);
       const sound = wavBlocks({ blocks: clickBlocks(plan, sampleRate), frames, sampleRate, depth });
       if (files.wav === '-') for (const block of sound) output.bytes?.(block);
-      else write(files.wav, sound, output, `: ${takeTime(plan.duration)} of click`);
+      else {
+        write(files.wav, sound, output);
+        if (files.json !== '-') output.stdout(planWords(plan));
+      }
     });
 }
 
-function write(
-  path: string,
-  contents: string | Iterable<Uint8Array>,
-  output: CommandOutput,
-  what = '',
-): void {
+function planWords({ clicks, firstBeat, duration }: ClickPlan): string {
+  const beats = clicks.filter(({ kind }) => kind === 'bar' || kind === 'beat');
+  const silent = beats.filter(({ audible }) => !audible).length;
+  const left = silent === 0 ? '' : `, ${silent} of them silent`;
+  return `${takeTime(duration)} in all. The first beat comes at ${takeTime(firstBeat)}; ${beats.length} beats${left}.\n`;
+}
+
+function write(path: string, contents: FileContents, output: CommandOutput): void {
   const fault = writeAtomically(path, contents);
   if (fault !== undefined) throw new CommandFault('fault', outputFaultSentence(path, fault));
-  output.stderr(`Wrote ${path}${what}.\n`);
+  output.stderr(`Wrote ${path}.\n`);
 }
