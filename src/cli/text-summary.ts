@@ -3,6 +3,7 @@ import { dimensionName, scoreWords } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
 import type { Score, TakeResult } from '../core/result/take-result.ts';
 import { isTempoAdvice } from '../core/scoring/tempo-advice.ts';
+import { breakingRows } from './breaking-rows.ts';
 import { measureTable } from './measure-table.ts';
 import { modelTable } from './model-table.ts';
 import { hanging, padded, printable, type Styles, textStyles, wrapped } from './text-layout.ts';
@@ -127,6 +128,7 @@ export function textSummary(
     ...scored,
     ...section('Work on first', workOn(result, width)),
     ...section('Next tempo', paragraphs(tempo)),
+    ...section('Breaking point (BPM, 95 % range)', breakingRows(result, width, styles)),
     ...section('Measures (value, 95 % range)', measureTable(result, width, styles)),
     ...(result.model
       ? section('Against the model (difference, 95 % range)', modelTable(result.model, width, styles))

@@ -3,6 +3,7 @@ import { drawnPart } from './drawn-part.ts';
 import { embedJson } from './embed-json.ts';
 import { escapeHtml } from './escape-html.ts';
 import { packPart } from './packed-part.ts';
+import { breakingPoint } from './parts/breaking-point.ts';
 import { care } from './parts/care.ts';
 import { downloads, type Pack } from './parts/downloads.ts';
 import { exercise } from './parts/exercise.ts';
@@ -115,6 +116,7 @@ function gradedBody(result: TakeResult, { images, sound }: ReportParts): string 
     limits(result),
     '</div>',
     sound === undefined ? '' : listening(result, sound),
+    breakingPoint(result),
     lineTable(result),
     model(result),
     pictures(result, images),

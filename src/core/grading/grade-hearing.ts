@@ -1,4 +1,3 @@
-import { alignTake } from '../alignment/align-take.ts';
 import type { Alignment } from '../alignment/alignment.ts';
 import { layOut } from '../exercise/lay-out.ts';
 import type { Sheet } from '../exercise/sheet.ts';
@@ -16,6 +15,7 @@ import { scoreTake } from '../scoring/score-take.ts';
 import { envelope } from '../signal/envelope.ts';
 import type { Source } from '../signal/source.ts';
 import type { WorkTold } from '../signal/work-told.ts';
+import { breakingPoints } from './breaking-points.ts';
 import { clickToHoldAgainst, type PlayedClick } from './click-to-hold-against.ts';
 import { compareToModel } from './compare-to-model.ts';
 import { countedAlignment } from './counted-alignment.ts';
@@ -23,6 +23,7 @@ import { whyNotGradable } from './gradable.ts';
 import { handsBySound, withHeardHands } from './hands-by-sound.ts';
 import type { PlayedModel } from './played-model.ts';
 import { gapWarnings, type RecordingGap, strokesOutsideGaps, withUnheard } from './recording-gaps.ts';
+import { risingAlignment } from './rising-alignment.ts';
 import { segmentList } from './segment-list.ts';
 import { slotColumns } from './slot-columns.ts';
 import { strokeColumns } from './stroke-columns.ts';
@@ -73,7 +74,7 @@ export function gradeHearing(
   const question = { slots, sheet, strokes, click };
   const perform = (laid: Alignment) =>
     performanceOf({ sheet, slots, strokes, alignment: withUnheard(laid, question, gaps, sampleRate), click });
-  const written = perform(countedAlignment(question, alignTake(question, options.tell), perform));
+  const written = perform(countedAlignment(question, risingAlignment(question, options.tell), perform));
   const evidence = handsBySound(written, strokes);
   const performance = withHeardHands(written, evidence, perform);
   const { alignment } = performance;
@@ -119,11 +120,13 @@ export function gradeHearing(
   const scores = scored.state === 'scored' ? scored.scores : null;
   const tempos = new Set(lines.map((line) => line.bpm));
   const bpm = tempos.size === 1 ? (lines[0]?.bpm ?? null) : null;
+  const breaking = breakingPoints({ performance, lines, slots: described.slots, rubric });
   const result: TakeResult = {
     ...described,
     grading: { state: 'graded' },
     measures,
     scores,
+    ...(breaking.length === 0 ? {} : { breaking }),
     advice: advise({
       measures,
       lines,

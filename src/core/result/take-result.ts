@@ -128,6 +128,34 @@ const segment = Type.Object({
   bpm: Type.Number(),
 });
 
+/** Where an exercise breaks whose tempo rises line by line. */
+const breaking = Type.Object({
+  /** Its lines, slowest first. */
+  lines: Type.Array(Type.Integer({ minimum: 0 })),
+  /** How many of them were begun. */
+  played: Type.Integer({ minimum: 0 }),
+  /** Beats per minute of the line in which the take ends before the line does, or null. */
+  stoppedAt: nullable(Type.Number()),
+  dimensions: Type.Array(
+    Type.Object({
+      id: Type.String(),
+      state: Type.Union([Type.Literal('broke'), Type.Literal('held'), Type.Literal('from-the-start')]),
+      /** Beats per minute: where it broke, up to where it held, or of the slowest line; null ends are open. */
+      bpm: Type.Number(),
+      low: nullable(Type.Number()),
+      high: nullable(Type.Number()),
+      scores: Type.Array(
+        Type.Object({
+          bpm: Type.Number(),
+          score: Type.Number(),
+          low: Type.Number(),
+          high: Type.Number(),
+        }),
+      ),
+    }),
+  ),
+});
+
 export const takeResultSchema = Type.Object(
   {
     schema: Type.Literal('evenhand-take-result'),
@@ -207,6 +235,8 @@ export const takeResultSchema = Type.Object(
         ),
       }),
     ),
+    /** For each exercise at four tempos or more that rise. */
+    breaking: Type.Optional(Type.Array(breaking)),
     /** The take against a model's: differences of place and level, or null without a model. */
     model: Type.Optional(
       nullable(
@@ -257,6 +287,7 @@ export const takeResultSchema = Type.Object(
 
 /** The document in the middle: all that terminal, report, pictures and library know about a take. */
 export type TakeResult = Static<typeof takeResultSchema>;
+export type BreakingPoints = Static<typeof breaking>;
 export type Reason = Static<typeof reason>;
 export type Scope = Static<typeof scope>;
 export type Outcome = Static<typeof outcome>;

@@ -1,0 +1,33 @@
+import { measures } from '../measures/index.ts';
+import { partOfTake } from '../measures/part-of-take.ts';
+import { measureWithParts, partsOf } from '../measures/parts-of-measure.ts';
+import type { Performance } from '../measures/performance.ts';
+import type { TakeResult } from '../result/take-result.ts';
+import { handRatioGap } from '../scoring/hand-ratio-gap.ts';
+import type { Rubric } from '../scoring/rubric.ts';
+import { scoreTake } from '../scoring/score-take.ts';
+
+/** Read for `hand-ratio-gap`. */
+const ratio = 'accent-to-tap-ratio';
+
+/**
+ * The scores of one line as a take of its own, or null where it is too short for them. Habits, strays and the spread
+ * are the line's own: in a take whose spread grows from line to line, those of the whole take would hide that.
+ *
+ * @example lineScores(performance, 2, steady)?.dimensions // those of the third line
+ */
+export function lineScores(performance: Performance, line: number, rubric: Rubric): TakeResult['scores'] {
+  const own = partOfTake(performance, { line });
+  const scored = new Set(rubric.dimensions.flatMap(({ criteria }) => criteria.map(({ measure }) => measure)));
+  const hands = partsOf(own).filter(({ kind }) => kind === 'hand');
+  const measured = measures
+    .filter(({ id }) => scored.has(id) || id === ratio)
+    .flatMap((measure) => measureWithParts(measure, own, hands));
+  const outcome = scoreTake({
+    measures: [...measured, handRatioGap(measured, own.hands)],
+    lines: [performance.sheet.lines[line]!],
+    strokes: own.strokes.length,
+    rubric,
+  });
+  return outcome.state === 'scored' ? outcome.scores : null;
+}

@@ -1,0 +1,49 @@
+import { type AlignQuestion, alignTake } from '../alignment/align-take.ts';
+import type { Alignment } from '../alignment/alignment.ts';
+import type { WorkTold } from '../signal/work-told.ts';
+import { risingLines } from '../scoring/breaking/rising-lines.ts';
+
+/** A run this far off the tempo of its line was likely another line of the same exercise, share. Our judgement. */
+const otherTempo = 0.035;
+
+/** Matched strokes in runs at their lines' tempos, less those in runs at others; and how many those are. */
+function fit(
+  { slots, sheet }: AlignQuestion,
+  { segments, matches }: Alignment,
+): { readonly at: number; readonly off: number } {
+  const counts = { at: 0, off: 0 };
+  for (const { segment, slot } of matches) {
+    const { state, period } = segments[segment]!;
+    const asked = sheet.lines[slots[slot]!.line]!.bpm;
+    if (state !== 'graded' || asked === null) continue;
+    counts[Math.abs(Math.log(60 / period / asked)) < otherTempo ? 'at' : 'off'] += 1;
+  }
+  return counts;
+}
+
+/**
+ * Lays a take on its slots. Where one exercise stands on the sheet at tempos that rise, its lines differ in nothing but
+ * tempo, and a take that breaks down before the end may look like one that began with a later line: if runs lie on
+ * lines of other tempos, fewer lines from the start are tried as well, and the tempos decide.
+ *
+ * @example risingAlignment({ slots, sheet, strokes, click: null }).matches.length
+ */
+export function risingAlignment(question: AlignQuestion, tell?: WorkTold): Alignment {
+  const laid = alignTake(question, tell);
+  const { slots, sheet } = question;
+  const rising = risingLines(sheet.lines);
+  const whole = fit(question, laid);
+  if (rising.length === 0 || whole.off === 0) return laid;
+  let best = { laid, gain: whole.at - whole.off };
+  for (const line of rising.flat().slice(0, -1).toReversed()) {
+    const shorter = {
+      ...question,
+      sheet: { ...sheet, lines: sheet.lines.slice(0, line + 1) },
+      slots: slots.filter((slot) => slot.line <= line),
+    };
+    const tried = alignTake(shorter);
+    const { at, off } = fit(shorter, tried);
+    if (at - off > best.gain) best = { laid: tried, gain: at - off };
+  }
+  return best.laid;
+}
