@@ -1,5 +1,5 @@
 import { measures } from '../measures/index.ts';
-import { partOfTake } from '../measures/part-of-take.ts';
+import { partsOfTake } from '../measures/part-of-take.ts';
 import { measureWithParts, partsOf } from '../measures/parts-of-measure.ts';
 import type { Performance } from '../measures/performance.ts';
 import type { TakeResult } from '../result/take-result.ts';
@@ -17,7 +17,7 @@ const ratio = 'accent-to-tap-ratio';
  * @example lineScores(performance, 2, steady)?.dimensions // those of the third line
  */
 export function lineScores(performance: Performance, line: number, rubric: Rubric): TakeResult['scores'] {
-  const own = partOfTake(performance, { line });
+  const [own] = partsOfTake(performance, [{ line }]) as [Performance];
   const scored = new Set(rubric.dimensions.flatMap(({ criteria }) => criteria.map(({ measure }) => measure)));
   const hands = partsOf(own).filter(({ kind }) => kind === 'hand');
   const measured = measures

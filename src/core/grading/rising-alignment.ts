@@ -1,7 +1,7 @@
 import { type AlignQuestion, alignTake } from '../alignment/align-take.ts';
 import type { Alignment } from '../alignment/alignment.ts';
-import type { WorkTold } from '../signal/work-told.ts';
 import { risingLines } from '../scoring/breaking/rising-lines.ts';
+import type { WorkTold } from '../signal/work-told.ts';
 
 /** A run this far off the tempo of its line was likely another line of the same exercise, share. Our judgement. */
 const otherTempo = 0.035;
