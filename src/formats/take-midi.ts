@@ -10,6 +10,14 @@ const keys = { R: 38, L: 37 } as const;
 /** Decibels below the take's loudest graded stroke that a step of velocity stands for (our judgement). */
 const dbPerStep = 0.4;
 
+/** What the keys of a take tell of its hands, as a text of the file: ASCII, which every program reads alike. */
+export const handsSaid: Readonly<Record<TakeResult['hands'], string>> = {
+  'as-written': 'Hands: as written in the exercise, not heard. Key 38 stands for right, 37 for left.',
+  'confirmed-by-sound':
+    'Hands: as written in the exercise, confirmed by the sound. Key 38 stands for right, 37 for left.',
+  'not-told': 'Hands: not told by this take. Keys 38 and 37 only follow what is written, right and left.',
+};
+
 const noteTicks = 20;
 
 /** MIDI tempo that bends are written in: µs a beat at most, 24 bits. */
@@ -32,7 +40,8 @@ export function velocityOf(levelDb: number, loudestDb: number): number {
 
 /**
  * The graded strokes of a take as a Standard MIDI File (format 1, 480 ticks a beat): a tempo track whose tempo is each
- * run's own, and a track of the strokes as they were played, right and left on different keys. The file begins with
+ * run's own, and a track of the strokes as they were played, right and left on different keys, with a text that
+ * says how far the hands are known. The file begins with
  * the recording, so that its times are the recording's, to half a tick. Null for a take without graded strokes.
  *
  * @example takeMidi(result) // Uint8Array beginning with 'MThd'
@@ -64,9 +73,13 @@ export function takeMidi(result: TakeResult): Uint8Array | null {
       event: { deltaTime: 0, meta: true, type: 'setTempo', microsecondsPerBeat: perBeat },
     }),
   );
+  const said: Timed = {
+    tick: 0,
+    event: { deltaTime: 0, meta: true, type: 'text', text: handsSaid[result.hands] },
+  };
   const bytes = writeMidi({
     header: { format: 1, numTracks: 2, ticksPerBeat },
-    tracks: [track(tempoTrack), track(notes)],
+    tracks: [track([said, ...tempoTrack]), track(notes)],
   });
   return Uint8Array.from(bytes);
 }

@@ -14,6 +14,12 @@ export interface TakeFile {
   readonly contents: string | Uint8Array;
 }
 
+const handsWords: Readonly<Record<TakeResult['hands'], string>> = {
+  'as-written': 'hands as written, not heard',
+  'confirmed-by-sound': 'hands as written, and the sound agrees',
+  'not-told': 'hands as written only, as this take doesn’t tell them',
+};
+
 /**
  * The files of a take: its strokes as a table and as MIDI, the exercise as a picture, the result itself. What a take
  * doesn't have is left out.
@@ -31,7 +37,7 @@ export function takeFiles(result: TakeResult): TakeFile[] {
       : {
           name: 'strokes.mid',
           type: 'audio/midi',
-          says: 'The graded strokes as played, for music programs (MIDI)',
+          says: `The graded strokes as played, for music programs (MIDI); ${handsWords[result.hands]}`,
           contents: midi,
         },
     picture === null

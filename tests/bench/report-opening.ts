@@ -49,7 +49,7 @@ try {
   writeFileSync(empty, '<!doctype html><title>empty</title>');
   for (const count of strokes) {
     const path = join(folder, `${count}.html`);
-    const html = await writeReport(restless(smallTake(Math.ceil(count / 3))));
+    const html = await writeReport(restless(smallTake(Math.floor(count / 3))));
     writeFileSync(path, html);
     const [own, nothing] = [[] as { shown: number; drawn: number }[], [] as number[]];
     for (let i = 0; i < again; i++) {

@@ -10,5 +10,8 @@ declare module 'midifile' {
     constructor(buffer: ArrayBuffer);
     readonly header: { getTicksPerBeat(): number; getFormat(): number };
     getMidiEvents(): ReadEvent[];
+    getTrackEvents(
+      track: number,
+    ): { readonly type: number; readonly subtype: number; readonly data?: number[] }[];
   }
 }

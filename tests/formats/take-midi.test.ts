@@ -1,6 +1,6 @@
 import MIDIFile from 'midifile';
 import { describe, expect, it } from 'vitest';
-import { takeMidi, ticksPerBeat, velocityOf } from '../../src/formats/take-midi.ts';
+import { handsSaid, takeMidi, ticksPerBeat, velocityOf } from '../../src/formats/take-midi.ts';
 import { smallTake } from '../charts/small-take.ts';
 import { exampleResult } from '../support/example-result.ts';
 
@@ -52,6 +52,15 @@ describe('takeMidi, read back with an independent package', () => {
     const heard = read(takeMidi({ ...result, segments })!).ons;
     for (const [i, on] of heard.entries())
       expect(Math.abs(on.time - result.strokes.time[i]!)).toBeLessThan(0.001);
+  });
+
+  it.each(['as-written', 'confirmed-by-sound', 'not-told'] as const)('says of the hands: %s', (hands) => {
+    const file = new MIDIFile(takeMidi({ ...result, hands })!.buffer as ArrayBuffer);
+    // Standard MIDI Files 1.0: meta event 1 is a text.
+    const texts = file
+      .getTrackEvents(0)
+      .flatMap(({ type, subtype, data }) => (type === 0xff && subtype === 1 ? [data ?? []] : []));
+    expect(texts.map((codes) => String.fromCharCode(...codes))).toEqual([handsSaid[hands]]);
   });
 
   it('is null where nothing was graded', () => {
