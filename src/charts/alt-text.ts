@@ -1,5 +1,6 @@
 import { scoreWords } from '../core/result/names.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
+import { shownScore } from '../core/scoring/score-curve.ts';
 import { accentTurnTimes } from './accent-turn-times.ts';
 import { clockTime } from './clock-time.ts';
 import { gradedStrokes } from './graded-strokes.ts';
@@ -69,7 +70,7 @@ export function tempoCurveText(result: TakeResult): string {
 /** What `scoreOverview` shows: every score with its word. */
 export function scoreOverviewText(result: TakeResult): string {
   const parts = namedScores(result).map(
-    ({ name, score }) => `${name} ${Math.round(score.score)} (${scoreWords[score.word]})`,
+    ({ name, score }) => `${name} ${shownScore(score.score)} (${scoreWords[score.word]})`,
   );
   return `Scores out of 100, with a thin line for how sure each is: ${parts.join(', ')}.`;
 }

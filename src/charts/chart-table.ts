@@ -1,5 +1,6 @@
 import { scoreWords } from '../core/result/names.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
+import { shownScore } from '../core/scoring/score-curve.ts';
 import type { ChartTable } from './chart-entry.ts';
 import { clockTime } from './clock-time.ts';
 import { gradedStrokes } from './graded-strokes.ts';
@@ -53,7 +54,7 @@ export function tempoTable({ tempo }: TakeResult): ChartTable {
 export function scoreTable(result: TakeResult): ChartTable {
   const rows = namedScores(result).map(({ name, score }) => [
     name,
-    `${Math.round(score.score)}`,
+    `${shownScore(score.score)}`,
     `${Math.round(score.low)} to ${Math.round(score.high)}`,
     scoreWords[score.word],
   ]);

@@ -1,7 +1,7 @@
 import type { ChartConfiguration } from 'chart.js';
 import { dimensionName, scoreWords } from '../core/result/names.ts';
 import type { Score, TakeResult } from '../core/result/take-result.ts';
-import { nearlyScore, secureScore } from '../core/scoring/score-curve.ts';
+import { nearlyScore, secureScore, shownScore } from '../core/scoring/score-curve.ts';
 import { plugins, scale, still } from './frame.ts';
 import type { Look } from './look.ts';
 
@@ -82,7 +82,7 @@ export function scoreOverview(result: TakeResult, look: Look): ChartConfiguratio
         ...plugins<'bar'>(look, scoreOverviewQuestion, (item) => {
           const { name, score } = named[item.dataIndex]!;
           const [low, high] = [Math.round(score.low), Math.round(score.high)];
-          return `${name}: ${Math.round(score.score)}, ${scoreWords[score.word]} (between ${low} and ${high})`;
+          return `${name}: ${shownScore(score.score)}, ${scoreWords[score.word]} (between ${low} and ${high})`;
         }),
         legend: { display: false },
       },

@@ -12,6 +12,7 @@ import {
 import { rounded } from '../core/result/figures.ts';
 import { measureName } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
+import { shownScore } from '../core/scoring/score-curve.ts';
 import { hanging, padded, printable } from './text-layout.ts';
 
 const width = 88;
@@ -55,7 +56,7 @@ export function progressText(progress: ExerciseProgress): string[] {
   out.push('');
   if (cleanest.length > 0)
     out.push(
-      `Cleanest takes: ${cleanest.map(({ takeId, score, day }) => `${takeId.slice(0, 8)} (${Math.round(score)}, ${day})`).join(', ')}`,
+      `Cleanest takes: ${cleanest.map(({ takeId, score, day }) => `${takeId.slice(0, 8)} (${shownScore(score)}, ${day})`).join(', ')}`,
     );
   if (cleanestTempo !== null)
     out.push(

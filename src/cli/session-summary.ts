@@ -1,12 +1,12 @@
-import { rounded, takeTime } from '../core/result/figures.ts';
+import { takeTime } from '../core/result/figures.ts';
 import { scoreWords } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
-import { wordOfScore } from '../core/scoring/score-curve.ts';
+import { shownScore, wordOfScore } from '../core/scoring/score-curve.ts';
 import type { LineOfSession, SessionResult } from '../core/session/session-result.ts';
 import { hanging, printable, textStyles, wrapped } from './text-layout.ts';
 
 const times = (n: number) => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`);
-const shown = (score: number) => `${rounded(score, 0)} (${scoreWords[wordOfScore(score)]})`;
+const shown = (score: number) => `${shownScore(score)} (${scoreWords[wordOfScore(score)]})`;
 
 function lineText({ line, plays, score, repeats, asked }: LineOfSession, session: SessionResult): string {
   const label = printable(session.sheet.lines[line]!.label);

@@ -2,6 +2,7 @@ import { rounded, takeTime } from '../core/result/figures.ts';
 import { dimensionName, scoreWords } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
 import type { Score, TakeResult } from '../core/result/take-result.ts';
+import { shownScore } from '../core/scoring/score-curve.ts';
 import { isTempoAdvice } from '../core/scoring/tempo-advice.ts';
 import { breakingRows } from './breaking-rows.ts';
 import { measureTable } from './measure-table.ts';
@@ -52,7 +53,7 @@ function scoreRows(scores: NonNullable<TakeResult['scores']>, width: number, sty
   const row = (name: string, score: Score) =>
     [
       `  ${padded(name, 20)}`,
-      styles.figure(padded(rounded(score.score, 0), 3, 'end')),
+      styles.figure(padded(`${shownScore(score.score)}`, 3, 'end')),
       ...(width < 64 ? [] : [steps(score.score)]),
       padded(scoreWords[score.word], 12),
       styles.faint(range(score)),

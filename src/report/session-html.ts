@@ -1,7 +1,7 @@
 import { clockTime } from '../charts/clock-time.ts';
 import { scoreWords } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
-import { wordOfScore } from '../core/scoring/score-curve.ts';
+import { shownScore, wordOfScore } from '../core/scoring/score-curve.ts';
 import type { LineOfSession, SessionResult, SessionTake } from '../core/session/session-result.ts';
 import { escapeHtml, outsideText } from './escape-html.ts';
 import { lineCourses } from './line-course.ts';
@@ -93,7 +93,7 @@ function lineItem(
 
 function mark(score: number): string {
   const word = wordOfScore(score);
-  return `<span class="mark ${word}">${Math.round(score)} <span>${scoreWords[word]}</span></span>`;
+  return `<span class="mark ${word}">${shownScore(score)} <span>${scoreWords[word]}</span></span>`;
 }
 
 function takeTable({ takes, sheet }: SessionResult, reports: readonly string[]): string {

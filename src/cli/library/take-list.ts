@@ -1,4 +1,5 @@
 import { scoreWords } from '../../core/result/names.ts';
+import { shownScore } from '../../core/scoring/score-curve.ts';
 import type { ListedTake } from '../../library/listed-takes.ts';
 import { padded, printable } from '../text-layout.ts';
 import { localTime } from './local-day.ts';
@@ -29,7 +30,7 @@ export function takeList(takes: readonly ListedTake[]): string[] {
     `${head}            exercise`,
     ...takes.map((take) => {
       const word = take.scoreWord === null ? 'no score' : scoreWords[take.scoreWord];
-      const score = take.score === null ? '  –' : String(Math.round(take.score)).padStart(3);
+      const score = take.score === null ? '  –' : String(shownScore(take.score)).padStart(3);
       return [
         shortId(take.id),
         localTime(take.recordedAt),

@@ -44,6 +44,17 @@ export function wordOfScore(score: number): ScoreWord {
 }
 
 /**
+ * A score as people see it: a whole number that has the score's own word, so that 84.7 shows as 84 and isn't "85, nearly
+ * there".
+ *
+ * @example shownScore(84.7) // 84
+ */
+export function shownScore(score: number): number {
+  const whole = Math.round(score);
+  return wordOfScore(whole) === wordOfScore(score) ? whole : Math.floor(score + 1e-9);
+}
+
+/**
  * Score of a measured value, with the interval that the value's own interval spans on the curve. An interval that
  * holds a perfect value reaches 100 at its upper end.
  *

@@ -1,5 +1,6 @@
 import { rounded } from '../../core/result/figures.ts';
 import { dimensionName, scoreWords } from '../../core/result/names.ts';
+import { shownScore } from '../../core/scoring/score-curve.ts';
 import type { ListedTake } from '../../library/listed-takes.ts';
 
 const dayFormat = new Intl.DateTimeFormat('en-GB', {
@@ -41,13 +42,13 @@ export function tempoInWords({
 export function scoreInWords({ score, scoreWord, graded }: ListedTake): string {
   if (score === null || scoreWord === null)
     return graded ? 'no score: too few strokes' : 'could not be graded';
-  return `${rounded(score, 0)}, ${scoreWords[scoreWord]}`;
+  return `${shownScore(score)}, ${scoreWords[scoreWord]}`;
 }
 
 /** The dimensions' scores in one line: `Evenness 94 (secure), Hands 71 (nearly there)`. */
 export const dimensionsInWords = ({ dimensions }: ListedTake): string =>
   dimensions
-    .map(({ id, score, word }) => `${dimensionName(id)} ${rounded(score, 0)} (${scoreWords[word]})`)
+    .map(({ id, score, word }) => `${dimensionName(id)} ${shownScore(score)} (${scoreWords[word]})`)
     .join(', ');
 
 /** Bytes as people count them: `213 MB`. */

@@ -1,5 +1,6 @@
 import { sentence } from '../../core/result/sentences.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
+import { shownScore } from '../../core/scoring/score-curve.ts';
 
 const words = { secure: 'secure', nearly: 'nearly there', 'not-yet': 'not there yet' } as const;
 
@@ -12,7 +13,7 @@ export function verdict({ grading, scores }: TakeResult): string {
   if (grading.state === 'not-gradable') return sentence(grading.reason);
   if (scores === null) return 'No score: too little of this take could be measured.';
   const { score, low, high, word } = scores.overall;
-  return `Score ${Math.round(score)}, ${words[word]}; likely ${Math.round(low)} to ${Math.round(high)}.`;
+  return `Score ${shownScore(score)}, ${words[word]}; likely ${Math.round(low)} to ${Math.round(high)}.`;
 }
 
 /** What a take says of the tempo to play next, or null. */

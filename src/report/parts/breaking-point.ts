@@ -2,7 +2,7 @@ import { breakRange, breakWords, firstToBreak, stopWords } from '../../core/resu
 import { rounded } from '../../core/result/figures.ts';
 import { dimensionName } from '../../core/result/names.ts';
 import type { BreakingPoints, TakeResult } from '../../core/result/take-result.ts';
-import { nearlyScore } from '../../core/scoring/score-curve.ts';
+import { nearlyScore, shownScore } from '../../core/scoring/score-curve.ts';
 import { escapeHtml, outsideText } from '../escape-html.ts';
 
 type Dimension = BreakingPoints['dimensions'][number];
@@ -50,7 +50,7 @@ function bars({ scores }: Dimension): string {
     const cross = weak ? `<path d="M${middle - 3} ${y - 9}l6 6m0 -6l-6 6" class="cross"/>` : '';
     return `<rect x="${x}" y="${y}" width="${barWidth}" height="${height}" class="${weak ? 'weak' : 'held'}"/>${cross}`;
   });
-  const words = scores.map(({ bpm, score }) => `at ${rounded(bpm, 0)}: ${Math.round(score)} of 100`);
+  const words = scores.map(({ bpm, score }) => `at ${rounded(bpm, 0)}: ${shownScore(score)} of 100`);
   const width = scores.length * barStep + 2;
   return `<svg class="repeats" role="img" aria-label="${escapeHtml(words.join('; '))}" viewBox="0 0 ${width} 42" width="${width}" height="42">${drawn.join('')}</svg>`;
 }

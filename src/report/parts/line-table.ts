@@ -1,4 +1,5 @@
 import type { TakeResult } from '../../core/result/take-result.ts';
+import { shownScore } from '../../core/scoring/score-curve.ts';
 import type { RepeatFigures } from '../../core/session/session-result.ts';
 import { outsideText } from '../escape-html.ts';
 import { formatFigure } from '../format-figure.ts';
@@ -60,7 +61,7 @@ function repeatWords({ score, missed, extra }: RepeatFigures): string {
   const faults = [
     ...(missed > 0 ? [`${missed} missed`] : []),
     ...(extra > 0 ? [`${extra} too many`] : []),
-    score === null ? 'too short to tell' : `${Math.round(score)} of 100`,
+    score === null ? 'too short to tell' : `${shownScore(score)} of 100`,
   ];
   return faults.join(', ');
 }

@@ -4,6 +4,7 @@ import {
   distanceFromPerfect,
   scoreOfDistance,
   scoreOfValue,
+  shownScore,
   wordOfScore,
 } from '../../../src/core/scoring/score-curve.ts';
 
@@ -91,5 +92,13 @@ describe('wordOfScore', () => {
     ]);
     expect(wordOfScore(scoreOfDistance(5, timing))).toBe('secure');
     expect(wordOfScore(scoreOfDistance(10, timing))).toBe('nearly');
+  });
+});
+
+describe('shownScore', () => {
+  it('rounds, but never past the word', () => {
+    expect([84.4, 84.7, 85, 59.6, 60.2, 99.6, 0.3].map(shownScore)).toEqual([84, 84, 85, 59, 60, 100, 0]);
+    for (let score = 0; score <= 100; score += 0.1)
+      expect(wordOfScore(shownScore(score))).toBe(wordOfScore(score));
   });
 });
