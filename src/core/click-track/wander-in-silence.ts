@@ -21,10 +21,32 @@ export interface SilentWander {
 /** Strokes below which a stretch's line isn't drawn. Our judgement. */
 const fewest = 4;
 
+/** Silences below which nothing can be said of how they differ. Our judgement. */
+const fewestStretches = 3;
+
+interface Slope {
+  readonly slope: number;
+  readonly beats: number;
+}
+
+/** Lateness against beats in one stretch by least squares; empty where too little was played in it. */
+function slopeIn(strokes: readonly DueStroke[], { from, to }: SilentStretch): Slope[] {
+  const inside = strokes.filter(({ due }) => due > from - 1e-9 && due < to - 1e-9);
+  if (inside.length < fewest) return [];
+  const x = inside.map(({ due, beatSeconds }) => (due - from) / beatSeconds);
+  const y = inside.map(({ time, due }) => 1000 * (time - due));
+  const [mx, my] = [mean(x), mean(y)];
+  const sxx = x.reduce((sum, value) => sum + (value - mx) ** 2, 0);
+  if (sxx === 0) return [];
+  const sxy = x.reduce((sum, value, i) => sum + (value - mx) * (y[i]! - my), 0);
+  return [{ slope: sxy / sxx, beats: Math.round((to - from) / inside[0]!.beatSeconds) }];
+}
+
 /**
- * Wander per silent beat: the common slope of lateness against beats over all stretches without a click, each with a level
- * of its own, by least squares; t interval with n − stretches − 1 degrees of freedom. Only differences within a stretch
- * count, so the delay between track and recording cancels. Null where too little was played in silence.
+ * Wander per silent beat: the mean over all stretches without a click, weighted by their beats, of the slope of lateness
+ * against beats. Within a stretch each stroke goes on from the one before, so that not strokes but stretches are
+ * independent: t interval over their slopes, one degree of freedom less than there are stretches. Only differences
+ * within a stretch count, so the delay between track and recording cancels. Null with fewer than three stretches.
  *
  * @example wanderInSilence(strokes, silentStretches(plan))?.msPerBeat // 3.2: each silent beat comes 3.2 ms later
  */
@@ -32,27 +54,14 @@ export function wanderInSilence(
   strokes: readonly DueStroke[],
   stretches: readonly SilentStretch[],
 ): SilentWander | null {
-  let [sxx, sxy, syy, count, groups, beats] = [0, 0, 0, 0, 0, 0];
-  for (const { from, to } of stretches) {
-    const inside = strokes.filter(({ due }) => due > from - 1e-9 && due < to - 1e-9);
-    if (inside.length < fewest) continue;
-    const x = inside.map(({ due, beatSeconds }) => (due - from) / beatSeconds);
-    const y = inside.map(({ time, due }) => 1000 * (time - due));
-    const [mx, my] = [mean(x), mean(y)];
-    x.forEach((value, i) => {
-      sxx += (value - mx) ** 2;
-      sxy += (value - mx) * (y[i]! - my);
-      syy += (y[i]! - my) ** 2;
-    });
-    count += inside.length;
-    groups += 1;
-    beats += Math.round((to - from) / inside[0]!.beatSeconds);
-  }
-  const freedom = count - groups - 1;
-  if (freedom < 2 || sxx === 0) return null;
-  const slope = sxy / sxx;
-  const residual = Math.max(0, syy - slope * sxy) / freedom;
-  const half = studentTQuantile(0.975, freedom) * Math.sqrt(residual / sxx);
+  const slopes = stretches.flatMap((stretch) => slopeIn(strokes, stretch));
+  const count = slopes.length;
+  if (count < fewestStretches) return null;
+  const beats = slopes.reduce((sum, one) => sum + one.beats, 0);
+  const slope = slopes.reduce((sum, one) => sum + one.beats * one.slope, 0) / beats;
+  const squares = slopes.reduce((sum, one) => sum + (one.beats * (one.slope - slope)) ** 2, 0);
+  const se = Math.sqrt((squares * count) / (count - 1)) / beats;
+  const half = studentTQuantile(0.975, count - 1) * se;
   return { msPerBeat: slope, low: slope - half, high: slope + half, beats };
 }
 
