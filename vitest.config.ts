@@ -4,6 +4,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     testTimeout: 60_000,
+    // Browsers start slowly on a busy machine.
+    hookTimeout: 60_000,
     pool: 'threads',
     maxWorkers: 2,
   },
