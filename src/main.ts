@@ -5,7 +5,7 @@ import { type CommandTable, runCommandLine } from './cli/run-command-line.ts';
 
 /*
  * A take of a minute is graded before much of the compiler's care pays off, and on two processors it works beside the
- * analysis and holds it up: a third less processor time for a minute, a quarter less for ten (`reports/speed.md`).
+ * analysis and holds it up: a third less processor time for a minute, a quarter less for ten.
  * Only where it was measured; another version may not know the settings.
  */
 if (process.versions.node.startsWith('20.')) {
