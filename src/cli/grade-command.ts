@@ -159,10 +159,14 @@ async function keep(
   output: CommandOutput,
 ): Promise<void> {
   const bytes = readFileSync(taken.path);
-  const { id, outcome, player, newPlayer } = await inLibrary(options, async (library) => {
-    const { keepGradedTake } = await import('./library/keep-graded-take.ts');
-    return keepGradedTake(library, { ...taken, bytes }, options);
-  });
+  const { id, outcome, player, newPlayer } = await inLibrary(
+    options,
+    async (library) => {
+      const { keepGradedTake } = await import('./library/keep-graded-take.ts');
+      return keepGradedTake(library, { ...taken, bytes }, options);
+    },
+    { make: true },
+  );
   const under = `take ${shortId(id)}${player === '' ? '' : ` of ${printable(player)}`}${newPlayer ? ', a new player' : ''}`;
   output.stderr(outcome === 'kept' ? `Kept as ${under}.\n` : `It is kept already, as ${under}.\n`);
 }

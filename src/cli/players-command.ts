@@ -51,13 +51,17 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
     .description('Add a player.')
     .argument('<name>', 'the name, in quotes')
     .action((name: string, options: Options) =>
-      inLibrary(options, async ({ db }) => {
-        if ((await playerNamed(db, name)) !== undefined)
-          throw new CommandFault('usage', `There is a player "${name}" already. Choose another name.`);
-        const id = crypto.randomUUID();
-        await addPerson(db, { id, name, role: 'student', note: '', createdAt: Date.now() });
-        output.stdout(`${printable(name)} added.\n`);
-      }),
+      inLibrary(
+        options,
+        async ({ db }) => {
+          if ((await playerNamed(db, name)) !== undefined)
+            throw new CommandFault('usage', `There is a player "${name}" already. Choose another name.`);
+          const id = crypto.randomUUID();
+          await addPerson(db, { id, name, role: 'student', note: '', createdAt: Date.now() });
+          output.stdout(`${printable(name)} added.\n`);
+        },
+        { make: true },
+      ),
     );
 
   const rename = settled(new Command('rename'))

@@ -23,30 +23,34 @@ export function takesImportCommand(output: CommandOutput): Command {
     .addHelpText('after', help)
     .configureOutput({ writeOut: output.stdout, writeErr: output.stderr });
   return withLibraryOption(command).action((files: string[], option: LibraryOption) =>
-    inLibrary(option, async (library) => {
-      let [kept, there, failed] = [0, 0, 0];
-      const tell = (sentence: string) => {
-        failed += 1;
-        output.stderr(`${sentence}\n`);
-      };
-      for (const file of files) {
-        const bytes = bytesOf(file);
-        if (bytes instanceof CommandFault) {
-          tell(bytes.message);
-          continue;
+    inLibrary(
+      option,
+      async (library) => {
+        let [kept, there, failed] = [0, 0, 0];
+        const tell = (sentence: string) => {
+          failed += 1;
+          output.stderr(`${sentence}\n`);
+        };
+        for (const file of files) {
+          const bytes = bytesOf(file);
+          if (bytes instanceof CommandFault) {
+            tell(bytes.message);
+            continue;
+          }
+          const read = await importTakeFile(library, { bytes, keptAt: Date.now() });
+          const faults = read.ok ? read.faults : [read.fault];
+          for (const fault of faults) tell(takeFileFaultSentence(basename(file), fault));
+          if (!read.ok) continue;
+          kept += read.takes.filter(({ outcome }) => outcome === 'kept').length;
+          there += read.takes.filter(({ outcome }) => outcome === 'already-there').length;
         }
-        const read = await importTakeFile(library, { bytes, keptAt: Date.now() });
-        const faults = read.ok ? read.faults : [read.fault];
-        for (const fault of faults) tell(takeFileFaultSentence(basename(file), fault));
-        if (!read.ok) continue;
-        kept += read.takes.filter(({ outcome }) => outcome === 'kept').length;
-        there += read.takes.filter(({ outcome }) => outcome === 'already-there').length;
-      }
-      output.stdout(
-        `${kept} taken in, ${there} there already${failed > 0 ? `, ${failed} not readable` : ''}.\n`,
-      );
-      if (failed > 0) process.exitCode = exitCodes.unreadableInput;
-    }),
+        output.stdout(
+          `${kept} taken in, ${there} there already${failed > 0 ? `, ${failed} not readable` : ''}.\n`,
+        );
+        if (failed > 0) process.exitCode = exitCodes.unreadableInput;
+      },
+      { make: true },
+    ),
   );
 }
 

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import type { Command } from 'commander';
 import { defaultLibraryFolder } from '../../library/default-library-folder.ts';
@@ -34,12 +35,21 @@ export function libraryFolder({ library }: LibraryOption): string {
   );
 }
 
-/** Opens the library, does something in it, and closes it; what it refuses becomes a fault of the command. */
+/**
+ * Opens the library, does something in it, and closes it; what it refuses becomes a fault of the command. One that isn't
+ * there is made only where something is to be kept (`make`): else a mistyped folder would come into being, empty.
+ */
 export async function inLibrary<T>(
   option: LibraryOption,
   work: (library: FolderLibrary) => Promise<T>,
+  { make = false } = {},
 ): Promise<T> {
   const folder = libraryFolder(option);
+  if (!make && !existsSync(folder))
+    throw new CommandFault(
+      'usage',
+      `No takes are kept in "${folder}": there is no such folder. Check --library, or keep a take first: \`evenhand grade … --player NAME\`.`,
+    );
   try {
     const { openFolderLibrary } = await import('../../library/open-folder-library.ts');
     const library = await openFolderLibrary(folder);
