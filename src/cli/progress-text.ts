@@ -85,14 +85,18 @@ export function periodsText({ changes, like, leftOut }: PeriodsCompared, fromDay
   });
   const most = shown[0];
   const days = most === undefined ? '' : `${most.days[0]} days before, ${most.days[1]} from then on. `;
-  const needed = [...new Set(shown.map(stillNeeded).filter((text) => text !== ''))];
+  const needed = new Map<string, string[]>();
+  for (const one of shown) {
+    const text = stillNeeded(one);
+    if (text !== '') needed.set(text, [...(needed.get(text) ?? []), measureName(one.figure)]);
+  }
   return [
     `Before ${fromDay} and from then on. ${days}The figures speak of: ${likeWords(like)}.`,
     ...(leftOut > 0 ? [`${leftOut} left out, at another tempo or technique.`] : []),
     '',
     ...table([['', 'before', 'after', 'change', '', ''], ...rows]),
     '',
-    ...needed.slice(0, 2).flatMap((text) => hanging('', text, width)),
+    ...[...needed].flatMap(([text, names]) => hanging(`${names.join(', ')}: `, text, width)),
     ...hanging(
       '',
       'Days are compared, not takes; all figures together are wrong in fewer than one comparison of twenty.',
