@@ -1,7 +1,7 @@
 import type { TakeResult } from '../core/result/take-result.ts';
 
 /** The picture that shows what a piece of advice speaks of, by the advice's code. */
-const shownBy: Readonly<Record<string, string>> = {
+export const shownBy: Readonly<Record<string, string>> = {
   'accents-and-taps-overlap': 'levels',
   'accents-lost': 'levels',
   'accents-uneven': 'levels',
@@ -12,7 +12,8 @@ const shownBy: Readonly<Record<string, string>> = {
   'fades-at-the-end': 'endurance',
   'hands-apart-in-ratio': 'hand-clouds',
   'hands-apart-in-time': 'hand-clouds',
-  'missed-or-extra-strokes': 'recording-overview',
+  'strokes-extra': 'every-stroke',
+  'strokes-missed': 'every-stroke',
   'moving-tempo': 'tempo-curve',
   'other-tempo': 'tempo-curve',
   'partial-off-place': 'beat-shape',
@@ -26,7 +27,3 @@ const shownBy: Readonly<Record<string, string>> = {
 export function picturesFirst({ advice }: Pick<TakeResult, 'advice'>): ReadonlySet<string> {
   return new Set(['every-stroke', ...advice.flatMap(({ code }) => shownBy[code] ?? [])]);
 }
-
-/** Codes of advice that a picture is known for; for the tests. */
-export const adviceWithPicture: readonly string[] = Object.keys(shownBy);
-export const picturesOfAdvice: readonly string[] = [...new Set(Object.values(shownBy))];
