@@ -12,8 +12,12 @@ const bounds = [
 /** Points that giving way counts for: it comes before the fault it shows in. Our judgement. */
 const lost = 18;
 
-/** Timing loosens, taps rise or accents sink towards the end: a matter of rest, not of tempo. */
+/**
+ * Timing loosens, taps rise or accents sink towards the end: a matter of rest, not of tempo. Not said of lines that were
+ * asked for at several tempos, where start and end differ in tempo too.
+ */
 export const fadesAtTheEnd: AdviceRule = (input) => {
+  if (new Set(input.lines.map(({ bpm }) => bpm)).size > 1) return [];
   const isSure = sureClaims(input);
   const found = bounds.flatMap(({ id, sign, most }) => {
     const outcome = measuredOutcome(input.measures, id);

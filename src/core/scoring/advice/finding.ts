@@ -1,4 +1,4 @@
-import type { MeasureResult, Reason } from '../../result/take-result.ts';
+import type { MeasureResult, Reason, TakeResult } from '../../result/take-result.ts';
 import type { AskedLine } from '../criterion-targets.ts';
 import type { Rubric } from '../rubric.ts';
 
@@ -22,7 +22,8 @@ export interface TurnedAccents {
 /** What the rules of advice look at. */
 export interface AdviceInput {
   readonly measures: readonly MeasureResult[];
-  readonly lines: readonly AskedLine[];
+  /** With the tempo that is asked for, where it is known. */
+  readonly lines: readonly (AskedLine & Partial<Pick<TakeResult['sheet']['lines'][number], 'bpm'>>)[];
   readonly rubric: Rubric;
   readonly turns?: readonly TurnedAccents[];
 }

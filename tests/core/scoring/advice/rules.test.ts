@@ -163,6 +163,18 @@ describe('the rules of advice', () => {
     expect(codes([fading, ...others])).toEqual([]);
   });
 
+  it('say nothing of start and end where the lines were asked for at several tempos', () => {
+    const fading = input([made('timing-spread-trend', 50, 20)]);
+    const at = (...tempos: (number | null)[]) => ({
+      ...fading,
+      lines: tempos.map((bpm) => ({ ratioBand: null, bpm })),
+    });
+    const codes = (of: ReturnType<typeof at>) => adviceRules.flatMap((rule) => rule(of)).map(({ code }) => code);
+    expect(codes(at(80, 80))).toEqual(['fades-at-the-end']);
+    expect(codes(at(null, null))).toEqual(['fades-at-the-end']);
+    expect(codes(at(80, 90, 100, 110))).toEqual([]);
+  });
+
   it('point at the loudest taps where they are known', () => {
     const measures = [made('accent-to-tap-ratio', 4, 1, {}, [9]), made('tap-ceiling', 40, 8, {}, [3, 4])];
     expect(adviceRules.flatMap((rule) => rule(input(measures)))[0]!.strokes).toEqual([3, 4]);
