@@ -1,5 +1,6 @@
 import type { Alignment } from '../alignment/alignment.ts';
 import type { Slot } from '../exercise/slot.ts';
+import { writtenColumns } from '../exercise/written-columns.ts';
 import type { TakeResult } from '../result/take-result.ts';
 
 type Columns = TakeResult['slots'];
@@ -14,20 +15,5 @@ export function slotColumns(slots: readonly Slot[], alignment: Alignment): Colum
     state[match.slot] = 'played';
   }
   for (const slot of alignment.missed) state[slot] = 'missed';
-  const column = <K extends keyof Slot>(key: K): Slot[K][] => slots.map((slot) => slot[key]);
-  return {
-    line: column('line'),
-    repeat: column('repeat'),
-    bar: column('bar'),
-    beat: column('beat'),
-    partial: column('partial'),
-    divisions: column('divisions'),
-    hand: column('hand'),
-    accent: column('accent'),
-    grace: column('grace'),
-    buzz: column('buzz'),
-    position: column('position'),
-    stroke,
-    state,
-  };
+  return { ...writtenColumns(slots), stroke, state };
 }
