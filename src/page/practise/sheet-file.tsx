@@ -14,16 +14,12 @@ const mostBytes = 4 * limits.sheetCharacters;
 
 /** A teacher's sheet, dropped here or chosen. */
 export function SheetFile({ sheet, fault, open }: Props) {
-  const [refused, setRefused] = useState<string | null>(null);
+  const [said, setSaid] = useState<string | null>(null);
   const take = async (file: File | undefined) => {
     if (file === undefined) return;
-    const text = file.size > mostBytes ? null : await readAsText(file);
-    setRefused(
-      text === null
-        ? `“${file.name}” is no sheet: a sheet is a short text file, such as week-7.sheet.`
-        : null,
-    );
-    if (text !== null) open({ name: file.name, text });
+    const read = await sheetOf(file);
+    setSaid(read.said);
+    if (read.text !== null) open({ name: file.name, text: read.text });
   };
   return (
     <fieldset
@@ -40,32 +36,62 @@ export function SheetFile({ sheet, fault, open }: Props) {
         <input
           type="file"
           class="hidden"
-          accept=".sheet,.txt,text/plain"
+          accept=".sheet,.txt,text/plain,.musicxml,.mxl,.xml"
           onChange={({ currentTarget }) => {
             void take(currentTarget.files?.[0]);
             currentTarget.value = '';
           }}
         />
       </label>
-      <p class="quiet">or drop it here. A sheet is a text file with several lines to play in a row.</p>
+      <p class="quiet">
+        or drop it here. A sheet is a text file with several lines to play in a row, or a score (MusicXML)
+        from a notation program.
+      </p>
       {sheet !== null && (
         <p>
           Open now: <strong>{sheet.name}</strong>
         </p>
       )}
       <p class="fault" role="status">
-        {refused ?? (sheet === null ? null : fault)}
+        {said ?? (sheet === null ? null : fault)}
       </p>
     </fieldset>
   );
 }
 
 /** A file's text (UTF-8); null for what isn't text. */
-async function readAsText(file: File): Promise<string | null> {
+interface ReadSheet {
+  /** The sheet as text, or null where the file is none. */
+  readonly text: string | null;
+  /** What is wrong with the file, or was left out of a score or added to it. */
+  readonly said: string | null;
+}
+
+async function sheetOf(file: File): Promise<ReadSheet> {
+  const none = `“${file.name}” is no sheet: a sheet is a short text file, such as week-7.sheet, or a score (MusicXML).`;
+  if (file.size > mostBytes) return { text: null, said: none };
   try {
-    const text = new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer());
-    return text.includes('\0') ? null : text.replace(/\r\n?/g, '\n');
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    if (mayBeScore(bytes)) return await sheetOfScore(bytes);
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return text.includes('\0')
+      ? { text: null, said: none }
+      : { text: text.replace(/\r\n?/g, '\n'), said: null };
   } catch {
-    return null;
+    return { text: null, said: none };
   }
+}
+
+/** XML, UTF-16 or a zip: what reads scores is loaded for those alone. */
+const mayBeScore = ([first = 0]: Uint8Array): boolean =>
+  ['<', 'P', '\xef', '\xfe', '\xff'].includes(String.fromCharCode(first));
+
+async function sheetOfScore(bytes: Uint8Array): Promise<ReadSheet> {
+  const [{ readSheetFile }, { writeSheet }] = await Promise.all([
+    import('../../formats/read-sheet-file.ts'),
+    import('../../core/exercise/write-sheet.ts'),
+  ]);
+  const read = readSheetFile(bytes);
+  if (!read.ok) return { text: null, said: read.faults[0] ?? null };
+  return { text: writeSheet(read.sheet), said: read.notes.length === 0 ? null : read.notes.join(' ') };
 }
