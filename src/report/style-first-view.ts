@@ -16,6 +16,12 @@ a:focus-visible{outline:3px solid var(--second);outline-offset:2px}
 #line-by-line .scroll :is(td,th){white-space:normal;min-width:5.5rem}
 #line-by-line .scroll th[scope=row]{min-width:8rem}
 #line-by-line .scroll td:nth-child(3){min-width:11rem}
+@media screen and (max-width:40rem){
+#breaking-point :is(table,tbody,tr,th[scope=row],td){display:block;border:0;padding:.05rem 0;white-space:normal}
+#breaking-point thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+#breaking-point tbody>tr:not(.x){border-bottom:1px solid var(--rule);padding:.4rem 0}
+#breaking-point th[scope=row]{font-weight:700}
+}
 #files ul{padding:0;list-style:none}
 #files li{margin:.5rem 0}
 #files button{min-width:11rem;margin-right:.6rem;text-align:left}
