@@ -96,7 +96,9 @@ export function periodsText({ changes, like, leftOut }: PeriodsCompared, fromDay
     '',
     ...table([['', 'before', 'after', 'change', '', ''], ...rows]),
     '',
-    ...[...needed].flatMap(([text, names]) => hanging(`${names.join(', ')}: `, text, width)),
+    ...[...needed].flatMap(([text, names]) =>
+      hanging('', names.length === shown.length ? text : `${names.join('; ')}: ${text}`, width),
+    ),
     ...hanging(
       '',
       'Days are compared, not takes; all figures together are wrong in fewer than one comparison of twenty.',

@@ -124,8 +124,23 @@ describe('what cannot be', () => {
     ['There is no player', ['takes', '--player', 'Nobody']],
   ])('is told in a sentence: %s', (sentence, args) => {
     const { run } = library();
+    run('players', 'add', 'Somebody');
     const { status, stderr } = args[0] === 'grade' ? runProgram(args) : run(...args);
     expect([status, stderr]).toEqual([2, expect.stringContaining(sentence)]);
+  });
+
+  it('is a library that isn’t there, and looking for it makes none', () => {
+    const { folder, run } = library();
+    for (const args of [
+      ['takes'],
+      ['players'],
+      ['progress', '--player', 'Mirelle'],
+      ['compare', 'newest', 'newest'],
+    ]) {
+      const { status, stderr } = run(...args);
+      expect([status, stderr]).toEqual([2, expect.stringContaining('there is no such folder')]);
+    }
+    expect(existsSync(folder)).toBe(false);
   });
 
   it('is a library that is something else', () => {

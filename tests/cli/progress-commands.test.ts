@@ -88,7 +88,7 @@ describe('evenhand compare', () => {
       expect(stdout).toContain('4 days before, 4 from then on');
       expect(stdout).toMatch(/Timing spread +8\.\d ms +6\.\d ms +−\d+ % .* clearer$/m);
       expect(stdout).toMatch(/Accents above taps .* no clear change$/m);
-      expect(days('2026-03-17').stdout).toMatch(/A verdict needs 3 days on each side; there are 2/);
+      expect(days('2026-03-17').stdout).toMatch(/^A verdict needs 3 days on each side; there are 2/m);
     }));
 
   it('shows two takes without a verdict', () =>

@@ -17,7 +17,7 @@ export interface DayComparison {
   readonly change: { readonly value: number; readonly low: number; readonly high: number } | null;
   /** Before the correction for several figures; null where there are too few days for a verdict. */
   readonly p: number | null;
-  /** Days a side that would show a fifth more or less; null where days don't scatter or it would take too many. */
+  /** Days a side that would show a spread a fifth smaller; null for other figures, and where it would take too many. */
   readonly daysForAFifth: number | null;
 }
 
@@ -61,12 +61,11 @@ export function compareDays(
     high: back(welch.difference + half),
   };
   const sd = Math.sqrt(((x.n - 1) * x.sd ** 2 + (y.n - 1) * y.sd ** 2) / (x.n + y.n - 2));
-  const fifth = ratio ? Math.log(1 - aFifth) : aFifth * Math.abs(x.mean);
   const enough = a.length >= fewestDays && b.length >= fewestDays;
   return {
     ...common,
     change,
     p: enough ? Math.max(welch.p, pooled.p) : null,
-    daysForAFifth: sd > 0 && fifth !== 0 ? daysNeeded(fifth, sd) : null,
+    daysForAFifth: ratio && sd > 0 ? daysNeeded(Math.log(1 - aFifth), sd) : null,
   };
 }

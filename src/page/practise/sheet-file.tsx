@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { limits } from '../../core/exercise/limits.ts';
+import { writeSheet } from '../../core/exercise/write-sheet.ts';
 import type { PractiseChoice } from './practise-choice.ts';
 
 interface Props {
@@ -87,10 +88,7 @@ const mayBeScore = ([first = 0]: Uint8Array): boolean =>
   ['<', 'P', '\xef', '\xfe', '\xff'].includes(String.fromCharCode(first));
 
 async function sheetOfScore(bytes: Uint8Array): Promise<ReadSheet> {
-  const [{ readSheetFile }, { writeSheet }] = await Promise.all([
-    import('../../formats/read-sheet-file.ts'),
-    import('../../core/exercise/write-sheet.ts'),
-  ]);
+  const { readSheetFile } = await import('../../formats/read-sheet-file.ts');
   const read = readSheetFile(bytes);
   if (!read.ok) return { text: null, said: read.faults[0] ?? null };
   return { text: writeSheet(read.sheet), said: read.notes.length === 0 ? null : read.notes.join(' ') };

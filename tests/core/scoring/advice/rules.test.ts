@@ -169,7 +169,8 @@ describe('the rules of advice', () => {
       ...fading,
       lines: tempos.map((bpm) => ({ ratioBand: null, bpm })),
     });
-    const codes = (of: ReturnType<typeof at>) => adviceRules.flatMap((rule) => rule(of)).map(({ code }) => code);
+    const codes = (of: ReturnType<typeof at>) =>
+      adviceRules.flatMap((rule) => rule(of)).map(({ code }) => code);
     expect(codes(at(80, 80))).toEqual(['fades-at-the-end']);
     expect(codes(at(null, null))).toEqual(['fades-at-the-end']);
     expect(codes(at(80, 90, 100, 110))).toEqual([]);
