@@ -3,6 +3,7 @@ import { defineConfig } from 'vite';
 import { contentPolicy } from './src/page/build/content-policy.ts';
 import { offlineList } from './src/page/build/offline-list.ts';
 import { reportParts } from './src/page/build/report-parts.ts';
+import { unusedSqliteWorkers } from './src/page/build/unused-sqlite-workers.ts';
 
 const root = import.meta.dirname;
 
@@ -24,7 +25,11 @@ export default defineConfig({
     rolldownOptions: { checks },
   },
   // An audio worklet's module and the engine load parts of their own when they need them.
-  worker: { format: 'es', rolldownOptions: { checks }, plugins: () => [reportParts(join(root, 'dist'))] },
+  worker: {
+    format: 'es',
+    rolldownOptions: { checks },
+    plugins: () => [reportParts(join(root, 'dist')), unusedSqliteWorkers()],
+  },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   // wav-decoder asks for `global.Buffer`, which a browser doesn't have.
   define: { global: 'globalThis' },

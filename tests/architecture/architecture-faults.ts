@@ -32,7 +32,7 @@ const corePackages = ['fft.js', 'meyda', 'typebox'];
 const impure = /\bMath\.random\b|\bDate\.now\b|\bnew Date\(\s*\)|\bperformance\.now\b|\bglobalThis\b/;
 
 /** Files that ask the package which version it is. */
-const readsManifest = ['main.ts', 'cli/program-version.ts'];
+const readsManifest = ['main.ts', 'library/program-version.ts'];
 
 const mostLines = 200;
 const folderName = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;

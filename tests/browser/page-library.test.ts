@@ -6,6 +6,7 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { openRecording } from '../../src/formats/open-recording.ts';
 import { mp3Of } from '../../src/formats/write-mp3.ts';
+import { programVersion } from '../../src/library/program-version.ts';
 import { sha256Hex } from '../../src/library/sha256-hex.ts';
 import { readTakeFile } from '../../src/library/take-file/read-take-file.ts';
 import { writeTakeFile } from '../../src/library/take-file/write-take-file.ts';
@@ -126,6 +127,7 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
     ]);
     expect(await sha256Hex(read.takes[0]!.audio!.bytes)).toBe(hash);
     expect(read.takes[0]!.result.grading).toEqual({ state: 'graded' });
+    expect(read.takes[0]!.gradedWith).toBe(programVersion);
 
     await page.getByRole('link', { name: 'All my takes' }).click();
     expect(await add(page, [file])).toEqual([expect.stringContaining('1 take there already.')]);
@@ -306,6 +308,36 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
     expect(await page.getByRole('alert').textContent()).toContain("takes can't be kept here");
     await page.getByRole('link', { name: 'Practise', exact: true }).click();
     await page.getByRole('heading', { name: 'What you play' }).waitFor();
+  });
+
+  it('takes several files that are dropped on it together', async () => {
+    const page = await myTakes();
+    const other = join(takes, 'accent-one.wav');
+    const takeFile = await writeTakeFile([madeParcel(1)]);
+    const dropped = await page.evaluateHandle(
+      (files) => {
+        const data = new DataTransfer();
+        for (const { name, contents } of files)
+          data.items.add(new File([Uint8Array.from(atob(contents), (c) => c.charCodeAt(0))], name));
+        return data;
+      },
+      [
+        { name: 'monday.wav', contents: readFileSync(wav).toString('base64') },
+        { name: 'from-a-friend.take.zip', contents: Buffer.from(takeFile).toString('base64') },
+        { name: 'tuesday.wav', contents: readFileSync(other).toString('base64') },
+      ],
+    );
+    const place = page.locator('.drop');
+    await place.dispatchEvent('dragover', { dataTransfer: dropped });
+    await page.locator('.drop.over').waitFor();
+    await place.dispatchEvent('drop', { dataTransfer: dropped });
+    await page.getByText('monday.wav, tuesday.wav').waitFor();
+    expect(await page.locator('.drop.over').count()).toBe(0);
+    await sayWhatWasPlayed(page);
+    const said = await whatBecameOfThem(page);
+    expect(said).toHaveLength(3);
+    expect(said.filter((text) => /1 take kept|Graded and kept|Kept, but/.test(text))).toHaveLength(3);
+    expect(await page.locator('.take-row').count()).toBe(3);
   });
 
   it('takes what is shared to the installed page', async () => {

@@ -6,7 +6,7 @@ import { keepTake } from '../../library/keep-take.ts';
 import type { Library } from '../../library/library.ts';
 import { listedTakes } from '../../library/listed-takes.ts';
 import { addPerson } from '../../library/people.ts';
-import { programVersion } from '../program-version.ts';
+import { programVersion } from '../../library/program-version.ts';
 import { playerNamed } from './find-player.ts';
 import type { KeepOptions } from './keep-options.ts';
 import { localDay } from './local-day.ts';

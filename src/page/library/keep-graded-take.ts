@@ -3,6 +3,7 @@ import type { KeptTake } from '../../library/keep-take.ts';
 import type { LibraryClient } from '../../library/library-calls.ts';
 import { LibraryFault } from '../../library/library-fault.ts';
 import type { NewTake } from '../../library/new-take.ts';
+import { programVersion } from '../../library/program-version.ts';
 import { openBrowserLibrary } from './browser-library.ts';
 import { currentPlayer, setCurrentPlayer } from './current-player.ts';
 import { localDay } from './local-day.ts';
@@ -28,7 +29,14 @@ export async function keepGradedTake(
   library: LibraryClient = openBrowserLibrary(),
 ): Promise<KeptTake> {
   const keep = (personId: string | null) =>
-    library.keepTake({ ...take, recordedAt, day: localDay(recordedAt), keptAt: Date.now(), personId });
+    library.keepTake({
+      ...take,
+      recordedAt,
+      day: localDay(recordedAt),
+      keptAt: Date.now(),
+      gradedWith: programVersion,
+      personId,
+    });
   try {
     return await keep(currentPlayer());
   } catch (error) {
