@@ -2,7 +2,8 @@ import { linesInModel } from '../core/grading/compare-to-model.ts';
 import { modelFromTake, type PlayedModel } from '../core/grading/played-model.ts';
 import { sentence } from '../core/result/sentences.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
-import { InvalidTakeResult, validateTakeResult } from '../core/result/validate-take-result.ts';
+import { NewerTakeResult, upgradeTakeResult } from '../core/result/upgrade-take-result.ts';
+import { InvalidTakeResult } from '../core/result/validate-take-result.ts';
 import { CommandFault } from './command-fault.ts';
 import { readTextFile } from './read-text-file.ts';
 
@@ -24,9 +25,13 @@ export function chosenModel(path: string, lines: readonly { readonly notation: s
 function resultIn(text: string, unusable: (what: string) => CommandFault): TakeResult {
   const hint = 'Choose a file that `evenhand grade --json` wrote.';
   try {
-    return validateTakeResult(JSON.parse(text));
+    return upgradeTakeResult(JSON.parse(text));
   } catch (error) {
     if (error instanceof SyntaxError) throw unusable(`It is not valid JSON. ${hint}`);
+    if (error instanceof NewerTakeResult)
+      throw unusable(
+        'A newer version of Evenhand wrote it. Install that, or grade the model again with this one.',
+      );
     if (!(error instanceof InvalidTakeResult)) throw error;
     throw unusable(
       `It is not the result of a take (${error.path || 'the document'} ${error.fault}). ${hint}`,

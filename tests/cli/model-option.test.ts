@@ -43,6 +43,12 @@ describe('--model', () => {
     ['of another exercise', (): string => JSON.stringify(otherLine()), 2, /The model is of another exercise/],
     ['of a take without a grade', (): string => JSON.stringify(ungraded()), 3, /a take without a grade/],
     ['that is no result', (): string => '{"schema":"something"}', 3, /It is not the result of a take/],
+    [
+      'of a newer program',
+      (): string => JSON.stringify({ ...teacher(), version: 999 }),
+      3,
+      /A newer version/,
+    ],
     ['that is no JSON', (): string => 'hello', 3, /It is not valid JSON/],
   ] as const)('refuses a model %s in one sentence', (_, text, status, message) => {
     write('model.json', text());
