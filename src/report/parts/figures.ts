@@ -27,7 +27,8 @@ export function figures(result: TakeResult): string {
 
 /** Ids of measures by the dimension that scores them; what no dimension scores comes last. */
 function grouped({ measures, scores }: TakeResult): { title: string; ids: string[] }[] {
-  const present = [...new Set(measures.map((measure) => measure.id))].filter((id) => !isForExport(id));
+  const shown = measures.filter((measure) => isShownInReport(measure) && !isForExport(measure.id));
+  const present = [...new Set(shown.map(({ id }) => id))];
   const taken = new Set<string>();
   const groups = (scores?.dimensions ?? []).map((dimension) => {
     const ids = present.filter((id) => !taken.has(id) && dimension.measures.some((m) => m.id === id));
