@@ -49,6 +49,8 @@ export function midiNotes(bytes: Uint8Array): MidiOutcome {
   if (file.header.format === 2) return failed({ code: 'midi-sequences', facts: {} });
   const clock = clockOf(file);
   if (clock === null) return failed({ code: 'midi-damaged', facts: { reason: 'no division of time' } });
+  if (file.tracks.some((track) => track.some(({ deltaTime }) => deltaTime < 0)))
+    return failed({ code: 'midi-damaged', facts: { reason: 'times that run backwards' } });
 
   const found: PadNote[] = [];
   let duration = 0;
