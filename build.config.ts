@@ -1,6 +1,7 @@
 import { chmodSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { build, type Plugin } from 'esbuild';
 import { build as buildPage } from 'vite';
 
@@ -39,14 +40,28 @@ await build({
   format: 'esm',
   packages: 'external',
   // What every command loads stands in the program itself: finding and reading a package's files costs a twentieth of a second.
-  alias: Object.fromEntries(
-    Object.entries({
-      'chartjs-node-canvas': 'chartjs-node-canvas/dist/chartJSNodeCanvas.js',
-      commander: 'commander',
-      meyda: 'meyda',
-      'wav-decoder': 'wav-decoder',
-    }).map(([name, file]) => [name, createRequire(import.meta.url).resolve(file)]),
-  ),
+  alias: {
+    ...Object.fromEntries(
+      Object.entries({
+        'chartjs-node-canvas': 'chartjs-node-canvas/dist/chartJSNodeCanvas.js',
+        commander: 'commander',
+        meyda: 'meyda',
+        'wav-decoder': 'wav-decoder',
+      }).map(([name, file]) => [name, createRequire(import.meta.url).resolve(file)]),
+    ),
+    // So do the decoders that bring along a parser under another licence, without it, and what they need.
+    ...Object.fromEntries(
+      [
+        'mediabunny',
+        '@wasm-audio-decoders/flac',
+        '@wasm-audio-decoders/ogg-vorbis',
+        '@wasm-audio-decoders/common',
+        '@eshaz/web-worker',
+        'simple-yenc',
+      ].map((name) => [name, fileURLToPath(import.meta.resolve(name))]),
+    ),
+    'codec-parser': join(root, 'src/formats/coded/unused-parser.ts'),
+  },
   plugins: [ownCanvas],
   define: { canvasInProgram: JSON.stringify(canvasName) },
   banner: {

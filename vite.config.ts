@@ -15,6 +15,7 @@ export default defineConfig({
   base: './',
   publicDir: join(root, 'src/page/public'),
   logLevel: 'warn',
+  resolve: { alias: { 'codec-parser': join(root, 'src/formats/coded/unused-parser.ts') } },
   build: {
     outDir: join(root, 'dist/page'),
     emptyOutDir: true,

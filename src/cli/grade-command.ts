@@ -128,15 +128,16 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
         ? undefined
         : (await import('./chosen-model.ts')).chosenModel(options.model, sheet.lines);
 
-    const recording = openTake(take);
+    const recording = await openTake(take);
     const progress = progressLine(process.stderr, () => performance.now());
     try {
-      const { source, name, notes } = recording;
+      const { source, name, notes, gaps } = recording;
       const result = gradeTake(source, sheet, {
         name,
         sha256: recording.sha256(),
         rubric,
         discomfort,
+        gaps,
         ...(model ? { model } : {}),
         tell: progress.tell,
         warnings: notes.map(({ code, facts }) => ({ code, facts: { ...facts } })),

@@ -1,11 +1,10 @@
-import { keptSource } from '../formats/kept-source.ts';
 import { type OpenRecording, openRecording } from '../formats/open-recording.ts';
 import { recordingFaultSentence } from '../formats/recording-fault-sentences.ts';
 import { CommandFault } from './command-fault.ts';
 
-/** Opens the recording of a take; `-` is standard input. Throws an unreadable-input fault. */
-export function openTake(path: string): OpenRecording {
-  const opened = openRecording(path);
-  if (opened.ok) return { ...opened, source: keptSource(opened.source) };
+/** Opens the recording of a take; `-` is standard input. Rejects with an unreadable-input fault. */
+export async function openTake(path: string): Promise<OpenRecording> {
+  const opened = await openRecording(path);
+  if (opened.ok) return opened;
   throw new CommandFault('unreadableInput', recordingFaultSentence(opened.name, opened.fault));
 }

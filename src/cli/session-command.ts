@@ -1,6 +1,7 @@
 import { mkdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
+import { gapWarnings } from '../core/grading/recording-gaps.ts';
 import { rubrics } from '../core/scoring/rubrics/index.ts';
 import { cutSource } from '../core/session/cut-source.ts';
 import { gradeSession } from '../core/session/grade-session.ts';
@@ -97,10 +98,13 @@ export function sessionCommand(output: CommandOutput = toProcess): Command {
       ]);
       const rubric = await chosenRubric(options.rubric);
       const sheet = askedSheet({ sheet: options.sheet! });
-      const recording = openTake(named);
+      const recording = await openTake(named);
       try {
-        const { source, name, notes } = recording;
-        const warnings = notes.map(({ code, facts }) => ({ code, facts: { ...facts } }));
+        const { source, name, notes, gaps } = recording;
+        const warnings = [
+          ...notes.map(({ code, facts }) => ({ code, facts: { ...facts } })),
+          ...gapWarnings(gaps, source.sampleRate),
+        ];
         const sha256 = recording.sha256();
         const { tell, end } = progressLine(process.stderr, () => performance.now());
         const result = gradeSession(source, sheet, { name, sha256, rubric, discomfort, warnings, tell });

@@ -65,8 +65,8 @@ export function strokesCommand(output: CommandOutput = toProcess): Command {
     .option('--json', 'write JSON')
     .addHelpText('after', help)
     .configureOutput({ writeOut: output.stdout, writeErr: output.stderr })
-    .action((take: string, { all = false, json }: Options) => {
-      const recording = openTake(take);
+    .action(async (take: string, { all = false, json }: Options) => {
+      const recording = await openTake(take);
       try {
         const progress = progressLine(process.stderr, () => performance.now());
         const hearing = hearStrokes(recording.source, progress.tell);

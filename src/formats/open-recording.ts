@@ -2,25 +2,19 @@ import { createHash } from 'node:crypto';
 import { closeSync, fstatSync, openSync } from 'node:fs';
 import { basename } from 'node:path';
 import { isatty } from 'node:tty';
-import type { Source } from '../core/signal/source.ts';
 import type { Bytes } from './bytes.ts';
 import { fileBytes } from './file-bytes.ts';
-import type { RecordingFault, RecordingNote } from './recording-fault.ts';
-import { kindBytes, recordingKind } from './recording-kind.ts';
-import { riffLayout } from './riff-layout.ts';
+import { type OpenSound, openSound } from './open-sound.ts';
+import type { RecordingFault } from './recording-fault.ts';
+import { isDecoded, kindBytes, recordingKind } from './recording-kind.ts';
+import { scratchFile } from './scratch-file.ts';
 import { spool } from './spool.ts';
-import { wavSource } from './wav-source.ts';
 
-export interface OpenRecording {
-  readonly ok: true;
-  readonly source: Source;
+export interface OpenRecording extends OpenSound {
   /** The file's name without its folder. */
   readonly name: string;
-  readonly notes: readonly RecordingNote[];
   /** SHA-256 of the whole file, in hexadecimal. */
   sha256(): string;
-  /** After this the source can't be read any more. */
-  close(): void;
 }
 
 export type RecordingOutcome =
@@ -31,16 +25,16 @@ const standardInput = 0;
 const hashBlockBytes = 1024 * 1024;
 
 /**
- * Opens a recording by its path; `-` is standard input. A file is read as it is needed; what comes through a pipe is
- * held in memory. Never throws for what a user can get wrong; `recordingFaultSentence` puts a fault into words.
+ * Opens a recording by its path; `-` is standard input. A wave file is read as it is needed; what comes through a pipe is
+ * held in memory. Never rejects for what a user can get wrong; `recordingFaultSentence` puts a fault into words.
  *
  * @example
- * const recording = openRecording('take.wav');
+ * const recording = await openRecording('take.wav');
  * if (!recording.ok) throw new Error(recordingFaultSentence(recording.name, recording.fault));
  * recording.source.read(0, 0, 1024);
  * recording.close();
  */
-export function openRecording(path: string): RecordingOutcome {
+export async function openRecording(path: string): Promise<RecordingOutcome> {
   const name = path === '-' ? 'standard input' : basename(path);
   const failed = (fault: RecordingFault): RecordingOutcome => ({ ok: false, name, fault });
   if (path === '-' && isatty(standardInput)) return failed({ code: 'nothing-piped', facts: {} });
@@ -55,9 +49,9 @@ export function openRecording(path: string): RecordingOutcome {
     const status = fstatSync(descriptor);
     const opened = status.isDirectory()
       ? failed({ code: 'is-a-folder', facts: {} })
-      : readRecording(
+      : await readRecording(
           name,
-          status.isFile() ? fileBytes(descriptor) : spool(descriptor, beginsLikeWave),
+          status.isFile() ? fileBytes(descriptor) : spool(descriptor, beginsLikeSound),
           close,
         );
     if (!opened.ok) close();
@@ -68,21 +62,28 @@ export function openRecording(path: string): RecordingOutcome {
   }
 }
 
-function readRecording(name: string, bytes: Bytes, close: () => void): RecordingOutcome {
-  if (bytes.length === 0) return { ok: false, name, fault: { code: 'empty-file', facts: {} } };
-  const outcome = riffLayout(bytes);
-  if (!outcome.ok) return { ok: false, name, fault: outcome.fault };
-  const source = wavSource(bytes, outcome.layout);
+async function readRecording(name: string, bytes: Bytes, closeFile: () => void): Promise<RecordingOutcome> {
+  const opened = await openSound(bytes, { makeScratch: scratchFile });
+  if (!opened.ok) return { ...opened, name };
   let hash: string | undefined;
   const sha256 = (): string => {
     hash ??= hashOf(bytes);
     return hash;
   };
-  return { ok: true, source, name, notes: outcome.layout.notes, sha256, close };
+  let open = true;
+  const close = (): void => {
+    if (open) opened.close();
+    open = false;
+    closeFile();
+  };
+  return { ...opened, name, sha256, close };
 }
 
-/** What isn't a wave file needn't be held in memory to its end. */
-const beginsLikeWave = (head: Uint8Array): boolean => recordingKind(head.subarray(0, kindBytes)) === 'riff';
+/** What isn't a recording needn't be held in memory to its end. */
+function beginsLikeSound(head: Uint8Array): boolean {
+  const kind = recordingKind(head.subarray(0, kindBytes));
+  return kind === 'riff' || isDecoded(kind);
+}
 
 function hashOf(bytes: Bytes): string {
   const hash = createHash('sha256');

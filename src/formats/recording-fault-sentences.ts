@@ -5,7 +5,21 @@ import { sampleRates } from './wave-format.ts';
 const saveAsWav =
   'Save it as a WAV file (PCM, 16 or 24 bit) in the recorder or an audio editor and open that.';
 
-/** A file that holds sound which can't be read yet is worth saving anew; any other is the wrong file. */
+const installAac = '`npm install @audio/decode-aac`';
+
+/** Codings whose names aren't known to everybody; others go by their own. */
+const codings: Readonly<Record<string, string>> = {
+  alac: 'Apple Lossless (ALAC)',
+  ac3: 'Dolby Digital (AC-3)',
+  eac3: 'Dolby Digital Plus (E-AC-3)',
+  dts: 'DTS',
+  ulaw: 'µ-law',
+  alaw: 'A-law',
+  samr: 'AMR, a coding for speech that leaves out what strokes are made of',
+  sawb: 'AMR wideband, a coding for speech that leaves out what strokes are made of',
+};
+
+/** A file that holds sound which can't be read is worth saving anew; any other is the wrong file. */
 const kinds: Readonly<Record<RecordingKind, { readonly words: string; readonly holdsSound: boolean }>> = {
   mp3: { words: 'an MP3 recording', holdsSound: true },
   flac: { words: 'a FLAC recording', holdsSound: true },
@@ -15,7 +29,10 @@ const kinds: Readonly<Record<RecordingKind, { readonly words: string; readonly h
   aiff: { words: 'an AIFF recording', holdsSound: true },
   caf: { words: 'a CAF recording', holdsSound: true },
   au: { words: 'an AU recording', holdsSound: true },
-  amr: { words: 'an AMR recording, as phones make them of calls', holdsSound: true },
+  amr: {
+    words: 'an AMR recording, a coding for speech that leaves out what strokes are made of',
+    holdsSound: true,
+  },
   wma: { words: 'a WMA recording', holdsSound: true },
   wave64: { words: 'a Wave64 recording', holdsSound: true },
   webm: { words: 'a WebM recording or video', holdsSound: true },
@@ -49,8 +66,6 @@ export function recordingFaultSentence(name: string, fault: RecordingFault): str
       return `${file} is a folder. Name the recording inside it.`;
     case 'not-permitted':
       return `${file} may not be read by this user. Change its permissions or copy it to a folder of your own.`;
-    case 'empty-file':
-      return `${file} is empty: it holds no bytes at all. Copy it from the recorder again or record the take anew.`;
     case 'nothing-piped':
       return 'A recording was to come through a pipe, but nothing is connected. Name a file instead of "-".';
     case 'read-failed':
@@ -62,11 +77,25 @@ export function recordingFaultSentence(name: string, fault: RecordingFault): str
 
 function layoutSentence(file: string, fault: LayoutFault): string {
   switch (fault.code) {
-    case 'not-a-wave-file': {
+    case 'empty-file':
+      return `${file} is empty: it holds no bytes at all. Copy it from the recorder again or record the take anew.`;
+    case 'coded-unreadable':
+      return `${file} is ${kinds[fault.facts.kind].words}, but damaged or cut short so that its sound can't be decoded. Copy it from the recorder again.`;
+    case 'no-sound-track':
+      return `${file} is ${kinds[fault.facts.kind].words} in which no sound was found that can be read. Choose the recording of the take.`;
+    case 'codec-unreadable':
+      return `${file} holds sound in a coding that can't be read here: ${codings[fault.facts.codec] ?? printable(fault.facts.codec)}. ${saveAsWav}`;
+    case 'aac-decoder-missing':
+      return `${file} holds sound coded as AAC, whose decoder has a licence of its own (GPL) and isn't part of this program. Save it as a WAV or FLAC file, or install the decoder beside the program (${installAac}) and try again.`;
+    case 'too-many-channels':
+      return `${file} has ${fault.facts.channels} channels; up to ${fault.facts.most} can be decoded. ${saveAsWav}`;
+    case 'too-long':
+      return `${file} is longer than can be decoded at once. Save the part with the take as a file of its own and open that.`;
+    case 'not-a-recording': {
       const { words, holdsSound } = kinds[fault.facts.kind];
       return holdsSound
-        ? `${file} is ${words}, a kind that can't be read yet. ${saveAsWav}`
-        : `${file} is ${words}, not a WAV recording. Choose the recording of the take.`;
+        ? `${file} is ${words}, a kind that can't be read here. ${saveAsWav}`
+        : `${file} is ${words}, not a recording. Choose the recording of the take.`;
     }
     case 'riff-without-wave':
       return `${file} is a RIFF file of the form "${printable(fault.facts.form)}", not WAVE. ${saveAsWav}`;

@@ -28,9 +28,16 @@ const signatures = [
   { kind: 'quicktime', at: 4, starts: ['ftypqt'] },
   { kind: '3gp', at: 4, starts: ['ftyp3g'] },
   { kind: 'mp4', at: 4, starts: ['ftyp'] },
+  { kind: 'quicktime', at: 4, starts: ['moov', 'wide', 'mdat'] },
   { kind: 'aac', at: 0, starts: ['\xff\xf1', '\xff\xf9'] },
   { kind: 'mp3', at: 0, starts: ['ID3', '\xff\xfb', '\xff\xfa', '\xff\xf3', '\xff\xf2', '\xff\xe3'] },
 ] as const;
+
+/** Kinds whose sound is decoded, if the coding inside is known. */
+const decodedKinds: ReadonlySet<string> = new Set(['flac']);
+
+/** Whether the sound of such a file has to be decoded before it can be read. */
+export const isDecoded = (kind: RecordingKind): boolean => decodedKinds.has(kind);
 
 const riffStarts = ['RIFF', 'RF64', 'BW64', 'RIFX'];
 

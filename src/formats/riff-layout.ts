@@ -35,7 +35,7 @@ const mostTableBytes = 12 * 1000;
 export function riffLayout(bytes: Bytes): LayoutOutcome {
   const head = bytes.read(0, Math.min(kindBytes, bytes.length));
   const kind = recordingKind(head);
-  if (kind !== 'riff') return fault({ code: 'not-a-wave-file', facts: { kind } });
+  if (kind !== 'riff') return fault({ code: 'not-a-recording', facts: { kind } });
   const container = ascii(head.subarray(0, 4));
   const form = ascii(head.subarray(8, 12));
   if (form !== 'WAVE') return fault({ code: 'riff-without-wave', facts: { form } });

@@ -21,8 +21,8 @@ function sheetOf(name: string): Sheet {
 }
 
 /** Graded by the same sources in Node, as the command line does. */
-function gradedInNode(name: string): TakeResult {
-  const recording = openRecording(takePath(`${name}.wav`));
+async function gradedInNode(name: string): Promise<TakeResult> {
+  const recording = await openRecording(takePath(`${name}.wav`));
   if (!recording.ok) throw new Error(`${name}.wav can't be read`);
   try {
     const facts = { name: `${name}.wav`, sha256: recording.sha256() };
@@ -104,11 +104,11 @@ describe.skipIf(!browserThere("the page's engine"))("the page's engine", () => {
     ]);
     expect(faults).toEqual([]);
     const { result } = given[0] as Extract<EngineAnswer, { answer: 'result' }>;
-    expect(rounded(result)).toEqual(rounded(gradedInNode(name)));
+    expect(rounded(result)).toEqual(rounded(await gradedInNode(name)));
   });
 
   it('writes the report with the sound inside, its parts named in its policy', async () => {
-    const result = gradedInNode('accent-one');
+    const result = await gradedInNode('accent-one');
     const { given, faults } = await answers([
       { wish: 'report', result, sound: { samples: [new Float32Array(48_000)], sampleRate: 48_000 } },
     ]);

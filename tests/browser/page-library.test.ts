@@ -150,7 +150,7 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
 
   it("grades a compressed recording by the browser's decoder, and lets it be heard when it is opened again", async () => {
     const page = await myTakes();
-    const recording = openRecording(wav);
+    const recording = await openRecording(wav);
     if (!recording.ok) throw new Error('demo.wav cannot be read');
     const mp3 = join(folder, 'phone.mp3');
     writeFileSync(mp3, await mp3Of(recording.source));

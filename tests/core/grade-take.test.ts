@@ -6,8 +6,7 @@ import { validateTakeResult } from '../../src/core/result/validate-take-result.t
 import { advanced } from '../../src/core/scoring/rubrics/advanced.ts';
 import { isTempoAdvice } from '../../src/core/scoring/tempo-advice.ts';
 import type { Source } from '../../src/core/signal/source.ts';
-import { openRecording } from '../../src/formats/open-recording.ts';
-import { sampleTakePath } from '../cli/built-program.ts';
+import { openedSample } from '../support/opened-sample.ts';
 
 function sheetOf(text: string): Sheet {
   const parsed = parseSheet(text);
@@ -32,12 +31,8 @@ function sourceOf(channels: readonly Float32Array[], sampleRate = 22050): Source
 }
 
 function samplesOf(name: string): Float32Array {
-  const recording = openRecording(sampleTakePath(name));
-  if (!recording.ok) throw new Error(recording.fault.code);
-  const { source } = recording;
-  const samples = source.read(0, 0, source.length);
-  recording.close();
-  return samples;
+  const { source } = openedSample(name);
+  return source.read(0, 0, source.length);
 }
 
 /** Noise of a fixed seed, as the minimal standard generator gives it (Park & Miller 1988). */

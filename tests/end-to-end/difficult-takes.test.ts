@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { hearStrokes } from '../../src/core/onsets/hear-strokes.ts';
-import { openRecording } from '../../src/formats/open-recording.ts';
-import { sampleTakePath } from '../cli/built-program.ts';
+import { openedSample } from '../support/opened-sample.ts';
 import { checkFigures, checkRow, checkRuns, checkStrokes, type ExpectedTake } from './expected-take.ts';
 import { gradedSample, gradedStrokes, nearestStroke } from './sample-take.ts';
 
@@ -45,10 +44,7 @@ describe('a recording without strokes', () => {
 describe('a count-in with the sticks', () => {
   it('is heard and named, and nothing of the room becomes a stroke', () => {
     const { truth } = gradedSample('stick-count-in');
-    const recording = openRecording(sampleTakePath('stick-count-in'));
-    if (!recording.ok) throw new Error(recording.fault.code);
-    const { sounds } = hearStrokes(recording.source);
-    recording.close();
+    const { sounds } = hearStrokes(openedSample('stick-count-in').source);
     for (const { time, kind } of truth.otherSounds) {
       const heard = sounds.find((sound) => Math.abs(sound.time - time) < 0.005);
       expect(heard?.sound, `${kind} at ${time} s`).toBe(kind);

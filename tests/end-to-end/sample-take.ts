@@ -1,10 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { TakeTruth, TruthStroke } from '../../fixtures/generator/take-truth.ts';
-import { parseSheet } from '../../src/core/exercise/parse-sheet.ts';
 import { gradeTake } from '../../src/core/grade-take.ts';
 import type { Outcome, Scope, TakeResult } from '../../src/core/result/take-result.ts';
-import { openRecording } from '../../src/formats/open-recording.ts';
-import { sampleSheetPath, sampleTakePath } from '../cli/built-program.ts';
+import { sampleTakePath } from '../cli/built-program.ts';
+import { openedSample } from '../support/opened-sample.ts';
 
 /** A sample take as it was played, and as it is graded. */
 export interface GradedSample {
@@ -21,11 +20,8 @@ export function gradedSample(name: string): GradedSample {
   const truth: TakeTruth = JSON.parse(
     readFileSync(sampleTakePath(name).replace(/wav$/, 'truth.json'), 'utf8'),
   );
-  const parsed = parseSheet(readFileSync(sampleSheetPath(name), 'utf8'));
-  const recording = openRecording(sampleTakePath(name));
-  if (!parsed.ok || !recording.ok) throw new Error(`the sample take ${name} can't be read`);
-  const result = gradeTake(recording.source, parsed.sheet, { name });
-  recording.close();
+  const { source, sheet } = openedSample(name);
+  const result = gradeTake(source, sheet, { name });
   const sample = { truth, result };
   graded.set(name, sample);
   return sample;

@@ -1,10 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { parseSheet } from '../../src/core/exercise/parse-sheet.ts';
 import { gradeTake } from '../../src/core/grade-take.ts';
 import { validateTakeResult } from '../../src/core/result/validate-take-result.ts';
-import { openRecording } from '../../src/formats/open-recording.ts';
+import { openedSample } from '../support/opened-sample.ts';
 
 const root = join(import.meta.dirname, '../..');
 
@@ -14,13 +13,8 @@ const kept = validateTakeResult(
 );
 
 function gradedAgain() {
-  const recording = openRecording(join(root, 'fixtures/takes/demo.wav'));
-  if (!recording.ok) throw new Error(recording.fault.code);
-  const parsed = parseSheet(readFileSync(join(root, 'fixtures/takes/demo.sheet'), 'utf8'));
-  if (!parsed.ok) throw new Error('the demo sheet has a fault');
-  const result = gradeTake(recording.source, parsed.sheet, { name: recording.name });
-  recording.close();
-  return result;
+  const { source, sheet } = openedSample('demo');
+  return gradeTake(source, sheet, { name: 'demo.wav' });
 }
 
 describe('the sample result of the demo take', () => {

@@ -14,17 +14,17 @@ const take = writeWav({
   depth: 'int16',
 });
 
-function opened(path: string): OpenRecording {
-  const outcome = openRecording(path);
+async function opened(path: string): Promise<OpenRecording> {
+  const outcome = await openRecording(path);
   if (!outcome.ok) throw new Error(outcome.fault.code);
   return outcome;
 }
 
 describe('openRecording', () => {
-  it('opens a file, reads it as it is asked for and knows its SHA-256', () => {
+  it('opens a file, reads it as it is asked for and knows its SHA-256', async () => {
     const path = join(temporaryFolder(), 'take.wav');
     writeFileSync(path, take);
-    const recording = opened(path);
+    const recording = await opened(path);
     expect(recording).toMatchObject({
       name: 'take.wav',
       notes: [],
@@ -36,16 +36,16 @@ describe('openRecording', () => {
     recording.close();
   });
 
-  it.runIf(existsSync('/proc/self/fd'))('leaves no file open', () => {
+  it.runIf(existsSync('/proc/self/fd'))('leaves no file open', async () => {
     const folder = temporaryFolder();
     const open = () => readdirSync('/proc/self/fd').filter((entry) => linkOf(entry).startsWith(folder));
     writeFileSync(join(folder, 'take.wav'), take);
     writeFileSync(join(folder, 'text.wav'), 'hello');
-    const recording = opened(join(folder, 'take.wav'));
+    const recording = await opened(join(folder, 'take.wav'));
     expect(open()).toHaveLength(1);
     recording.close();
-    openRecording(join(folder, 'text.wav'));
-    openRecording(folder);
+    await openRecording(join(folder, 'text.wav'));
+    await openRecording(folder);
     expect(open()).toEqual([]);
   });
 
@@ -54,11 +54,12 @@ describe('openRecording', () => {
     ['file-missing', (folder) => join(written(folder, take), 'inside.wav')],
     ['is-a-folder', (folder) => folder],
     ['empty-file', (folder) => written(folder, new Uint8Array(0))],
-    ['not-a-wave-file', (folder) => written(folder, new TextEncoder().encode('fLaC'))],
+    ['not-a-recording', (folder) => written(folder, new TextEncoder().encode('GIF89a'))],
+    ['coded-unreadable', (folder) => written(folder, new TextEncoder().encode('fLaC'))],
     ['format-cut-short', (folder) => written(folder, take.subarray(0, 20))],
     ['read-failed', (folder) => join(folder, 'n'.repeat(5000))],
-  ])('says %s', (code, path) => {
-    expect(openRecording(path(temporaryFolder()))).toMatchObject({ ok: false, fault: { code } });
+  ])('says %s', async (code, path) => {
+    expect(await openRecording(path(temporaryFolder()))).toMatchObject({ ok: false, fault: { code } });
   });
 
   it('says that a file may not be read', () => {
@@ -77,7 +78,7 @@ describe('openRecording of standard input', () => {
   const module = join(import.meta.dirname, '../../src/formats/open-recording.ts');
   const script = `
     import { openRecording } from ${JSON.stringify(module)};
-    const { ok, name, fault, source, sha256 } = openRecording('-');
+    const { ok, name, fault, source, sha256 } = await openRecording('-');
     console.log(JSON.stringify({ ok, name, code: fault?.code, length: source?.length, sha256: sha256?.() }));`;
   const piped = (command: string) =>
     JSON.parse(
@@ -97,7 +98,7 @@ describe('openRecording of standard input', () => {
 
   it('says that nothing came, and does not read an endless pipe of something else', () => {
     expect(piped('true')).toMatchObject({ ok: false, code: 'empty-file' });
-    expect(piped('yes')).toMatchObject({ ok: false, code: 'not-a-wave-file' });
+    expect(piped('yes')).toMatchObject({ ok: false, code: 'not-a-recording' });
   });
 });
 

@@ -15,7 +15,13 @@ const faults: {
   'empty-file': [none, 'empty'],
   'nothing-piped': [none, 'Name a file'],
   'read-failed': [{ reason: 'EIO: i/o error' }, 'EIO: i/o error'],
-  'not-a-wave-file': [{ kind: 'flac' }, 'FLAC'],
+  'not-a-recording': [{ kind: 'wma' }, 'WMA'],
+  'coded-unreadable': [{ kind: 'flac' }, 'FLAC'],
+  'no-sound-track': [{ kind: 'mp4' }, 'no sound'],
+  'codec-unreadable': [{ codec: 'ac3' }, 'Dolby Digital'],
+  'aac-decoder-missing': [none, 'npm install @audio/decode-aac'],
+  'too-many-channels': [{ channels: 12, most: 8 }, '12 channels'],
+  'too-long': [none, 'longer than'],
   'riff-without-wave': [{ form: 'AVI ' }, '"AVI "'],
   'big-endian-wave': [none, 'RIFX'],
   'no-format': [none, 'describes its samples'],
@@ -48,12 +54,12 @@ describe('recordingFaultSentence', () => {
   );
 
   it('tells a recording of another kind from the wrong file', () => {
-    const text = (kind: 'mp3' | 'png') =>
-      recordingFaultSentence('x', { code: 'not-a-wave-file', facts: { kind } });
-    expect(text('mp3')).toBe(
-      '"x" is an MP3 recording, a kind that can\'t be read yet. Save it as a WAV file (PCM, 16 or 24 bit) in the recorder or an audio editor and open that.',
+    const text = (kind: 'wma' | 'png') =>
+      recordingFaultSentence('x', { code: 'not-a-recording', facts: { kind } });
+    expect(text('wma')).toBe(
+      '"x" is a WMA recording, a kind that can\'t be read here. Save it as a WAV file (PCM, 16 or 24 bit) in the recorder or an audio editor and open that.',
     );
-    expect(text('png')).toBe('"x" is a PNG picture, not a WAV recording. Choose the recording of the take.');
+    expect(text('png')).toBe('"x" is a PNG picture, not a recording. Choose the recording of the take.');
   });
 
   it('prints no control characters out of the file', () => {

@@ -151,8 +151,8 @@ describe('riffLayout', () => {
   });
 
   it.each([
-    ['not-a-wave-file', Uint8Array.from(ascii('fLaC'))],
-    ['not-a-wave-file', new Uint8Array(0)],
+    ['not-a-recording', Uint8Array.from(ascii('fLaC'))],
+    ['not-a-recording', new Uint8Array(0)],
     ['riff-without-wave', Uint8Array.from([...ascii('RIFF'), ...u32(4), ...ascii('AVI ')])],
     ['riff-without-wave', Uint8Array.from(ascii('RIFF'))],
     ['big-endian-wave', wave([], 'RIFX')],

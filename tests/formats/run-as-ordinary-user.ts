@@ -10,7 +10,7 @@ export function runAsOrdinaryUser(module: string, name: string, argument: string
   const script = `
     import { ${name} } from ${JSON.stringify(join(import.meta.dirname, '../../src/formats', module))};
     if (process.getuid() === 0) process.setgroups([]), process.setgid(${nobody}), process.setuid(${nobody});
-    console.log(JSON.stringify(${name}(${JSON.stringify(argument)})));`;
+    console.log(JSON.stringify(await ${name}(${JSON.stringify(argument)})));`;
   const args = ['--import', 'tsx', '--input-type=module', '-e', script];
   return JSON.parse(execFileSync(process.execPath, args, { encoding: 'utf8' }));
 }

@@ -51,7 +51,7 @@ describeProgram('ffmpeg', 'MP3 files read by ffmpeg', (ffmpeg) => {
   };
 
   it('hold the take, later by the known delay, with its error 20 dB under it', async () => {
-    const opened = openRecording('fixtures/takes/demo.wav');
+    const opened = await openRecording('fixtures/takes/demo.wav');
     if (!opened.ok) throw new Error(opened.fault.code);
     const { source } = opened;
     const heard = await decoded(await mp3Of(source), source.sampleRate);

@@ -9,7 +9,7 @@ import { sessionHtml } from '../../src/report/session-html.ts';
 import { sampleSheetPath, sampleTakePath } from '../cli/built-program.ts';
 
 const parsed = parseSheet(readFileSync(sampleSheetPath('demo'), 'utf8'));
-const recording = openRecording(sampleTakePath('demo'));
+const recording = await openRecording(sampleTakePath('demo'));
 if (!parsed.ok || !recording.ok) throw new Error('the demo can’t be read');
 const session = gradeSession(recording.source, parsed.sheet, { name: 'demo.wav' });
 const reports = session.takes.map((_, i) => `take-0${i + 1}.html`);

@@ -66,12 +66,12 @@ async function regraded(library: FolderLibrary, id: string): Promise<string | nu
   const parsed = parseSheet(sheetText);
   if (!parsed.ok) return 'Its sheet can not be read.';
   try {
-    const recording = openTake(audioFile(library.folder, take.audioHash));
+    const recording = await openTake(audioFile(library.folder, take.audioHash));
     try {
-      const { source, notes } = recording;
+      const { source, notes, gaps } = recording;
       const { name, sha256 } = result.recording;
       const warnings = notes.map(({ code, facts }) => ({ code, facts: { ...facts } }));
-      const anew = gradeTake(source, parsed.sheet, { name, sha256, warnings });
+      const anew = gradeTake(source, parsed.sheet, { name, sha256, warnings, gaps });
       await regradeTake(library.db, { id, result: anew, gradedWith: programVersion });
       return null;
     } finally {

@@ -62,7 +62,7 @@ export function takesShowCommand(output: CommandOutput): Command {
           );
       }
       const hash = report !== undefined && options.sound ? take.audioHash : null;
-      const recording = hash === null ? null : openTake(audioFile(library.folder, hash));
+      const recording = hash === null ? null : await openTake(audioFile(library.folder, hash));
       try {
         const sound = recording === null ? null : recording.source;
         await writeOutputs(result, { files, pictures: undefined, sound }, output);

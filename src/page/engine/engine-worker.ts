@@ -27,13 +27,18 @@ async function grade(
   facts: TakeFacts,
   tell: (answer: EngineAnswer) => void,
 ): Promise<void> {
-  const opened = takeSource(sound, facts.name);
+  const opened = await takeSource(sound, facts.name);
   if (!opened.ok) return tell({ answer: 'fault', sentence: opened.sentence, unreadable: true });
-  const { source, notes } = opened;
-  const { sheet, ...known } = facts;
-  const sha256 = 'bytes' in sound ? await hexDigest(sound.bytes) : null;
-  const warnings = [...(facts.warnings ?? []), ...notes];
-  tell({ answer: 'result', result: gradeTake(source, sheet, { ...known, sha256, warnings }) });
+  try {
+    const { source, notes } = opened;
+    const { sheet, ...known } = facts;
+    const sha256 = 'bytes' in sound ? await hexDigest(sound.bytes) : null;
+    const warnings = [...(facts.warnings ?? []), ...notes];
+    const gaps = [...(facts.gaps ?? []), ...opened.gaps];
+    tell({ answer: 'result', result: gradeTake(source, sheet, { ...known, sha256, warnings, gaps }) });
+  } finally {
+    opened.close();
+  }
 }
 
 async function report(
@@ -41,9 +46,13 @@ async function report(
   sound: TakeSound | null,
   tell: (answer: EngineAnswer) => void,
 ): Promise<void> {
-  const opened = sound === null ? null : takeSource(sound, result.recording.name);
+  const opened = sound === null ? null : await takeSource(sound, result.recording.name);
   if (opened?.ok === false) return tell({ answer: 'fault', sentence: opened.sentence, unreadable: true });
-  tell({ answer: 'report', html: await reportOf(result, opened?.source ?? null) });
+  try {
+    tell({ answer: 'report', html: await reportOf(result, opened?.source ?? null) });
+  } finally {
+    opened?.close();
+  }
 }
 
 async function hexDigest(bytes: Uint8Array): Promise<string> {

@@ -1,28 +1,33 @@
+import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
 import type { Reason } from '../../core/result/take-result.ts';
 import type { Source } from '../../core/signal/source.ts';
-import { keptSource } from '../../formats/kept-source.ts';
 import { memoryBytes } from '../../formats/memory-bytes.ts';
+import { openSound } from '../../formats/open-sound.ts';
 import { recordingFaultSentence } from '../../formats/recording-fault-sentences.ts';
-import { riffLayout } from '../../formats/riff-layout.ts';
-import { wavSource } from '../../formats/wav-source.ts';
+import { decodingMeans } from './decoding-means.ts';
 import type { TakeSound } from './engine-messages.ts';
 
 /** A recording's source with what was noted on opening it, or why its bytes can't be read. */
 export type OpenedSound =
-  | { readonly ok: true; readonly source: Source; readonly notes: readonly Reason[] }
+  | {
+      readonly ok: true;
+      readonly source: Source;
+      readonly notes: readonly Reason[];
+      readonly gaps: readonly RecordingGap[];
+      close(): void;
+    }
   | { readonly ok: false; readonly sentence: string };
 
 /** Opens the sound of a take for reading; samples are taken as they are. */
-export function takeSource(sound: TakeSound, name: string): OpenedSound {
-  if (!('bytes' in sound))
-    return { ok: true, source: sourceOfSamples(sound.samples, sound.sampleRate), notes: [] };
-  const bytes = memoryBytes(sound.bytes);
-  if (bytes.length === 0)
-    return { ok: false, sentence: recordingFaultSentence(name, { code: 'empty-file', facts: {} }) };
-  const outcome = riffLayout(bytes);
-  if (!outcome.ok) return { ok: false, sentence: recordingFaultSentence(name, outcome.fault) };
-  const notes = outcome.layout.notes.map(({ code, facts }) => ({ code, facts: { ...facts } }));
-  return { ok: true, source: keptSource(wavSource(bytes, outcome.layout)), notes };
+export async function takeSource(sound: TakeSound, name: string): Promise<OpenedSound> {
+  if (!('bytes' in sound)) {
+    const source = sourceOfSamples(sound.samples, sound.sampleRate);
+    return { ok: true, source, notes: [], gaps: [], close: () => undefined };
+  }
+  const opened = await openSound(memoryBytes(sound.bytes), decodingMeans);
+  if (!opened.ok) return { ok: false, sentence: recordingFaultSentence(name, opened.fault) };
+  const notes = opened.notes.map(({ code, facts }) => ({ code, facts: { ...facts } }));
+  return { ...opened, notes };
 }
 
 function sourceOfSamples(channels: readonly Float32Array[], sampleRate: number): Source {

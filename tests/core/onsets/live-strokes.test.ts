@@ -1,15 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { hearLive, type LiveStroke, nothingHeard } from '../../../src/core/onsets/live-strokes.ts';
-import { openRecording } from '../../../src/formats/open-recording.ts';
+import { openedSample } from '../../support/opened-sample.ts';
 
 const takes = new URL('../../../fixtures/takes/', import.meta.url);
 
 /** What is heard of a sample take in blocks as an audio thread gives them. */
 function heardLive(name: string, blockFrames: number): readonly LiveStroke[] {
-  const recording = openRecording(new URL(`${name}.wav`, takes).pathname);
-  if (!recording.ok) throw new Error(`${name} can't be read`);
-  const { source } = recording;
+  const { source } = openedSample(name);
   const found: LiveStroke[] = [];
   let hearing = nothingHeard;
   for (let from = 0; from < source.length; from += blockFrames) {
@@ -18,7 +16,6 @@ function heardLive(name: string, blockFrames: number): readonly LiveStroke[] {
     hearing = step.hearing;
     found.push(...step.strokes);
   }
-  recording.close();
   return found;
 }
 

@@ -3,7 +3,7 @@ import { openRecording } from '../../../src/formats/open-recording.ts';
 import { findDelay, usualDelay } from '../../../src/report/listening/find-delay.ts';
 import { soundPrint } from '../../../src/report/listening/sound-print.ts';
 
-const opened = openRecording('fixtures/takes/demo.wav');
+const opened = await openRecording('fixtures/takes/demo.wav');
 if (!opened.ok) throw new Error('no recording to test with');
 const { source } = opened;
 const samples = source.read(0, 0, source.length);

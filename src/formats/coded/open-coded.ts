@@ -1,0 +1,107 @@
+import type { Source } from '../../core/signal/source.ts';
+import type { Bytes } from '../bytes.ts';
+import type { CodedFault, RecordingNote } from '../recording-fault.ts';
+import type { RecordingKind } from '../recording-kind.ts';
+import { sampleRates } from '../wave-format.ts';
+import { decodeTrack } from './decode-track.ts';
+import { type Room, soundWriter, TooMuchSound } from './decoded-source.ts';
+import { decoders, type MakeDecoder } from './decoders.ts';
+import { flacTrack } from './flac-track.ts';
+import type { LostStretch } from './join-sound.ts';
+import { type SoundTrack, soundTrack } from './sound-track.ts';
+
+export interface OpenCoded {
+  readonly ok: true;
+  readonly source: Source;
+  readonly notes: readonly RecordingNote[];
+  /** Stretches that could not be decoded. */
+  readonly gaps: readonly LostStretch[];
+  close(): void;
+}
+
+/** What decoding needs besides the file. */
+export interface DecodingMeans extends Room {
+  /** How AAC is decoded here; resolves to null where it can't be. */
+  readonly aac?: () => Promise<MakeDecoder | null>;
+}
+
+export type CodedOutcome = OpenCoded | { readonly ok: false; readonly fault: CodedFault };
+
+/** Channels of a recording; more are no recording of a player. Our judgement. */
+const mostChannels = 8;
+/** A recording of which more than this share is lost can't be graded. Our judgement. */
+const mostLost = 0.5;
+/** s. A recording that ends this much earlier than it says is told of; less is padding. */
+const leastMissing = 0.25;
+
+/**
+ * Decodes the sound of a file that isn't plain samples, all of it, into memory or scratch. What is damaged stands as
+ * silence and among the gaps. Rejects only with what the scratch file throws.
+ */
+export async function openCoded(
+  bytes: Bytes,
+  kind: RecordingKind,
+  means: DecodingMeans,
+): Promise<CodedOutcome> {
+  const track = await (kind === 'flac' ? flac(bytes) : soundTrack(bytes)).catch(() => undefined);
+  if (track === undefined) return fault({ code: 'coded-unreadable', facts: { kind } });
+  if (track === null) return fault({ code: 'no-sound-track', facts: { kind } });
+  try {
+    const refusal = refused(track);
+    if (refusal !== null) return fault(refusal);
+    const make = await (track.codec === 'aac' ? means.aac : decoders[track.codec])?.();
+    if (make === undefined || make === null) return fault(withoutDecoder(track.codec));
+    return await decoded(track, make, kind, means);
+  } finally {
+    track.close();
+  }
+}
+
+const flac = async (bytes: Bytes): Promise<SoundTrack> => flacTrack(bytes);
+
+function refused({ channels, sampleRate }: SoundTrack): CodedFault | null {
+  if (channels === 0) return { code: 'no-channels', facts: {} };
+  if (channels > mostChannels) return { code: 'too-many-channels', facts: { channels, most: mostChannels } };
+  if (sampleRate < sampleRates.lowest || sampleRate > sampleRates.highest)
+    return { code: 'rate-out-of-range', facts: { sampleRate, ...sampleRates } };
+  return null;
+}
+
+const withoutDecoder = (codec: string): CodedFault =>
+  codec === 'aac'
+    ? { code: 'aac-decoder-missing', facts: {} }
+    : { code: 'codec-unreadable', facts: { codec } };
+
+async function decoded(
+  track: SoundTrack,
+  make: MakeDecoder,
+  kind: RecordingKind,
+  room: Room,
+): Promise<CodedOutcome> {
+  const writer = soundWriter(room);
+  try {
+    const decoder = await make(track).catch(() => null);
+    if (decoder === null) return fault({ code: 'coded-unreadable', facts: { kind } });
+    try {
+      const { lost } = await decodeTrack(track.packets(), decoder, writer);
+      const source = writer.end();
+      const silent = lost.reduce((sum, { frames }) => sum + frames, 0);
+      if (source === null || silent > mostLost * source.length) {
+        writer.close();
+        return fault({ code: 'coded-unreadable', facts: { kind } });
+      }
+      const missingSeconds = (track.statedSeconds ?? 0) - source.length / source.sampleRate;
+      const notes: RecordingNote[] =
+        missingSeconds > leastMissing ? [{ code: 'end-missing', facts: { missingSeconds } }] : [];
+      return { ok: true, source, notes, gaps: lost, close: writer.close };
+    } finally {
+      decoder.close();
+    }
+  } catch (error) {
+    writer.close();
+    if (error instanceof TooMuchSound) return fault({ code: 'too-long', facts: {} });
+    throw error;
+  }
+}
+
+const fault = (found: CodedFault): CodedOutcome => ({ ok: false, fault: found });

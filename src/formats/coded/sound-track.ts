@@ -1,0 +1,92 @@
+import {
+  ADTS,
+  CustomSource,
+  EncodedPacketSink,
+  FLAC,
+  Input,
+  Logging,
+  MATROSKA,
+  MP3,
+  MP4,
+  OGG,
+  QTFF,
+  WEBM,
+} from 'mediabunny';
+import type { Bytes } from '../bytes.ts';
+
+/** A piece of coded sound as the file holds it. */
+export interface Packet {
+  readonly data: Uint8Array;
+  /** s from the start of what is to be heard; what lies before 0 only sets the decoder going. Null where unknown. */
+  readonly timestamp: number | null;
+  /** s of sound in it; the last packet's may end early. Null where unknown. */
+  readonly duration: number | null;
+}
+
+/** The sound of a file, video or not, still coded. */
+export interface SoundTrack {
+  /** Name of the coding in the WebCodecs registry, such as `flac`; or the container's own name where it has none there. */
+  readonly codec: string;
+  readonly channels: number;
+  /** Hz. */
+  readonly sampleRate: number;
+  /** What the decoder has to know before the first packet, as WebCodecs defines it. */
+  readonly description: Uint8Array | null;
+  /** The coding in full, such as `mp4a.40.2`, where it is known. */
+  readonly fullCodec: string | null;
+  /** s of sound that the file states, if it does. */
+  readonly statedSeconds: number | null;
+  packets(): AsyncIterable<Packet>;
+  close(): void;
+}
+
+/** What may be held of the file while packets are read, bytes. */
+const mostCached = 4 * 2 ** 20;
+
+/** Only what lies in one file and needs no net. */
+const formats = [FLAC, MP3, ADTS, OGG, WEBM, MATROSKA, MP4, QTFF];
+
+// Faults are told in one sentence of our own.
+Logging.level = 0;
+
+/**
+ * Finds the sound in a FLAC, MP3, ADTS, Ogg, WebM, MP4 or QuickTime file; null when it holds none. Rejects when the
+ * file is no such file or is damaged where it says what it holds.
+ */
+export async function soundTrack(bytes: Bytes): Promise<SoundTrack | null> {
+  const source = new CustomSource({
+    getSize: () => bytes.length,
+    // The demuxer keeps what it is given.
+    read: (from, to) => bytes.read(from, to).slice(),
+    maxCacheSize: mostCached,
+    handleUnhandledError: () => undefined,
+  });
+  const input = new Input({ source, formats });
+  try {
+    const track = await input.getPrimaryAudioTrack();
+    if (track === null) {
+      input.dispose();
+      return null;
+    }
+    const config = await track.getDecoderConfig();
+    const named = (await track.getCodec()) ?? track.internalCodecId;
+    return {
+      codec: typeof named === 'string' ? named : 'unknown',
+      channels: await track.getNumberOfChannels(),
+      sampleRate: await track.getSampleRate(),
+      description: config?.description === undefined ? null : bytesOf(config.description),
+      fullCodec: config?.codec ?? null,
+      statedSeconds: await track.getDurationFromMetadata(),
+      packets: () => new EncodedPacketSink(track).packets(),
+      close: () => input.dispose(),
+    };
+  } catch (error) {
+    input.dispose();
+    throw error;
+  }
+}
+
+const bytesOf = (buffer: AllowSharedBufferSource): Uint8Array =>
+  ArrayBuffer.isView(buffer)
+    ? new Uint8Array(buffer.buffer, buffer.byteOffset, buffer.byteLength)
+    : new Uint8Array(buffer);
