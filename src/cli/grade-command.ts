@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { Command } from 'commander';
-import { gradeTake } from '../core/grade-take.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
 import { rubrics } from '../core/scoring/rubrics/index.ts';
 import { askedSheet } from './asked-sheet.ts';
@@ -13,7 +12,7 @@ import { checkKeepOptions, type KeepOptions, withKeepOptions } from './library/k
 import { shortId } from './library/short-id.ts';
 import { inLibrary } from './library/with-library.ts';
 import { lineOptions } from './line-options.ts';
-import { openTake } from './open-take.ts';
+import { openPlayed } from './open-played.ts';
 import { checkOutputPaths, type FileOutputs } from './output-paths.ts';
 import { progressLine } from './progress-line.ts';
 import { riseOptions } from './rise-options.ts';
@@ -27,6 +26,7 @@ interface Options extends KeepOptions {
   readonly rubric: string;
   readonly model?: string;
   readonly discomfort?: true;
+  readonly keys?: string;
   readonly json?: string | true;
   readonly csv?: string;
   readonly report?: string;
@@ -40,6 +40,7 @@ Examples:
   evenhand grade monday.wav --exercise ">RLR >LRL" --bpm 110 --times 8
   evenhand grade monday.wav --exercise triplet-2-hand-to-hand --bpm 110 --report monday.html
   evenhand grade monday.wav --sheet week-7.sheet --json monday.json --csv monday.csv
+  evenhand grade monday.mid --sheet week-7.sheet --keys 38
 
 An exercise is the name of a listed one (\`evenhand exercises\`) or your own notation: a group for
 each beat, R and L for the hands, > before an accent. A sheet is a text file with a line for each
@@ -47,6 +48,9 @@ exercise, such as   >RLR >LRL ; times: 8 ; tempo: 110   and # before a remark.
 
 A model is a teacher's take of the same line: grade it first with --json teacher.json, then hold
 another take against it with --model teacher.json.
+
+A MIDI file from an electronic pad is graded by its notes. Velocities are levels on a scale of
+their own, which never compare with those of a recording.
 
 The summary comes on the screen unless something else goes there. The exit code is 0 when the
 take was graded, however low; 2 when this command can't be understood; 3 when the recording, the
@@ -79,7 +83,7 @@ function takeFrom(take: string | undefined, { json }: Options): string {
 export function gradeCommand(output: CommandOutput = toProcess): Command {
   const command = new Command('grade')
     .description('Grade a recorded take against what was to be played.')
-    .argument('[take]', 'the recording, a WAV file; - reads it from a pipe')
+    .argument('[take]', 'the recording; - reads it from a pipe')
     .option('--exercise <text>', 'what was played: name of an exercise, or notation in quotes')
     .option('--sheet <file>', 'what was played: a file with several exercises');
   for (const { name, value, about } of [...lineOptions, ...riseOptions])
@@ -92,6 +96,7 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
     )
     .option('--model <file>', "hold it against a teacher's take of the same line: its result from --json")
     .option('--discomfort', 'something hurt or tingled: no advice to go faster')
+    .option('--keys <numbers>', 'of a MIDI file: the keys that are the pad, such as 38,40')
     .option('--json [file]', 'write the whole result as JSON, on the screen without a file')
     .option('--csv <file>', 'write the strokes as a table for a spreadsheet')
     .option('--report <file>', 'write a report with pictures to open in a browser')
@@ -128,19 +133,15 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
         ? undefined
         : (await import('./chosen-model.ts')).chosenModel(options.model, sheet.lines);
 
-    const recording = await openTake(take);
+    const played = await openPlayed(take, options.keys === undefined ? null : keysOf(options.keys));
     const progress = progressLine(process.stderr, () => performance.now());
     try {
-      const { source, name, notes, gaps } = recording;
-      const result = gradeTake(source, sheet, {
-        name,
-        sha256: recording.sha256(),
+      const { source, name } = played;
+      const result = played.grade(sheet, {
         rubric,
         discomfort,
-        gaps,
         ...(model ? { model } : {}),
         tell: progress.tell,
-        warnings: notes.map(({ code, facts }) => ({ code, facts: { ...facts } })),
       });
       progress.end();
       if (result.grading.state === 'not-gradable') process.exitCode = exitCodes.notGradable;
@@ -148,9 +149,18 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
       await writeOutputs(result, { files, pictures, sound: sound ? source : null }, output);
       if (options.player !== undefined) await keep({ result, sheet, path: take, name }, options, output);
     } finally {
-      recording.close();
+      played.close();
     }
   });
+}
+
+function keysOf(typed: string): number[] {
+  const keys = typed.split(',').map((one) => (/^\s*\d{1,3}\s*$/.test(one) ? Number(one) : Number.NaN));
+  if (keys.every((key) => key <= 127)) return keys;
+  throw new CommandFault(
+    'usage',
+    `--keys "${typed}" isn't a list of MIDI keys. Write whole numbers from 0 to 127 with commas, such as 38,40.`,
+  );
 }
 
 /** Keeps the take in the library, which loads only then. */

@@ -27,6 +27,7 @@ export function soundOfNotes({ notes, duration }: NoteTake): Source {
  * @example gradeNotes({ notes, duration: 40 }, sheet).recording.levels // 'velocity'
  */
 export function gradeNotes(take: NoteTake, sheet: Sheet, options: GradeOptions = {}): TakeResult {
-  const result = gradeHearing(soundOfNotes(take), noteHearing(take.notes), sheet, options);
+  const warnings = [...(options.warnings ?? []), { code: 'levels-are-velocities', facts: {} }];
+  const result = gradeHearing(soundOfNotes(take), noteHearing(take.notes), sheet, { ...options, warnings });
   return { ...result, recording: { ...result.recording, levels: 'velocity' } };
 }

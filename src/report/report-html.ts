@@ -123,7 +123,7 @@ function gradedBody(result: TakeResult, { images, sound }: ReportParts): string 
     care(),
     figures(result),
     strokeTable(result, sound !== undefined),
-    glossary(),
+    glossary(result),
     howMeasured(result),
   ].join('\n');
 }

@@ -1,6 +1,8 @@
 import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import type { TakeResult } from '../../src/core/result/take-result.ts';
+import { takeMidi } from '../../src/formats/take-midi.ts';
 import { temporaryFolder } from '../formats/temporary-folder.ts';
 import { repository, runProgram, sampleTakePath } from './built-program.ts';
 
@@ -14,6 +16,8 @@ const running = ['serve'];
 
 /** Commands on a library, which is made for them. */
 const needLibrary = ['takes', 'players', 'progress', 'compare'];
+
+const demo = JSON.parse(readFileSync(join(repository, 'reports/samples/demo.json'), 'utf8')) as TakeResult;
 
 /** Lines of the help that begin with the program's name. */
 const examplesIn = (help: string) => [...help.matchAll(/^ {2}(evenhand .+)$/gm)].map(([, line]) => line!);
@@ -36,6 +40,7 @@ describe('help', () => {
 
       const folder = temporaryFolder();
       copyFileSync(sampleTakePath('accent-one'), join(folder, 'monday.wav'));
+      writeFileSync(join(folder, 'monday.mid'), takeMidi(demo)!);
       writeFileSync(join(folder, 'week-7.sheet'), 'tempo: 144\n>RLR >LRL ; times: 9\n');
       const kept = ['--sheet', 'week-7.sheet', '--player', 'Mirelle', '--library', 'library'];
       if (needLibrary.includes(name)) runProgram(['grade', 'monday.wav', ...kept], { folder });

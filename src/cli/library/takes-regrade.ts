@@ -1,6 +1,7 @@
 import { Command } from 'commander';
 import { parseSheet } from '../../core/exercise/parse-sheet.ts';
-import { gradeTake } from '../../core/grade-take.ts';
+import { rubrics } from '../../core/scoring/rubrics/index.ts';
+import { steady } from '../../core/scoring/rubrics/steady.ts';
 import { regradeTake } from '../../library/change-take.ts';
 import { audioFile } from '../../library/folder-audio-store.ts';
 import type { FolderLibrary } from '../../library/open-folder-library.ts';
@@ -8,7 +9,7 @@ import { programVersion } from '../../library/program-version.ts';
 import { readTake } from '../../library/read-take.ts';
 import { CommandFault } from '../command-fault.ts';
 import type { CommandOutput } from '../command-output.ts';
-import { openTake } from '../open-take.ts';
+import { openPlayed } from '../open-played.ts';
 import { findTake } from './find-take.ts';
 import { shortId } from './short-id.ts';
 import { inLibrary, type LibraryOption, withLibraryOption } from './with-library.ts';
@@ -60,22 +61,24 @@ export function takesRegradeCommand(output: CommandOutput): Command {
 
 /** Grades one take anew; null when that went well, else why not. */
 async function regraded(library: FolderLibrary, id: string): Promise<string | null> {
-  const { take, result, sheetText } = await readTake(library.db, id);
+  const { take, result, sheetText, recordingFacts } = await readTake(library.db, id);
   if (take.audioHash === null) return 'Its recording was not kept.';
   if (take.partFrom !== null) return 'It is a part of a longer recording.';
+  if (result.model) return 'It was held against a model, which was not kept.';
   const parsed = parseSheet(sheetText);
   if (!parsed.ok) return 'Its sheet can not be read.';
+  const marked = result.scores?.rubric;
+  const rubric = marked === undefined ? steady : rubrics.find((one) => one.id === marked);
+  if (rubric === undefined) return `It was marked by a rubric of your own, "${marked}", which was not kept.`;
   try {
-    const recording = await openTake(audioFile(library.folder, take.audioHash));
+    const played = await openPlayed(audioFile(library.folder, take.audioHash));
     try {
-      const { source, notes, gaps } = recording;
       const { name, sha256 } = result.recording;
-      const warnings = notes.map(({ code, facts }) => ({ code, facts: { ...facts } }));
-      const anew = gradeTake(source, parsed.sheet, { name, sha256, warnings, gaps });
+      const anew = played.grade(parsed.sheet, { ...recordingFacts, name, sha256, rubric });
       await regradeTake(library.db, { id, result: anew, gradedWith: programVersion });
       return null;
     } finally {
-      recording.close();
+      played.close();
     }
   } catch (error) {
     if (error instanceof CommandFault) return error.message;

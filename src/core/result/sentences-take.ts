@@ -28,6 +28,10 @@ export const takeSentences: SentenceTable = {
     `Asked for was ${numberOf(f, 'asked').toFixed(0)} BPM, played were ${numberOf(f, 'played').toFixed(0)}. If the sheet has the wrong tempo, mend it and grade again; all but the tempo is graded at the tempo played.`,
   'end-missing': (f) =>
     `The recording breaks off${f.missingSeconds === undefined ? '' : `: ${numberOf(f, 'missingSeconds').toFixed(1)} s at its end are missing from the file`}. What is there was graded; copy the file from the recorder again to have the rest.`,
+  'notes-of-several-keys': (f) =>
+    `The MIDI file has notes of several keys, and all of them were graded: ${f.keys}. If the pad is only some of them, grade again with --keys.`,
+  'levels-are-velocities': () =>
+    'Levels are what an electronic pad sent, decibels under velocity 127. Pads turn strokes into velocities each in its own way, so they compare with takes of this pad and its setting alone, and never with a recording.',
   'gaps-in-recording': (f) =>
     `Sound was lost while recording: ${numberOf(f, 'gaps') === 1 ? 'a gap' : `${numberOf(f, 'gaps')} gaps, the first`} at ${takeTime(numberOf(f, 'from'))}, ${lost(numberOf(f, 'seconds'))} in all. ${numberOf(f, 'unheard') === 0 ? 'No stroke was due there.' : `${count(numberOf(f, 'unheard'), 'stroke was', 'strokes were')} due there and not counted as missed.`}`,
   'click-delay-unknown': () =>

@@ -1,3 +1,4 @@
+import type { TakeResult } from '../../core/result/take-result.ts';
 import { fold } from './fold.ts';
 
 const words: readonly (readonly [string, string])[] = [
@@ -28,8 +29,15 @@ const words: readonly (readonly [string, string])[] = [
   ['rubric', 'the list of what is scored, how strictly, and how much each thing counts'],
 ];
 
+/** What a level is where an electronic pad sent the strokes. */
+const velocityLevel = 'how hard the pad took the stroke, in decibels (dB) below the hardest it can tell';
+
 /** The words of the report, in short. */
-export function glossary(): string {
-  const items = words.map(([word, meaning]) => `<div><dt>${word}</dt><dd>${meaning}</dd></div>`);
+export function glossary({ recording }: Pick<TakeResult, 'recording'>): string {
+  const own = words.map(([word, meaning]) => [
+    word,
+    word === 'level' && recording.levels === 'velocity' ? velocityLevel : meaning,
+  ]);
+  const items = own.map(([word, meaning]) => `<div><dt>${word}</dt><dd>${meaning}</dd></div>`);
   return `<section id="words">${fold('<h2>Words used here</h2>', `<dl class="words">${items.join('')}</dl>`)}</section>`;
 }

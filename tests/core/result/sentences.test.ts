@@ -40,6 +40,7 @@ const anyFacts = {
   missed: 2,
   extra: 1,
   dimension: 'hands',
+  keys: 'key 38 (120), key 42 (60)',
   bpm: 100,
   fromBpm: 104,
   toBpm: 106,
