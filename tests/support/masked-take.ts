@@ -1,15 +1,14 @@
 import { renderTake } from '../../fixtures/generator/render-take.ts';
 import type { TakeSpec } from '../../fixtures/generator/take-spec.ts';
 import type { TruthStroke } from '../../fixtures/generator/take-truth.ts';
-import { strokesAmong } from '../../src/core/onsets/hear-strokes.ts';
+import { attacksOf } from '../../src/core/onsets/attack-search.ts';
 import { findMasked } from '../../src/core/onsets/masked-strokes.ts';
 import { mergeWaves } from '../../src/core/onsets/merge-waves.ts';
-import { riseCandidates } from '../../src/core/onsets/rise-candidates.ts';
 import { classifySounds } from '../../src/core/onsets/sound-classes.ts';
 import type { Stroke } from '../../src/core/onsets/stroke.ts';
 import { pickup } from '../../src/core/signal/pickup.ts';
 import type { Source } from '../../src/core/signal/source.ts';
-import { withoutSteadyLevel } from '../../src/core/signal/without-steady-level.ts';
+import { steadyLevel, withoutLevel } from '../../src/core/signal/steady-level.ts';
 import { matchEvents } from '../bench/match-events.ts';
 import { floatSource } from './float-source.ts';
 import { timesOf } from './heard-scenario.ts';
@@ -32,8 +31,9 @@ export interface MaskedTake {
 /** Renders a take and hears it up to the classes of its sounds, then looks for masked strokes. */
 export function maskedTake(spec: TakeSpec): MaskedTake {
   const { samples, sampleRate, truth } = renderTake(spec);
-  const source = withoutSteadyLevel(pickup(floatSource(sampleRate, samples)));
-  const before = classifySounds(source, mergeWaves(strokesAmong(source, riseCandidates(source))));
+  const recording = pickup(floatSource(sampleRate, samples));
+  const source = withoutLevel(recording, steadyLevel(recording));
+  const before = classifySounds(source, mergeWaves(attacksOf(source).attacks));
   const played = truth.strokes.filter(({ role }) => role !== 'bounce');
   return { source, played, before, after: findMasked(source, before) };
 }

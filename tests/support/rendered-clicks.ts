@@ -2,8 +2,7 @@ import { renderTake } from '../../fixtures/generator/render-take.ts';
 import { type ScenarioName, scenario } from '../../fixtures/generator/scenarios.ts';
 import type { TakeTruth } from '../../fixtures/generator/take-truth.ts';
 import { type FoundClicks, findClicks } from '../../src/core/click/find-clicks.ts';
-import { strokesAmong } from '../../src/core/onsets/hear-strokes.ts';
-import { riseCandidates } from '../../src/core/onsets/rise-candidates.ts';
+import { attacksOf } from '../../src/core/onsets/attack-search.ts';
 import type { Source } from '../../src/core/signal/source.ts';
 import { floatSource } from './float-source.ts';
 
@@ -36,6 +35,6 @@ export function renderedClicks(name: ScenarioName, seed: number): RenderedClicks
     const click = spec.click && { ...spec.click, levelDb: -300 };
     return floatSource(sampleRate, renderTake({ ...spec, click }).samples);
   };
-  const found = findClicks(source, strokesAmong(source, riseCandidates(source)));
+  const found = findClicks(source, attacksOf(source).attacks);
   return { source, silent, truth, found, beat: 60 / spec.bpm };
 }

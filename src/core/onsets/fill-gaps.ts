@@ -1,4 +1,4 @@
-import type { RiseCandidate } from './rise-candidates.ts';
+import type { RiseCandidate } from './rise-candidate.ts';
 import type { Stroke } from './stroke.ts';
 import { neighbours, usualInterval } from './usual-interval.ts';
 

@@ -1,82 +1,75 @@
-/** A stroke heard just now, for showing while one plays; grading hears anew and better. */
+import type { Source } from '../signal/source.ts';
+import { type Listening, startListening } from './listening.ts';
+import type { Stroke } from './stroke.ts';
+
+/** A stroke heard just now, for showing and following while one plays; grading hears the whole and better. */
 export interface LiveStroke {
-  /** s from the first sample given. */
+  /** s from the recording's first sample. */
   readonly time: number;
-  /** dBFS of its loudest stretch. */
+  /** dBFS, as `Stroke.levelDb`. */
   readonly levelDb: number;
+  /**
+   * Share of such sounds that the end of the take found to be strokes or clicks, in rendered takes (reports/live.md): 0 … 1.
+   */
+  readonly confidence: number;
 }
 
-export interface LiveHearing {
-  /** Samples given so far. */
-  readonly heard: number;
-  /** Samples of the hop that is not yet full, after differencing. */
-  readonly energy: number;
-  readonly inHop: number;
-  readonly before: number;
-  /** Level of the background, dB. */
-  readonly floorDb: number;
-  /** Levels of the last hops, newest last, dB. */
-  readonly recent: readonly number[];
-  /** s of the last stroke. */
-  readonly last: number;
+/** What is heard of a recording while it comes. */
+export interface LiveHeard {
+  readonly strokes: readonly LiveStroke[];
+  /** s: strokes before this are told by now, but for what the end of the take finds by looking again. */
+  readonly heardSeconds: number;
 }
 
-export const nothingHeard: LiveHearing = {
-  heard: 0,
-  energy: 0,
-  inHop: 0,
-  before: 0,
-  floorDb: -60,
-  recent: [],
-  last: Number.NEGATIVE_INFINITY,
-};
+/** An attack this far under the take's loud ones so far is none of the player's, dB; as at the end of a take. */
+const deepestDb = 46;
+/** Attacks that tell how loud the take is. */
+const loudestOf = 200;
 
-/** s of a hop; s in which a second rise is taken for the same stroke; dB over floor and over the hops before. Our judgement. */
-const hopSeconds = 0.003;
-const apart = 0.05;
-const overFloor = 12;
-const rise = 4;
-const looksBack = 4;
+/** By how long a stroke is told after it was struck, without the time that blocks take: what must be heard of it, s. */
+export const liveDelaySeconds = 0.12;
 
-/** dB a second at which the floor follows upwards, and the share of the way down at each hop. */
-const floorRises = 6;
-const floorFalls = 0.05;
+/** Strokes of a take while it comes. */
+export interface LiveStrokes {
+  /** Goes on with a recording that is the same as before and longer. A metronome from a loudspeaker counts, too. */
+  goOn(recording: Source): LiveHeard;
+  /** The same listening, for the end of the take. */
+  readonly listening: Listening;
+}
 
 /**
- * What is heard after another block of samples, and the strokes that began in it: rises of the differenced signal's
- * power over the hops just before and over the background. Light enough for a phone while it records; a metronome from a
- * speaker counts, too. On a pad it misses next to nothing, on a ringing snare a third of the soft strokes.
+ * Begins to tell the strokes of a recording of one channel while it comes: the attacks that the search for strokes has
+ * decided on, without those too faint to be strokes.
  *
- * @example hearLive(nothingHeard, block, 48000).strokes // []
+ * @example liveStrokes().goOn(source).strokes[0] // { time: 1.003, levelDb: -18.2, confidence: 0.99 }
  */
-export function hearLive(
-  hearing: LiveHearing,
-  block: Float32Array,
-  sampleRate: number,
-): { readonly hearing: LiveHearing; readonly strokes: readonly LiveStroke[] } {
-  const hop = Math.round(hopSeconds * sampleRate);
-  const strokes: LiveStroke[] = [];
-  const recent = [...hearing.recent];
-  let { energy, inHop, before, floorDb, last, heard } = hearing;
-  for (const sample of block) {
-    energy += (sample - before) ** 2;
-    before = sample;
-    inHop += 1;
-    heard += 1;
-    if (inHop < hop) continue;
-    const levelDb = 10 * Math.log10(energy / hop + 1e-12);
-    const time = (heard - hop) / sampleRate;
-    const loudest = Math.max(...recent, floorDb);
-    if (levelDb > floorDb + overFloor && levelDb > loudest + rise && time - last >= apart) {
-      strokes.push({ time, levelDb });
-      last = time;
-    }
-    floorDb =
-      levelDb < floorDb ? floorDb + floorFalls * (levelDb - floorDb) : floorDb + floorRises * hopSeconds;
-    recent.push(levelDb);
-    if (recent.length > looksBack) recent.shift();
-    energy = 0;
-    inHop = 0;
-  }
-  return { hearing: { heard, energy, inHop, before, floorDb, recent, last }, strokes };
+export function liveStrokes(): LiveStrokes {
+  const listening = startListening();
+  const levels: number[] = [];
+  return {
+    listening,
+    goOn(recording) {
+      const strokes = listening.goOn(recording).flatMap((attack) => {
+        levels.push(attack.levelDb);
+        if (levels.length > loudestOf) levels.shift();
+        const loud = levels.toSorted((a, b) => b - a)[Math.floor(levels.length / 10)]!;
+        return attack.levelDb > loud - deepestDb ? [liveStroke(attack)] : [];
+      });
+      const there = recording.length / recording.sampleRate;
+      return { strokes, heardSeconds: Math.max(0, there - liveDelaySeconds) };
+    },
+  };
+}
+
+const liveStroke = ({ time, levelDb, evidence }: Stroke): LiveStroke => ({
+  time,
+  levelDb,
+  confidence: confidenceOf(evidence),
+});
+
+/** Log-odds of a confidence as a line over the logarithm of the evidence; fitted by the benchmark that writes the table. */
+const odds = { at12: 0.5, perFold: 1.2 };
+
+function confidenceOf(evidence: number): number {
+  return 1 / (1 + Math.exp(-(odds.at12 + odds.perFold * Math.log(evidence / 12))));
 }

@@ -1,6 +1,6 @@
 import type { Source } from '../signal/source.ts';
 import { pastSeconds, refineOnset } from './refine-onset.ts';
-import type { RiseCandidate } from './rise-candidates.ts';
+import type { RiseCandidate } from './rise-candidate.ts';
 import type { Stroke } from './stroke.ts';
 import { levelPastSeconds, levelSeconds, strokeLevel } from './stroke-level.ts';
 import { timbreOf } from './timbre.ts';

@@ -4,6 +4,8 @@ const nearest = pasts[1];
 /** Frames from a rise on that are held against them, the longest first. */
 const lengths = [12, 5, 2] as const;
 const longest = lengths[0];
+/** Frames that the evidence of a frame looks ahead. */
+export const longestAfter = longest;
 /**
  * No band may speak louder than this, so that one band's burst (a rattle, a thump) is no stroke by itself. Approached
  * smoothly: a flat top would hide where the evidence is best.

@@ -1,4 +1,4 @@
-import type { RiseCandidate } from './rise-candidates.ts';
+import type { RiseCandidate } from './rise-candidate.ts';
 
 /** How an attack sounds, apart from its level: dB figures, and for each how far noise and tails may have moved it. */
 export interface Timbre {
@@ -20,6 +20,8 @@ function gained(power: number, before: number): { db: number; error: number } {
 /** Frames of a rise's `body`, and the end of its `after`: what begins before them is in them. */
 const bodyEnds = 12;
 const afterEnds = 40;
+/** A rise that stands alone for so many frames stands alone for good. */
+export const timbreEnds = afterEnds;
 const unknownDb = 12;
 
 /**

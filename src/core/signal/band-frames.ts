@@ -1,4 +1,4 @@
-import { bandLayout } from './band-layout.ts';
+import { type BandLayout, bandLayout } from './band-layout.ts';
 import { halfBandState, splitHalfBand } from './half-band.ts';
 import { applyHighPass, highPass } from './high-pass.ts';
 import { innovationPower, innovationState } from './innovation.ts';
@@ -21,92 +21,94 @@ export interface BandBlock {
 /** Below this the lowest band is rumble, handling noise and mains hum, not stroke; common practice. */
 const rumbleHz = 70;
 
-/** Frames handed over at a time: long enough to be cheap, short enough that memory stays bounded. */
-const framesPerBlock = 4096;
-/** Frames split into bands at a time: few enough that their samples stay in the processor's cache. */
-const framesPerPart = 512;
-
-/** Order, fitted past (s) and block (frames) of the prediction; chosen by measuring soft taps in drum tails. */
-const ringing = { order: 20, upperOrder: 8, pastSeconds: 0.06, blockFrames: 10 };
-/**
- * A band holds ringing worth predicting where it is this many times louder than the quietest it has been, and never
- * below the absolute bound (-80 dB).
- */
-const ringingRatio = 8;
+/** Order, fitted past (s) and step (frames) of the prediction; chosen by measuring soft taps in drum tails. */
+const ringing = { order: 20, upperOrder: 8, pastSeconds: 0.06, stepFrames: 10 };
+/** Below this a band has no ringing worth predicting (-80 dB). */
 const quietPower = 1e-8;
+
+/** Frames may come in any number of whole steps of so many; only the last step may be cut short. */
+export const bandStepFrames = ringing.stepFrames;
+/** Frames split at a time: few enough that their samples stay in the processor's cache. */
+export const framesAtATime = 51 * bandStepFrames;
+
+/** A recording being split into bands, piece by piece. */
+export interface BandSplit {
+  readonly layout: BandLayout;
+  /** Samples of the recording in a frame. */
+  readonly inputHop: number;
+  /** Splits the next whole frames; `samples` are overwritten. How they are cut into pieces changes nothing. */
+  next(samples: Float32Array): BandBlock;
+}
+
+/**
+ * Begins to split a recording of one channel into the power of its bands. Causal: a frame's power depends on nothing
+ * after it. Linear; memory doesn't grow.
+ *
+ * @example bandSplit(48000).next(new Float32Array(480)).frames // 10
+ */
+export function bandSplit(sampleRate: number): BandSplit {
+  const layout = bandLayout(sampleRate);
+  const { stages, hop } = layout;
+  const pre = Array.from({ length: layout.preHalvings }, halfBandState);
+  const splits = Array.from({ length: stages }, halfBandState);
+  const lowRate = layout.workRate / 2 ** stages;
+  const rumble = highPass(rumbleHz, lowRate);
+  const perFrame = hop / 2 ** stages;
+  const past = Math.round(ringing.pastSeconds * lowRate);
+  const step = perFrame * ringing.stepFrames;
+  const lowState = innovationState(ringing.order, past, step);
+  const upperState = innovationState(ringing.upperOrder, past, step);
+  const inputHop = hop * 2 ** layout.preHalvings;
+  let firstFrame = 0;
+
+  function next(samples: Float32Array): BandBlock {
+    const frames = samples.length / inputHop;
+    const power: Float32Array[] = layout.bands.map(() => new Float32Array(frames));
+    const half = new Float32Array((frames * hop) >> 1);
+    let left = samples.length;
+    for (const state of pre) {
+      splitHalfBand(state, samples, left, samples, null);
+      left >>= 1;
+    }
+    for (const [band, state] of splits.entries()) {
+      splitHalfBand(state, samples, left, samples, half);
+      left >>= 1;
+      framePower(half, left, power[band]!);
+    }
+    applyHighPass(rumble, samples, left);
+    framePower(samples, left, power[stages]!);
+    const fresh = power.slice();
+    const predict = (state: typeof lowState, band: number, values: Float32Array) => {
+      fresh[band] = innovationPower(state, values, left, power[band]!, perFrame, quietPower);
+    };
+    predict(upperState, stages - 1, half);
+    predict(lowState, stages, samples);
+    const block = { firstFrame, frames, power, fresh };
+    firstFrame += frames;
+    return block;
+  }
+
+  return { layout, inputHop, next };
+}
 
 /**
  * Walks channel `channel` of a recording once, in order, and hands over band powers block by block.
  * The last block is filled up with silence. Linear in length; memory doesn't grow with it.
  */
 export function* bandFrames(source: Source, channel: number): Generator<BandBlock> {
-  const layout = bandLayout(source.sampleRate);
-  const pre = Array.from({ length: layout.preHalvings }, halfBandState);
-  const splits = Array.from({ length: layout.stages }, halfBandState);
-  const lowRate = layout.workRate / 2 ** layout.stages;
-  const rumble = highPass(rumbleHz, lowRate);
-  const past = Math.round(ringing.pastSeconds * lowRate);
-  const lowState = innovationState(ringing.order, past);
-  const upperState = innovationState(ringing.upperOrder, past);
-  const quietest = layout.bands.map(() => Number.POSITIVE_INFINITY);
-  const inputHop = layout.hop * 2 ** layout.preHalvings;
-  const perFrame = layout.hop / 2 ** layout.stages;
+  const { inputHop, next } = bandSplit(source.sampleRate);
   const total = Math.ceil(source.length / inputHop);
-  const half = new Float32Array((framesPerPart * layout.hop) >> 1);
-  const upper = new Float32Array(framesPerBlock * perFrame);
-  const lowest = new Float32Array(framesPerBlock * perFrame);
-  for (let firstFrame = 0; firstFrame < total; firstFrame += framesPerBlock) {
-    const frames = Math.min(framesPerBlock, total - firstFrame);
-    const count = frames * perFrame;
-    const power: Float32Array[] = layout.bands.map(() => new Float32Array(frames));
-    for (let from = 0; from < frames; from += framesPerPart) {
-      const to = Math.min(from + framesPerPart, frames);
-      const samples = source.read(channel, (firstFrame + from) * inputHop, (firstFrame + to) * inputHop);
-      let left = samples.length;
-      for (const state of pre) {
-        splitHalfBand(state, samples, left, samples, null);
-        left >>= 1;
-      }
-      for (const [band, state] of splits.entries()) {
-        splitHalfBand(state, samples, left, samples, half);
-        left >>= 1;
-        framePower(half, left, power[band]!, from, to);
-      }
-      applyHighPass(rumble, samples, left);
-      framePower(samples, left, power[layout.stages]!, from, to);
-      upper.set(half.subarray(0, left), from * perFrame);
-      lowest.set(samples.subarray(0, left), from * perFrame);
-    }
-    const fresh = power.slice();
-    const predict = (state: typeof lowState, band: number, values: Float32Array) => {
-      const sorted = everyFourth(power[band]!).sort();
-      quietest[band] = Math.min(quietest[band]!, sorted[Math.floor(sorted.length * 0.02)] ?? 0);
-      const quiet = Math.max(quietPower, ringingRatio * quietest[band]!);
-      fresh[band] = innovationPower(state, values, count, power[band]!, perFrame, ringing.blockFrames, quiet);
-    };
-    predict(upperState, layout.stages - 1, upper);
-    predict(lowState, layout.stages, lowest);
-    yield { firstFrame, frames, power, fresh };
+  for (let from = 0; from < total; from += framesAtATime) {
+    const to = Math.min(from + framesAtATime, total);
+    yield next(source.read(channel, from * inputHop, to * inputHop));
   }
 }
 
-function everyFourth(values: Float32Array): Float32Array {
-  const some = new Float32Array(Math.ceil(values.length / 4));
-  for (let i = 0; i < some.length; i++) some[i] = values[4 * i]!;
-  return some;
-}
-
-/** Mean power of each of the frames [from, to), which `count` samples make up. */
-function framePower(
-  samples: Float32Array,
-  count: number,
-  power: Float32Array,
-  from: number,
-  to: number,
-): void {
-  const hop = count / (to - from);
+/** Mean power of each frame, which `count` samples make up. */
+function framePower(samples: Float32Array, count: number, power: Float32Array): void {
+  const hop = count / power.length;
   let at = 0;
-  for (let frame = from; frame < to; frame++) {
+  for (let frame = 0; frame < power.length; frame++) {
     let sum = 0;
     for (let i = 0; i < hop; i++) {
       const x = samples[at++]!;

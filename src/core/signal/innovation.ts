@@ -12,21 +12,27 @@ export interface InnovationState {
   readonly order: number;
   /** Samples fitted. */
   readonly past: number;
+  /** Samples predicted at a time. */
+  readonly step: number;
   /** The last `past + order` samples seen. */
   readonly history: Float32Array;
+  /** Lag products of the last whole steps that lie within the past, the newest last. */
+  readonly products: Float64Array;
 }
 
-export function innovationState(order: number, past: number): InnovationState {
-  return { order, past, history: new Float32Array(past + order) };
+export function innovationState(order: number, past: number, step: number): InnovationState {
+  const products = new Float64Array(Math.floor(past / step) * (order + 1));
+  return { order, past, step, history: new Float32Array(past + order), products };
 }
 
 /** Share of the band's own power that prediction may never remove: real ringing is never quite that regular. */
 const rawShare = 0.002;
 
 /**
- * Replaces `power` (mean power a frame of `samples`, `perFrame` samples each) by the innovation's power, block after
- * block of `blockFrames`, wherever the power just before the block is above `quiet`; elsewhere there is nothing to
- * remove. Costs order³/6 + order·(a block's samples) for a block worked on.
+ * Replaces `power` (mean power a frame of `samples`, `perFrame` samples each) by the innovation's power, step after
+ * step, wherever the power of the step before is above `quiet`; elsewhere there is nothing to remove. Samples may come
+ * in any number of whole steps at a time; only the last may be cut short. Costs order³/6 + order·(a step's samples) for
+ * a step worked on.
  */
 export function innovationPower(
   state: InnovationState,
@@ -34,30 +40,28 @@ export function innovationPower(
   count: number,
   power: Float32Array,
   perFrame: number,
-  blockFrames: number,
   quiet: number,
 ): Float32Array {
-  const { order, past, history } = state;
+  const { order, past, step, history, products: kept } = state;
   const lead = history.length;
   const x = new Float32Array(lead + count);
   x.set(history);
   x.set(samples.subarray(0, count), lead);
   const size = order + 1;
-  const step = perFrame * blockFrames;
-  // The past is fitted a block at a time: a block's products serve all fits whose past it lies in.
-  const whole = Math.floor(past / step);
-  const blocks = Math.ceil(power.length / blockFrames);
-  const products = new Float64Array((whole + blocks) * size);
-  for (let block = 0; block < whole + blocks - 1; block++) {
-    const from = lead + (block - whole) * step;
-    lagProducts(x, from, from + step, size, products, block * size);
-  }
+  const framesInStep = step / perFrame;
+  // The past is fitted a step at a time: a step's products serve all fits whose past it lies in.
+  const whole = kept.length / size;
+  const steps = Math.ceil(power.length / framesInStep);
+  const products = new Float64Array((whole + steps) * size);
+  products.set(kept);
   const lags = new Float64Array(size);
   const residual = new Float64Array(step);
   const out = power.slice();
-  for (let block = 0; block < blocks; block++) {
-    const frame = block * blockFrames;
+  for (let block = 0; block < steps; block++) {
+    const frame = block * framesInStep;
     const end = lead + block * step;
+    const frames = Math.min(framesInStep, power.length - frame);
+    if (frames === framesInStep) lagProducts(x, end, end + step, size, products, (whole + block) * size);
     const recent = products[(block + whole - 1) * size]!;
     if (recent < quiet * step) continue;
     lagProducts(x, end - past, end - whole * step, size, lags);
@@ -66,7 +70,6 @@ export function innovationPower(
       for (let lag = 0; lag < size; lag++) lags[lag]! += products[at + lag]!;
     }
     const a = covariancePrediction(x, end - past, end, order, lags);
-    const frames = Math.min(blockFrames, power.length - frame);
     predictionResidual(a, x, end, end + frames * perFrame, residual);
     for (let f = 0; f < frames; f++) {
       let sum = 0;
@@ -76,5 +79,6 @@ export function innovationPower(
     }
   }
   history.set(x.subarray(x.length - lead));
+  kept.set(products.subarray(steps * size));
   return out;
 }

@@ -1,44 +1,52 @@
 import type { Source } from './source.ts';
 
-/** Stretches looked at for the loudest sample, and their length in frames. */
-const probes = 64;
-const probeFrames = 2048;
-/** What peaks at this (−10 dBFS) is heard as it is. */
+/** Of every so many frames the first so many are looked at for the loudest sample. */
+const probeEvery = 4096;
+const probeFrames = 1024;
+/** What peaks about here (−10 dBFS) is heard as it is. */
 const usualPeak = 0.316;
 /** Below this (−120 dBFS) there is nothing to raise. */
 const silentPeak = 1e-6;
 
-/** A recording at its usual gain. */
-export interface UsualGain {
-  readonly source: Source;
-  /** What was added to its levels, dB. */
-  readonly gainDb: number;
+/** Follows how loud a one-channel recording is while it comes: half the distance of its extremes, whatever its steady level. */
+export function peakFollower(): (source: Source) => number {
+  let next = 0;
+  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  return (source) => {
+    while (next < source.length) {
+      const to = Math.min(next + probeFrames, source.length);
+      for (const sample of source.read(0, next, to)) {
+        if (sample < least) least = sample;
+        if (sample > most) most = sample;
+      }
+      // A stretch that hasn't all come yet is looked at again.
+      if (to < next + probeFrames) break;
+      next += probeEvery;
+    }
+    return most < least ? 0 : (most - least) / 2;
+  };
 }
 
 /**
- * The same one-channel recording raised or lowered so that the loudest of some stretches spread through it peaks at
- * −10 dBFS: how far the microphone was turned up then changes nothing of what is heard. Silence stays silence.
+ * Factor that brings a recording of this peak to its usual loudness, about −10 dBFS: how far the microphone was turned up
+ * then changes nothing of what is heard. A power of two, so that it changes no sample's digits, and seldom while a
+ * recording comes. Silence stays silence.
  *
- * @example atUsualGain(quiet).gainDb // 40 for a recording 40 dB under the usual
+ * @example usualGain(0.00316) // 128
  */
-export function atUsualGain(source: Source): UsualGain {
-  let peak = 0;
-  for (let probe = 0; probe < probes; probe++) {
-    const from = Math.max(0, Math.floor(((source.length - probeFrames) * probe) / (probes - 1)));
-    const samples = source.read(0, from, Math.min(from + probeFrames, source.length));
-    for (let i = 0; i < samples.length; i++) peak = Math.max(peak, Math.abs(samples[i]!));
-  }
-  if (peak < silentPeak) return { source, gainDb: 0 };
-  const gain = usualPeak / peak;
+export function usualGain(peak: number): number {
+  return peak < silentPeak ? 1 : 2 ** Math.round(Math.log2(usualPeak / peak));
+}
+
+/** The same one-channel recording, every sample `gain` times as large. */
+export function atGain(source: Source, gain: number): Source {
+  if (gain === 1) return source;
   return {
-    gainDb: 20 * Math.log10(gain),
-    source: {
-      ...source,
-      read(channel, from, to) {
-        const samples = source.read(channel, from, to);
-        for (let i = 0; i < samples.length; i++) samples[i]! *= gain;
-        return samples;
-      },
+    ...source,
+    read(channel, from, to) {
+      const samples = source.read(channel, from, to);
+      for (let i = 0; i < samples.length; i++) samples[i]! *= gain;
+      return samples;
     },
   };
 }

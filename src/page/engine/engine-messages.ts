@@ -1,6 +1,7 @@
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import type { PlayedClick } from '../../core/grading/click-to-hold-against.ts';
 import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
+import type { LiveHeard } from '../../core/onsets/live-strokes.ts';
 import type { Reason, TakeResult } from '../../core/result/take-result.ts';
 
 /** The sound of a take: a file's bytes, or samples, one array a channel. */
@@ -23,12 +24,25 @@ export interface TakeFacts {
   readonly discomfort?: boolean;
 }
 
+/** Wishes for a recording that is heard while it comes carry the number under which hearing it began. */
 export type EngineWish =
   | { readonly wish: 'grade'; readonly sound: TakeSound; readonly facts: TakeFacts }
-  | { readonly wish: 'report'; readonly result: TakeResult; readonly sound: TakeSound | null };
+  | { readonly wish: 'report'; readonly result: TakeResult; readonly sound: TakeSound | null }
+  | { readonly wish: 'hear'; readonly sampleRate: number }
+  | {
+      readonly wish: 'hear-more';
+      readonly recording: number;
+      readonly at: number;
+      readonly samples: Float32Array;
+    }
+  | { readonly wish: 'grade-heard'; readonly recording: number; readonly facts: TakeFacts }
+  | { readonly wish: 'leave'; readonly recording: number };
 
 export type EngineAnswer =
-  | { readonly answer: 'result'; readonly result: TakeResult }
+  /** `bytes`: the recording as a file, where it was heard while it came. */
+  | { readonly answer: 'result'; readonly result: TakeResult; readonly bytes?: Uint8Array<ArrayBuffer> }
+  /** The only answer that may come many times for one wish. */
+  | { readonly answer: 'heard'; readonly heard: LiveHeard }
   | { readonly answer: 'report'; readonly html: string }
   | { readonly answer: 'fault'; readonly sentence: string; readonly unreadable: boolean };
 

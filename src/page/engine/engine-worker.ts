@@ -1,20 +1,26 @@
 import { gradeTake } from '../../core/grade-take.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import type { EngineAnswer, EngineWish, Numbered, TakeFacts, TakeSound } from './engine-messages.ts';
+import { type HearingAlong, hearAlong } from './hear-along.ts';
 import { reportOf } from './report-of.ts';
+import { sha256Of } from './sha256-of.ts';
 import { takeSource } from './take-source.ts';
+import { warmUp } from './warm-up.ts';
 
 const scope = globalThis as unknown as {
-  postMessage(message: Numbered<EngineAnswer>): void;
+  postMessage(message: Numbered<EngineAnswer>, transfer?: Transferable[]): void;
   addEventListener(type: 'message', take: (event: MessageEvent<Numbered<EngineWish>>) => void): void;
 };
 
+type Tell = (answer: EngineAnswer, transfer?: Transferable[]) => void;
+
+/** Recordings that are heard while they come, by the number of the wish that began it. */
+const along = new Map<number, HearingAlong>();
+
 scope.addEventListener('message', async ({ data: { number, body } }) => {
-  const tell = (answer: EngineAnswer) => scope.postMessage({ number, body: answer });
+  const tell: Tell = (answer, transfer = []) => scope.postMessage({ number, body: answer }, transfer);
   try {
-    await (body.wish === 'grade'
-      ? grade(body.sound, body.facts, tell)
-      : report(body.result, body.sound, tell));
+    await grant(body, number, tell);
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
     const sentence = `Something went wrong while grading (${reason}). The recording is still there.`;
@@ -22,17 +28,38 @@ scope.addEventListener('message', async ({ data: { number, body } }) => {
   }
 });
 
-async function grade(
-  sound: TakeSound,
-  facts: TakeFacts,
-  tell: (answer: EngineAnswer) => void,
-): Promise<void> {
+async function grant(body: EngineWish, number: number, tell: Tell): Promise<void> {
+  switch (body.wish) {
+    case 'grade':
+      return grade(body.sound, body.facts, tell);
+    case 'report':
+      return report(body.result, body.sound, tell);
+    case 'hear':
+      along.set(number, hearAlong(body.sampleRate));
+      return warmUp();
+    case 'hear-more': {
+      const heard = along.get(body.recording)?.add(body.at, body.samples);
+      if (heard !== undefined)
+        scope.postMessage({ number: body.recording, body: { answer: 'heard', heard } });
+      return;
+    }
+    case 'grade-heard': {
+      const { result, bytes } = await along.get(body.recording)!.grade(body.facts);
+      along.delete(body.recording);
+      return tell({ answer: 'result', result, bytes }, [bytes.buffer]);
+    }
+    case 'leave':
+      along.delete(body.recording);
+  }
+}
+
+async function grade(sound: TakeSound, facts: TakeFacts, tell: Tell): Promise<void> {
   const opened = await takeSource(sound, facts.name);
   if (!opened.ok) return tell({ answer: 'fault', sentence: opened.sentence, unreadable: true });
   try {
     const { source, notes } = opened;
     const { sheet, ...known } = facts;
-    const sha256 = 'bytes' in sound ? await hexDigest(sound.bytes) : null;
+    const sha256 = 'bytes' in sound ? await sha256Of(Uint8Array.from(sound.bytes)) : null;
     const warnings = [...(facts.warnings ?? []), ...notes];
     const gaps = [...(facts.gaps ?? []), ...opened.gaps];
     tell({ answer: 'result', result: gradeTake(source, sheet, { ...known, sha256, warnings, gaps }) });
@@ -41,11 +68,7 @@ async function grade(
   }
 }
 
-async function report(
-  result: TakeResult,
-  sound: TakeSound | null,
-  tell: (answer: EngineAnswer) => void,
-): Promise<void> {
+async function report(result: TakeResult, sound: TakeSound | null, tell: Tell): Promise<void> {
   const opened = sound === null ? null : await takeSource(sound, result.recording.name);
   if (opened?.ok === false) return tell({ answer: 'fault', sentence: opened.sentence, unreadable: true });
   try {
@@ -53,9 +76,4 @@ async function report(
   } finally {
     opened?.close();
   }
-}
-
-async function hexDigest(bytes: Uint8Array): Promise<string> {
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', Uint8Array.from(bytes)));
-  return Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }

@@ -4,6 +4,7 @@ import type { Sheet } from '../../core/exercise/sheet.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { decodeByBrowser } from './decode-by-browser.ts';
 import type { EngineAnswer, EngineWish, Numbered, TakeFacts, TakeSound } from './engine-messages.ts';
+import type { HeardRecording, HeardTold } from './heard-recording.ts';
 
 /** The engine's refusal; its message is a sentence for the user. */
 export class EngineFault extends Error {
@@ -20,6 +21,9 @@ type Asked = Omit<TakeFacts, 'sheet'> & { readonly sheet?: Sheet; readonly sheet
 export type GradeBytes = Asked & { readonly bytes: Uint8Array };
 export type GradeSamples = Asked & { readonly samples: readonly Float32Array[]; readonly sampleRate: number };
 
+/** s of a recording that is heard while it comes: of a longer one a phone would hold too much at once. Our judgement. */
+const longestAlong = 900;
+
 /** Grades takes and writes reports beside the page, in a worker. What can't be done rejects with `EngineFault`. */
 export interface Engine {
   /** The result alone: the first thing that is there. */
@@ -28,6 +32,8 @@ export interface Engine {
   report(result: TakeResult, sound: TakeSound | null): Promise<string>;
   gradeBytes(take: GradeBytes): Promise<Graded>;
   gradeSamples(take: GradeSamples): Promise<Graded>;
+  /** Begins to hear a recording while it comes; `told` hears what is heard of it. */
+  hear(sampleRate: number, told?: HeardTold): HeardRecording;
   stop(): void;
 }
 
@@ -35,23 +41,26 @@ export interface Engine {
 export function startEngine(): Engine {
   const worker = new Worker(new URL('./engine-worker.ts', import.meta.url), { type: 'module' });
   const waiting = new Map<number, (answer: EngineAnswer) => void>();
+  const along = new Map<number, HeardTold>();
   let count = 0;
   worker.addEventListener('message', ({ data }: MessageEvent<Numbered<EngineAnswer>>) => {
-    const take = waiting.get(data.number);
-    waiting.delete(data.number);
-    take?.(data.body);
+    const { number, body } = data;
+    if (body.answer === 'heard') return along.get(number)?.(body.heard);
+    const take = waiting.get(number);
+    waiting.delete(number);
+    take?.(body);
   });
   worker.addEventListener('error', () => {
     const sentence = 'The grading part of the page could not be loaded. Load the page again while online.';
     for (const take of waiting.values()) take({ answer: 'fault', sentence, unreadable: false });
     waiting.clear();
   });
-  const ask = (body: EngineWish) =>
-    new Promise<EngineAnswer>((resolve) => {
-      count += 1;
-      waiting.set(count, resolve);
-      worker.postMessage({ number: count, body });
-    });
+  const send = (body: EngineWish, transfer: Transferable[] = []): number => {
+    count += 1;
+    worker.postMessage({ number: count, body }, transfer);
+    return count;
+  };
+  const ask = (body: EngineWish) => new Promise<EngineAnswer>((resolve) => waiting.set(send(body), resolve));
 
   async function grade(sound: TakeSound, facts: TakeFacts): Promise<TakeResult> {
     const answer = await ask({ wish: 'grade', sound, facts });
@@ -77,9 +86,39 @@ export function startEngine(): Engine {
     return { result, html: await report(result, sound) };
   }
 
+  function hear(sampleRate: number, told: HeardTold = () => undefined): HeardRecording {
+    const recording = send({ wish: 'hear', sampleRate });
+    along.set(recording, told);
+    let gone = false;
+    const leave = () => {
+      if (!gone) send({ wish: 'leave', recording });
+      gone = true;
+      along.delete(recording);
+    };
+    return {
+      leave,
+      add(at, samples) {
+        if (gone) return;
+        if (at + samples.length > longestAlong * sampleRate) return leave();
+        const copy = samples.slice();
+        send({ wish: 'hear-more', recording, at, samples: copy }, [copy.buffer]);
+      },
+      async grade(facts) {
+        if (gone) return null;
+        gone = true;
+        along.delete(recording);
+        const answer = await ask({ wish: 'grade-heard', recording, facts });
+        return answer.answer === 'result' && answer.bytes !== undefined
+          ? { result: answer.result, bytes: answer.bytes }
+          : null;
+      },
+    };
+  }
+
   return {
     grade,
     report,
+    hear,
     gradeBytes: ({ bytes, ...asked }) => both({ bytes }, asked),
     gradeSamples: ({ samples, sampleRate, ...asked }) => both({ samples, sampleRate }, asked),
     stop: () => worker.terminate(),

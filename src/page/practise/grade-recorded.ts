@@ -1,6 +1,8 @@
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { writeSheet } from '../../core/exercise/write-sheet.ts';
 import { writeWav } from '../../formats/write-wav.ts';
+import type { TakeFacts } from '../engine/engine-messages.ts';
+import type { HeardResult } from '../engine/heard-recording.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
 import type { RecordedTake } from '../recording/recorded-take.ts';
 import type { ShownTake } from '../result/shown-take.ts';
@@ -19,11 +21,9 @@ export interface RecordedFacts {
  * gives the same. Rejects with `EngineFault`.
  */
 export async function gradeRecorded(recorded: RecordedTake, facts: RecordedFacts): Promise<ShownTake> {
-  const { samples, sampleRate, gaps, playedClick, warnings } = recorded;
+  const { gaps, playedClick, warnings } = recorded;
   const { sheet, name, guessFirst, discomfort } = facts;
-  const bytes = writeWav({ channels: [samples], sampleRate, depth: 'int24' });
-  const sound = { bytes };
-  const result = await sharedEngine().grade(sound, {
+  const { result, bytes } = await graded(recorded, {
     name,
     sheet,
     gaps,
@@ -31,6 +31,7 @@ export async function gradeRecorded(recorded: RecordedTake, facts: RecordedFacts
     discomfort,
     ...(playedClick === null ? {} : { playedClick }),
   });
+  const sound = { bytes };
   const keeping = keep().then(
     (id) => ({ id, fault: null }),
     async (error: unknown) => {
@@ -65,6 +66,14 @@ export async function gradeRecorded(recorded: RecordedTake, facts: RecordedFacts
     await recorded.release();
     return id;
   }
+}
+
+/** From what was heard while it came, or else all at once. */
+async function graded({ heard, samples, sampleRate }: RecordedTake, facts: TakeFacts): Promise<HeardResult> {
+  const along = (await heard?.grade(facts)) ?? null;
+  if (along !== null) return along;
+  const bytes = writeWav({ channels: [samples], sampleRate, depth: 'int24' });
+  return { result: await sharedEngine().grade({ bytes }, facts), bytes };
 }
 
 /** Name of a take's file: the day and the time by the clock on the wall. */

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { planClicks } from '../../core/click-track/plan-clicks.ts';
 import { silentStretches } from '../../core/click-track/silent-stretches.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
-import { hearLive, type LiveStroke, nothingHeard } from '../../core/onsets/live-strokes.ts';
+import type { LiveStroke } from '../../core/onsets/live-strokes.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
 import { LevelMeter } from '../recording/views/level-meter.tsx';
 import { showTake } from '../result/shown-take.ts';
@@ -45,6 +45,7 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
   useEffect(() => {
     // Loaded while the take is played, so that it is there when it ends.
     sharedEngine();
+    void import('../result/result-view.tsx');
     let gone = false;
     let ending = false;
     let started: StartedTake | null = null;
@@ -74,16 +75,13 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
       plan,
       volume: click.volume,
       name,
-      listen:
-        click.strokesShown || holding
-          ? live((strokes, heard) => {
-              if (strokes.length > 0) told.current(strokes);
-              control.current?.hear(
-                strokes.map(({ time }) => time),
-                heard,
-              );
-            })
-          : undefined,
+      told: ({ strokes, heardSeconds }) => {
+        if (strokes.length > 0) told.current(strokes);
+        control.current?.hear(
+          strokes.map(({ time }) => time),
+          heardSeconds,
+        );
+      },
       // The meter itself says that it is too loud.
       trouble: ({ code, sentence }) => code !== 'clipped' && setTroubles((old) => [...old, sentence]),
       ended: () => void finish(),
@@ -158,14 +156,4 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
       );
     }
   }
-}
-
-/** Hears strokes in blocks as they come, and tells of them. */
-function live(tell: (strokes: readonly LiveStroke[], heardSeconds: number) => void) {
-  let hearing = nothingHeard;
-  return (samples: Float32Array, sampleRate: number) => {
-    const heard = hearLive(hearing, samples, sampleRate);
-    hearing = heard.hearing;
-    tell(heard.strokes, hearing.heard / sampleRate);
-  };
 }

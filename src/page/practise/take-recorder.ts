@@ -1,6 +1,8 @@
 import type { ClickPlan } from '../../core/click-track/click-plan.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { writeSheet } from '../../core/exercise/write-sheet.ts';
+import type { HeardTold } from '../engine/heard-recording.ts';
+import { sharedEngine } from '../engine/shared-engine.ts';
 import { playAndRecord, type RunningTake } from '../recording/play-and-record.ts';
 import type { RecordedTake } from '../recording/recorded-take.ts';
 import type { Trouble } from '../recording/recording-trouble.ts';
@@ -19,8 +21,8 @@ export interface TakeWish {
   readonly plan: ClickPlan;
   readonly volume: number;
   readonly name: string;
-  /** Told of every block as it comes, with its rate in Hz. */
-  readonly listen?: ((samples: Float32Array, sampleRate: number) => void) | undefined;
+  /** Told of the strokes while the take comes. */
+  readonly told: HeardTold;
   readonly trouble: (trouble: Trouble) => void;
   readonly ended: () => void;
 }
@@ -30,7 +32,7 @@ export async function startTake({
   sheet,
   plan,
   volume,
-  listen,
+  told,
   ...rest
 }: TakeWish): Promise<StartedTake | string> {
   const opened = await sharedMicrophone();
@@ -39,15 +41,12 @@ export async function startTake({
   const letGo = useOfMicrophone();
   try {
     const click = { plan, volume };
-    const heard = listen && {
-      listen: (samples: Float32Array) => listen(samples, microphone.context.sampleRate),
-    };
     const running = await playAndRecord({
       microphone,
       click,
       sheetText: writeSheet(sheet),
+      hear: (sampleRate) => sharedEngine().hear(sampleRate, told),
       ...rest,
-      ...heard,
     });
     return {
       running,

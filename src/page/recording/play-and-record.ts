@@ -1,5 +1,6 @@
 import type { ClickPlan } from '../../core/click-track/click-plan.ts';
 import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
+import type { HeardRecording } from '../engine/heard-recording.ts';
 import { delayInUse } from './calibration/delay-in-use.ts';
 import { delaysOf } from './calibration/kept-delays.ts';
 import { looksWireless } from './calibration/looks-wireless.ts';
@@ -27,8 +28,8 @@ export interface PlayAndRecord {
   /** The sheet that is played, as text, and the take's name: a recovered recording knows them again. */
   readonly sheetText: string;
   readonly name: string;
-  /** Told of every block as it comes: its first frame in the recording. */
-  readonly listen?: (samples: Float32Array, at: number) => void;
+  /** Begins to hear the recording while it comes, given its rate in Hz. */
+  readonly hear?: (sampleRate: number) => HeardRecording;
   readonly trouble?: (trouble: Trouble) => void;
   /** Called when the recording ends by itself; `stop` then gives what there is. */
   readonly ended?: () => void;
@@ -37,6 +38,8 @@ export interface PlayAndRecord {
 export interface RunningTake {
   /** s since the click track began, as it is heard; negative before. */
   now(): number;
+  /** s to add to a time of the recording for the time of the click track that left the page then; null before it begins. */
+  trackShift(): number | null;
   levels(): Levels;
   setVolume(volume: number): void;
   /** Lets the click go on by another plan, from the first click that isn't under way yet: about 2.5 s from now. */
@@ -55,7 +58,7 @@ const tail = 0.15;
 
 /** Plays a click track and records what is played to it. Rejects only where the audio thread can't be had. */
 export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> {
-  const { microphone, click, listen, trouble } = asked;
+  const { microphone, click, trouble } = asked;
   const proof = keptProof(microphone.deviceId)?.proof ?? null;
   const { context, settings } = microphone;
   const { sampleRate } = context;
@@ -85,6 +88,7 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
     if (state === 'full') meet('storage-full');
     if (state === 'unavailable') meet('not-kept');
   });
+  const heard = asked.hear?.(sampleRate) ?? null;
   const capture = await startCapture(context, microphone.input, (samples, at) => {
     writer.samples(at, samples);
     const { clipped } = meter.levels;
@@ -101,7 +105,7 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
     gapsSeen = capture.frames().gaps.length;
     if (capture.stalls().length > stallsSeen) meet('busy');
     stallsSeen = capture.stalls().length;
-    listen?.(samples, at);
+    heard?.add(at, samples);
   });
 
   let finished: Promise<RecordedTake> | null = null;
@@ -131,8 +135,9 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
 
   async function finish(): Promise<RecordedTake> {
     sound?.stop();
+    const outputNow = currentOutput(context);
     if (context.state === 'running') await new Promise((resolve) => setTimeout(resolve, 1000 * tail));
-    if ((await currentOutput(context)).id !== output.id) meet('output-changed');
+    if ((await outputNow).id !== output.id) meet('output-changed');
     unwatch();
     sleep();
     capture.stop();
@@ -150,6 +155,7 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
     const silent = muted.map(({ from, to }): RecordingGap => ({ at: from, frames: (to ?? length) - from }));
     return {
       samples: capture.samples(),
+      heard,
       sampleRate,
       gaps: [...gaps, ...silent].filter(({ frames }) => frames > 0).sort((a, b) => a.at - b.at),
       playedClick,
@@ -165,12 +171,17 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
 
   return {
     now: () => context.currentTime - (context.outputLatency || 0) - start,
+    trackShift() {
+      const first = capture.first();
+      return first === null ? null : first / sampleRate - start;
+    },
     levels: () => meter.levels,
     setVolume: (volume) => sound?.setVolume(volume),
     setPlan: (plan) => sound?.setPlan(plan),
     stop,
     async discard() {
       await stop();
+      heard?.leave();
       await writer.remove();
     },
   };

@@ -1,6 +1,7 @@
 import type { PlayedClick } from '../../core/grading/click-to-hold-against.ts';
 import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
 import type { Reason } from '../../core/result/take-result.ts';
+import type { HeardRecording } from '../engine/heard-recording.ts';
 import type { MicrophoneSettings } from './open-microphone.ts';
 import type { DeviceProof } from './proof/device-proof.ts';
 import type { Trouble } from './recording-trouble.ts';
@@ -19,6 +20,8 @@ export interface RecordedTake {
   /** One channel at full scale ±1, as the device gave it; gaps are silence. */
   readonly samples: Float32Array<ArrayBuffer>;
   readonly sampleRate: number;
+  /** The same recording as it was heard while it came, to be graded; null where nothing heard along. */
+  readonly heard: HeardRecording | null;
   readonly gaps: readonly RecordingGap[];
   /** Beats of the click on the recording's own time, or null where none was played. */
   readonly playedClick: PlayedClick | null;

@@ -4,15 +4,14 @@ import { type RecordedName, recordedStrokes } from '../../../fixtures/generator/
 import { renderTake } from '../../../fixtures/generator/render-take.ts';
 import { type ScenarioName, scenario } from '../../../fixtures/generator/scenarios.ts';
 import { findClicks } from '../../../src/core/click/find-clicks.ts';
-import { strokesAmong } from '../../../src/core/onsets/hear-strokes.ts';
-import { riseCandidates } from '../../../src/core/onsets/rise-candidates.ts';
+import { attacksOf } from '../../../src/core/onsets/attack-search.ts';
 import type { Source } from '../../../src/core/signal/source.ts';
 import { floatSource } from '../../support/float-source.ts';
 import { clickScenarios, renderedClicks } from '../../support/rendered-clicks.ts';
 import { whiteNoise } from '../../support/signals.ts';
 
 const seeds = [7301, 7302] as const;
-const clicksOf = (source: Source) => findClicks(source, strokesAmong(source, riseCandidates(source)));
+const clicksOf = (source: Source) => findClicks(source, attacksOf(source).attacks);
 
 describe.each(clickScenarios)('the clicks and bells of %s', (name) => {
   it.each(seeds)('are found one by one and exactly in time (seed %i)', (seed) => {

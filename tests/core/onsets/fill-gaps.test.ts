@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fillGaps } from '../../../src/core/onsets/fill-gaps.ts';
-import type { RiseCandidate } from '../../../src/core/onsets/rise-candidates.ts';
+import type { RiseCandidate } from '../../../src/core/onsets/rise-candidate.ts';
 import { heardSound } from '../../support/heard-sound.ts';
 
 const frameRate = 1000;

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { measureStroke } from '../../../src/core/onsets/measure-stroke.ts';
-import { riseCandidates } from '../../../src/core/onsets/rise-candidates.ts';
 import { bandLayout } from '../../../src/core/signal/band-layout.ts';
 import type { Source } from '../../../src/core/signal/source.ts';
 import { floatSource } from '../../support/float-source.ts';
 import { type MadeStroke, strokesInNoise } from '../../support/made-strokes.ts';
+import { riseCandidates } from '../../support/rise-candidates.ts';
 
 const never = Number.NEGATIVE_INFINITY;
 const alone = Number.POSITIVE_INFINITY;

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { riseCandidates } from '../../../src/core/onsets/rise-candidates.ts';
 import { bandLayout } from '../../../src/core/signal/band-layout.ts';
 import { floatSource, formulaSource, watchedSource } from '../../support/float-source.ts';
 import { strokesInNoise } from '../../support/made-strokes.ts';
+import { riseCandidates } from '../../support/rise-candidates.ts';
 import { toDb, whiteNoise } from '../../support/signals.ts';
 
 /** What `hearStrokes` asks of a stroke, nats. */

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { strokesAmong } from '../../../src/core/onsets/hear-strokes.ts';
+import { attacksOf } from '../../../src/core/onsets/attack-search.ts';
 import { fewestSounds } from '../../../src/core/onsets/pad-sound.ts';
-import { riseCandidates } from '../../../src/core/onsets/rise-candidates.ts';
 import { classifySounds } from '../../../src/core/onsets/sound-classes.ts';
 import { floatSource } from '../../support/float-source.ts';
 import { heardScenario, pooled } from '../../support/heard-scenario.ts';
@@ -66,7 +65,7 @@ describe('classifySounds', () => {
     seed: i,
   }));
   const source = floatSource(rate, strokesInNoise(4.5, rate, made));
-  const attacks = strokesAmong(source, riseCandidates(source));
+  const attacks = attacksOf(source).attacks;
 
   it('takes a plain take whole, changing nothing but classes', () => {
     const sounds = classifySounds(source, attacks);
@@ -93,7 +92,7 @@ describe('classifySounds', () => {
   it('takes a stroke on another surface for another sound', () => {
     const rim = { time: 4.2, levelDb: -12, kind: 'rim', seed: 99 } as const;
     const mixed = floatSource(rate, strokesInNoise(4.8, rate, [...made, rim]));
-    const sounds = classifySounds(mixed, strokesAmong(mixed, riseCandidates(mixed)));
+    const sounds = classifySounds(mixed, attacksOf(mixed).attacks);
     expect(sounds.at(-1)!.time).toBeCloseTo(4.2, 3);
     expect(sounds.at(-1)!.sound).not.toBe('pad');
     expect(sounds.filter(({ sound }) => sound === 'pad')).toHaveLength(24);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { riseCandidates } from '../../../src/core/onsets/rise-candidates.ts';
 import { timbreError, timbreOf } from '../../../src/core/onsets/timbre.ts';
 import { floatSource } from '../../support/float-source.ts';
 import { strokesInNoise } from '../../support/made-strokes.ts';
+import { riseCandidates } from '../../support/rise-candidates.ts';
 
 const rise = (
   before: number,

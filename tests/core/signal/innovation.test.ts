@@ -22,16 +22,8 @@ const framePower = (samples: Float32Array) =>
   );
 
 function innovation(samples: Float32Array, quiet = settings.quiet): Float32Array {
-  const state = innovationState(settings.order, settings.past);
-  return innovationPower(
-    state,
-    samples,
-    samples.length,
-    framePower(samples),
-    perFrame,
-    settings.blockFrames,
-    quiet,
-  );
+  const state = innovationState(settings.order, settings.past, settings.blockFrames * perFrame);
+  return innovationPower(state, samples, samples.length, framePower(samples), perFrame, quiet);
 }
 
 const add = (a: Float32Array, b: Float32Array) => a.map((value, n) => value + b[n]!);
@@ -79,20 +71,10 @@ describe('the innovation', () => {
 
   it('is the same from one long block and from two', () => {
     const sound = add(ringing(length, 150, 0.3), noise(length));
-    const state = innovationState(settings.order, settings.past);
+    const state = innovationState(settings.order, settings.past, settings.blockFrames * perFrame);
     const halves = [0, 900].flatMap((from) => {
       const half = sound.slice(from, from + 900);
-      return [
-        ...innovationPower(
-          state,
-          half,
-          900,
-          framePower(half),
-          perFrame,
-          settings.blockFrames,
-          settings.quiet,
-        ),
-      ];
+      return [...innovationPower(state, half, 900, framePower(half), perFrame, settings.quiet)];
     });
     const whole = innovation(sound);
     halves.forEach((value, frame) => {

@@ -33,6 +33,7 @@ export function recoveredAsRecorded(take: UnfinishedTake, sound: RecoveredSound)
   return {
     samples,
     sampleRate,
+    heard: null,
     gaps,
     playedClick,
     clickTimes: playedClick?.calibrated ? playedClick.times : null,

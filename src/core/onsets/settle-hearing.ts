@@ -1,0 +1,87 @@
+import { type FoundClicks, findClicks } from '../click/find-clicks.ts';
+import { withoutClicks } from '../click/without-clicks.ts';
+import { bandLayout } from '../signal/band-layout.ts';
+import type { Source } from '../signal/source.ts';
+import type { WorkTold } from '../signal/work-told.ts';
+import { enoughEvidence } from './attack-chain.ts';
+import { type AttacksFound, attacksOf } from './attack-search.ts';
+import { clickRemains } from './click-remains.ts';
+import { fillGaps } from './fill-gaps.ts';
+import { findMasked } from './masked-strokes.ts';
+import { measureStroke } from './measure-stroke.ts';
+import { mergeWaves } from './merge-waves.ts';
+import { withRoomError } from './room-error.ts';
+import { roomSound } from './room-sound.ts';
+import { classifySounds } from './sound-classes.ts';
+import type { HeardClick, Hearing, Stroke } from './stroke.ts';
+
+/** A take's softest strokes lie at most this far under its loud ones, dB: taps 34 under accents, and their scatter. */
+const deepestDb = 46;
+
+/**
+ * What only the whole of a recording tells of the attacks found in it: its metronome, whose sound is taken off before the
+ * search runs again; which sound is the pad's; strokes that drown; gaps; the room. `tell` hears of the second search.
+ */
+export function settleHearing(source: Source, found: AttacksFound, tell?: WorkTold): Hearing {
+  const noiseFloorDb = 10 * Math.log10(2 * found.floorPower);
+  const clicks = findClicks(source, found.attacks);
+  return clicks === null
+    ? { sounds: padAndOthers(source, found, () => true), noiseFloorDb, click: null }
+    : hearBesideClicks(source, clicks, noiseFloorDb, tell);
+}
+
+function hearBesideClicks(
+  source: Source,
+  clicks: FoundClicks,
+  noiseFloorDb: number,
+  tell: WorkTold | undefined,
+): Hearing {
+  const clean = withoutClicks(source, clicks);
+  const found = attacksOf(clean, tell);
+  const remains = clicks.voices.map((voice) => clickRemains(voice, source.sampleRate));
+  const isOwn = (stroke: Stroke) => !remains.some((isRemains) => isRemains(stroke));
+  const strokes = padAndOthers(clean, found, isOwn);
+  const heard = clicks.voices.flatMap(({ sound, times }) => {
+    const levelDb = peakDb(sound);
+    return times.map((time) => clickAt(time, levelDb));
+  });
+  const sounds = [...strokes, ...heard];
+  const click: HeardClick = {
+    times: clicks.times,
+    period: clicks.grid.period,
+    levelDb: Math.max(...clicks.voices.map(({ sound }) => peakDb(sound))),
+  };
+  return { sounds: sounds.sort((a, b) => a.time - b.time), noiseFloorDb, click };
+}
+
+/** Every attack with its class, gaps in a row of strokes looked at again. */
+function padAndOthers(
+  source: Source,
+  { attacks, rises }: AttacksFound,
+  isOwn: (stroke: Stroke) => boolean,
+): Stroke[] {
+  const classed = classifySounds(source, withoutFaintest(mergeWaves(attacks.filter(isOwn))));
+  const sounds = findMasked(source, classed);
+  const { frameRate } = bandLayout(source.sampleRate);
+  const faint = rises.filter(({ evidence }) => evidence < enoughEvidence);
+  const filled = fillGaps(sounds, faint, frameRate, (rise, before) => {
+    const stroke = measureStroke(source, rise, rise.frame / frameRate, before, Number.POSITIVE_INFINITY);
+    return isOwn(stroke) ? stroke : null;
+  });
+  return withRoomError(filled, roomSound(source, filled));
+}
+
+/** Drops what lies too far under the take's loud strokes to be one: crackle, residue, distant sounds. */
+function withoutFaintest(strokes: readonly Stroke[]): Stroke[] {
+  const levels = strokes.map(({ levelDb }) => levelDb).sort((a, b) => b - a);
+  const loud = levels[Math.floor(levels.length / 10)] ?? 0;
+  return strokes.filter(({ levelDb }) => levelDb > loud - deepestDb);
+}
+
+const peakDb = (sound: Float32Array) =>
+  20 * Math.log10(sound.reduce((peak, x) => Math.max(peak, Math.abs(x)), 1e-7));
+
+function clickAt(time: number, levelDb: number): Stroke {
+  const evidence = Number.MAX_VALUE;
+  return { time, timeSe: 1e-5, levelDb, levelSe: 0.1, sound: 'click', evidence, timbre: null };
+}
