@@ -32,7 +32,10 @@ const ownCanvas: Plugin = {
 rmSync(join(root, 'dist'), { recursive: true, force: true });
 
 await build({
-  entryPoints: [join(root, 'src/main.ts')],
+  entryPoints: {
+    main: join(root, 'src/main.ts'),
+    'take-worker': join(root, 'src/cli/folder/take-worker.ts'),
+  },
   outdir: join(root, 'dist'),
   bundle: true,
   platform: 'node',

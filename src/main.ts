@@ -17,6 +17,7 @@ if (process.versions.node.startsWith('20.')) {
 const commands: CommandTable = {
   grade: async () => (await import('./cli/grade-command.ts')).gradeCommand(),
   session: async () => (await import('./cli/session-command.ts')).sessionCommand(),
+  folder: async () => (await import('./cli/folder-command.ts')).folderCommand(),
   takes: async () => (await import('./cli/takes-command.ts')).takesCommand(),
   progress: async () => (await import('./cli/progress-command.ts')).progressCommand(),
   compare: async () => (await import('./cli/compare-command.ts')).compareCommand(),

@@ -11,6 +11,8 @@ import { openTake } from './open-take.ts';
 /** What was played, whichever way it was taken down. */
 export interface Played {
   readonly name: string;
+  /** SHA-256 of the file, in hexadecimal. */
+  sha256(): string;
   /** Its sound; of an electronic pad's notes one that stands for them. */
   readonly source: Source;
   /** Grades it; what is known of the file itself is added to what the options tell. */
@@ -31,6 +33,7 @@ export async function openPlayed(path: string, keys: readonly number[] | null = 
   const found = notes.map(({ code, facts }): Reason => ({ code, facts: { ...facts } }));
   return {
     name,
+    sha256: () => recording.sha256(),
     source,
     grade: (sheet, options) =>
       gradeTake(source, sheet, {
@@ -80,13 +83,15 @@ async function openNotes(path: string, keys: readonly number[] | null): Promise<
   const take = { ...read, notes: read.notes.filter((note) => keys === null || keys.includes(note.key)) };
   const several = keys === null && read.keys.length > 1;
   const found: Reason[] = several ? [{ code: 'notes-of-several-keys', facts: { keys: there } }] : [];
+  const sha256 = () => createHash('sha256').update(bytes).digest('hex');
   return {
     name,
+    sha256,
     source: soundOfNotes(take),
     grade: (sheet, options) =>
       gradeNotes(take, sheet, {
         name,
-        sha256: createHash('sha256').update(bytes).digest('hex'),
+        sha256: sha256(),
         ...options,
         warnings: [...found, ...(options.warnings ?? [])],
       }),

@@ -19,6 +19,40 @@ const patienceMs = 1000;
 const againMs = 200;
 const eraseLine = '\r\u001b[2K';
 
+/** A line of a terminal that is written over and over. */
+export interface StatusLine {
+  /** `text` is asked for only when it is time to show it. */
+  readonly show: (text: () => string) => void;
+  end(): void;
+}
+
+/**
+ * A line on a terminal that shows the newest text, five times a second at most and not in the first second; nothing
+ * anywhere else. `nowMs` is a clock.
+ *
+ * @example statusLine(process.stderr, performance.now.bind(performance)).show(() => '3 of 12')
+ */
+export function statusLine(target: ProgressTarget, nowMs: () => number): StatusLine {
+  if (!target.isTTY) return { show: () => {}, end: () => {} };
+  let next = nowMs() + patienceMs;
+  let written = '';
+  return {
+    show(text) {
+      const now = nowMs();
+      if (now < next) return;
+      next = now + againMs;
+      const shown = text();
+      if (shown !== written) target.write(`${eraseLine}${shown}`);
+      written = shown;
+    },
+    end() {
+      if (written !== '') target.write(eraseLine);
+      written = '';
+      next = Number.POSITIVE_INFINITY;
+    },
+  };
+}
+
 /**
  * A line that tells on a terminal how far the work has come once it takes longer than a second: `Listening 42 %`. Anywhere
  * else it tells nothing. `nowMs` is a clock.
@@ -29,22 +63,6 @@ const eraseLine = '\r\u001b[2K';
  * line.end();
  */
 export function progressLine(target: ProgressTarget, nowMs: () => number): ProgressLine {
-  if (!target.isTTY) return { tell: () => {}, end: () => {} };
-  let next = nowMs() + patienceMs;
-  let written = '';
-  return {
-    tell(phase, share) {
-      const now = nowMs();
-      if (now < next) return;
-      next = now + againMs;
-      const text = `${words[phase]} ${Math.round(100 * share)} %`;
-      if (text !== written) target.write(`${eraseLine}${text}`);
-      written = text;
-    },
-    end() {
-      if (written !== '') target.write(eraseLine);
-      written = '';
-      next = Number.POSITIVE_INFINITY;
-    },
-  };
+  const { show, end } = statusLine(target, nowMs);
+  return { tell: (phase, share) => show(() => `${words[phase]} ${Math.round(100 * share)} %`), end };
 }

@@ -7,7 +7,6 @@ import { outputFaultSentence } from '../formats/output-fault-sentence.ts';
 import { strokesTable } from '../formats/strokes-table.ts';
 import { signalsTold } from '../formats/whole-before-signal.ts';
 import { writeAtomically } from '../formats/write-atomically.ts';
-import type { ReportSound } from '../report/parts/listening.ts';
 import { CommandFault } from './command-fault.ts';
 import type { CommandOutput } from './command-output.ts';
 import type { FileOutputs } from './output-paths.ts';
@@ -47,45 +46,18 @@ function write(path: string, contents: string | Uint8Array): void {
   if (fault !== undefined) throw new CommandFault('fault', outputFaultSentence(path, fault));
 }
 
-/** The report; without still pictures, which the page can do without, where they can't be drawn here. */
+/** The report's text; what doesn't go inside it is written beside it. */
 async function report(
   result: TakeResult,
   path: string,
   source: Source | null,
   output: CommandOutput,
 ): Promise<string> {
-  const { writeReport } = await import('../report/write-report.ts');
-  const { PicturesUnavailable } = await import('../report/chart-image.ts');
-  const sound = source === null ? null : await soundBesideOrInside(result, path, source, output);
-  const options = sound === null ? {} : { sound };
-  try {
-    return await writeReport(result, options);
-  } catch (error) {
-    if (!(error instanceof PicturesUnavailable)) throw error;
-    output.stderr(`${error.message} The report draws its pictures when it is opened.\n`);
-    return writeReport(result, { ...options, withImages: false });
-  }
-}
-
-/** The sound for a report; what doesn't go inside is written beside it. */
-async function soundBesideOrInside(
-  result: TakeResult,
-  path: string,
-  source: Source,
-  output: CommandOutput,
-): Promise<ReportSound | null> {
-  const { longestInside, soundForReport } = await import('./sound-for-report.ts');
-  const made = await soundForReport(source, result, path);
-  const long = `The recording is longer than ${longestInside / 60} minutes, so its sound`;
-  if (made === null) {
-    output.stderr(`${long} isn't in the report. Name a file for the report to have the sound beside it.\n`);
-    return null;
-  }
-  if (made.file !== null) {
-    write(made.file.path, made.file.bytes);
-    output.stderr(`${long} was written to ${made.file.path}; keep it beside the report.\n`);
-  }
-  return made.sound;
+  const { reportContents } = await import('./report-contents.ts');
+  const { html, beside, notes } = await reportContents(result, path, source);
+  if (beside !== null) write(beside.path, beside.bytes);
+  for (const note of notes) output.stderr(`${note}\n`);
+  return html;
 }
 
 async function drawPictures(result: TakeResult, folder: string, output: CommandOutput): Promise<void> {

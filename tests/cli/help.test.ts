@@ -41,7 +41,8 @@ describe('help', () => {
       const folder = temporaryFolder();
       copyFileSync(sampleTakePath('accent-one'), join(folder, 'monday.wav'));
       writeFileSync(join(folder, 'monday.mid'), takeMidi(demo)!);
-      writeFileSync(join(folder, 'week-7.sheet'), 'tempo: 144\n>RLR >LRL ; times: 9\n');
+      for (const sheet of ['week-7.sheet', 'monday.sheet'])
+        writeFileSync(join(folder, sheet), 'tempo: 144\n>RLR >LRL ; times: 9\n');
       const kept = ['--sheet', 'week-7.sheet', '--player', 'Mirelle', '--library', 'library'];
       if (needLibrary.includes(name)) runProgram(['grade', 'monday.wav', ...kept], { folder });
       const examples = examplesIn(stdout);
