@@ -11,18 +11,17 @@ export interface RunFit {
 
 const few = 24;
 
-/** The median, without the cost of a general sort where there are few values: it is asked for a million times. */
-const middle = (values: readonly number[]): number => {
+/** The median, without the cost of a general sort where there are few values: it is asked for a million times. Sorts them. */
+const middle = (values: number[]): number => {
   const n = values.length;
   if (n > few) return median(values);
-  const sorted = values.slice();
   for (let i = 1; i < n; i++) {
-    const value = sorted[i]!;
+    const value = values[i]!;
     let k = i - 1;
-    for (; k >= 0 && sorted[k]! > value; k--) sorted[k + 1] = sorted[k]!;
-    sorted[k + 1] = value;
+    for (; k >= 0 && values[k]! > value; k--) values[k + 1] = values[k]!;
+    values[k + 1] = value;
   }
-  return n % 2 === 1 ? sorted[(n - 1) / 2]! : (sorted[n / 2 - 1]! + sorted[n / 2]!) / 2;
+  return n % 2 === 1 ? values[(n - 1) / 2]! : (values[n / 2 - 1]! + values[n / 2]!) / 2;
 };
 
 const lineThrough = (times: readonly number[], beats: readonly number[], weights: readonly number[]) => {
@@ -63,13 +62,17 @@ export const fitRun = (times: readonly number[], beats: readonly number[]): RunF
   }
   if (slopes.length === 0) return null;
   let period = middle(slopes);
-  let origin = middle(times.map((time, i) => time - period * beats[i]!));
+  const values: number[] = [];
+  for (let i = 0; i < n; i++) values.push(times[i]! - period * beats[i]!);
+  let origin = middle(values);
   let spread = 0;
+  const weights: number[] = [];
   for (let round = 0; round < 6; round++) {
-    const residuals = times.map((time, i) => time - origin - period * beats[i]!);
-    spread = madToSd * middle(residuals.map(Math.abs));
+    for (let i = 0; i < n; i++) values[i] = Math.abs(times[i]! - origin - period * beats[i]!);
+    for (let i = 0; i < n; i++) weights[i] = values[i]!;
+    spread = madToSd * middle(values);
     const bound = 1.345 * Math.max(spread, 1e-6);
-    const weights = residuals.map((r) => (Math.abs(r) <= bound ? 1 : bound / Math.abs(r)));
+    for (let i = 0; i < n; i++) weights[i] = weights[i]! <= bound ? 1 : bound / weights[i]!;
     const line = lineThrough(times, beats, weights);
     const settled = line.origin === origin && line.period === period;
     ({ origin, period } = line);

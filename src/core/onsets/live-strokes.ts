@@ -67,9 +67,9 @@ const liveStroke = ({ time, levelDb, evidence }: Stroke): LiveStroke => ({
   confidence: confidenceOf(evidence),
 });
 
-/** Log-odds of a confidence as a line over the logarithm of the evidence; fitted by the benchmark that writes the table. */
-const odds = { at12: 0.5, perFold: 1.2 };
+/** Log-odds of a confidence, a line over the logarithm of the evidence up to the most; fitted to the table in reports/live.md. */
+const odds = { at12: -1.5, perFold: 2.05, most: 4.7 };
 
 function confidenceOf(evidence: number): number {
-  return 1 / (1 + Math.exp(-(odds.at12 + odds.perFold * Math.log(evidence / 12))));
+  return 1 / (1 + Math.exp(-Math.min(odds.most, odds.at12 + odds.perFold * Math.log(evidence / 12))));
 }

@@ -28,13 +28,15 @@ export interface TakeFacts {
 export type EngineWish =
   | { readonly wish: 'grade'; readonly sound: TakeSound; readonly facts: TakeFacts }
   | { readonly wish: 'report'; readonly result: TakeResult; readonly sound: TakeSound | null }
-  | { readonly wish: 'hear'; readonly sampleRate: number }
+  | { readonly wish: 'warm-up' }
+  | { readonly wish: 'hear'; readonly sampleRate: number; readonly sheet: Sheet; readonly live: boolean }
   | {
       readonly wish: 'hear-more';
       readonly recording: number;
       readonly at: number;
       readonly samples: Float32Array;
     }
+  | { readonly wish: 'over'; readonly recording: number }
   | { readonly wish: 'grade-heard'; readonly recording: number; readonly facts: TakeFacts }
   | { readonly wish: 'leave'; readonly recording: number };
 

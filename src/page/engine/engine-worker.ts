@@ -16,6 +16,7 @@ type Tell = (answer: EngineAnswer, transfer?: Transferable[]) => void;
 
 /** Recordings that are heard while they come, by the number of the wish that began it. */
 const along = new Map<number, HearingAlong>();
+let warm = false;
 
 scope.addEventListener('message', async ({ data: { number, body } }) => {
   const tell: Tell = (answer, transfer = []) => scope.postMessage({ number, body: answer }, transfer);
@@ -34,15 +35,21 @@ async function grant(body: EngineWish, number: number, tell: Tell): Promise<void
       return grade(body.sound, body.facts, tell);
     case 'report':
       return report(body.result, body.sound, tell);
+    case 'warm-up':
+      if (!warm) warmUp();
+      warm = true;
+      return;
     case 'hear':
-      along.set(number, hearAlong(body.sampleRate));
-      return warmUp();
+      along.set(number, hearAlong(body));
+      return;
     case 'hear-more': {
       const heard = along.get(body.recording)?.add(body.at, body.samples);
-      if (heard !== undefined)
-        scope.postMessage({ number: body.recording, body: { answer: 'heard', heard } });
+      if (heard) scope.postMessage({ number: body.recording, body: { answer: 'heard', heard } });
       return;
     }
+    case 'over':
+      along.get(body.recording)?.over();
+      return;
     case 'grade-heard': {
       const { result, bytes } = await along.get(body.recording)!.grade(body.facts);
       along.delete(body.recording);

@@ -32,8 +32,10 @@ export interface Engine {
   report(result: TakeResult, sound: TakeSound | null): Promise<string>;
   gradeBytes(take: GradeBytes): Promise<Graded>;
   gradeSamples(take: GradeSamples): Promise<Graded>;
-  /** Begins to hear a recording while it comes; `told` hears what is heard of it. */
-  hear(sampleRate: number, told?: HeardTold): HeardRecording;
+  /** Has everything ready for a take that is about to be played. */
+  warmUp(): void;
+  /** Begins to hear a recording of what the sheet says while it comes; `told`, where given, hears of its strokes. */
+  hear(sampleRate: number, sheet: Sheet, told?: HeardTold): HeardRecording;
   stop(): void;
 }
 
@@ -86,9 +88,9 @@ export function startEngine(): Engine {
     return { result, html: await report(result, sound) };
   }
 
-  function hear(sampleRate: number, told: HeardTold = () => undefined): HeardRecording {
-    const recording = send({ wish: 'hear', sampleRate });
-    along.set(recording, told);
+  function hear(sampleRate: number, sheet: Sheet, told?: HeardTold): HeardRecording {
+    const recording = send({ wish: 'hear', sampleRate, sheet, live: told !== undefined });
+    if (told !== undefined) along.set(recording, told);
     let gone = false;
     const leave = () => {
       if (!gone) send({ wish: 'leave', recording });
@@ -102,6 +104,9 @@ export function startEngine(): Engine {
         if (at + samples.length > longestAlong * sampleRate) return leave();
         const copy = samples.slice();
         send({ wish: 'hear-more', recording, at, samples: copy }, [copy.buffer]);
+      },
+      over() {
+        if (!gone) send({ wish: 'over', recording });
       },
       async grade(facts) {
         if (gone) return null;
@@ -118,6 +123,7 @@ export function startEngine(): Engine {
   return {
     grade,
     report,
+    warmUp: () => void send({ wish: 'warm-up' }),
     hear,
     gradeBytes: ({ bytes, ...asked }) => both({ bytes }, asked),
     gradeSamples: ({ samples, sampleRate, ...asked }) => both({ samples, sampleRate }, asked),

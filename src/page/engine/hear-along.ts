@@ -1,5 +1,8 @@
+import type { Sheet } from '../../core/exercise/sheet.ts';
+import { gradeTake } from '../../core/grade-take.ts';
 import { gradeHearing } from '../../core/grading/grade-hearing.ts';
 import { type LiveHeard, liveStrokes } from '../../core/onsets/live-strokes.ts';
+import type { Hearing } from '../../core/onsets/stroke.ts';
 import { growingSource } from '../../core/signal/growing-source.ts';
 import { growingWav } from '../../formats/growing-wav.ts';
 import type { TakeFacts } from './engine-messages.ts';
@@ -8,33 +11,64 @@ import { sha256Of } from './sha256-of.ts';
 
 /** A recording in the engine's worker, heard and written as a file while it comes. */
 export interface HearingAlong {
-  add(at: number, samples: Float32Array): LiveHeard;
+  /** What is heard now; null where nobody wants to know. */
+  add(at: number, samples: Float32Array): LiveHeard | null;
+  /** Nothing more comes: settles what was heard. */
+  over(): void;
   grade(facts: TakeFacts): Promise<HeardResult>;
 }
 
+/** What is to be heard. */
+export interface AlongWish {
+  readonly sampleRate: number;
+  readonly sheet: Sheet;
+  /** Whether strokes are followed while they are played: nothing may hold them up then. */
+  readonly live: boolean;
+}
+
+/**
+ * s of a recording after which what there is of it is graded once for nothing: a browser compiles a program for what it is
+ * given, and grading is twice as quick after it. Before most takes can be over.
+ */
+const rehearsedAt = 8;
+
 /** What is graded is what the file gives back, so that grading the file again gives the same. */
-export function hearAlong(sampleRate: number): HearingAlong {
+export function hearAlong({ sampleRate, sheet: played, live: followed }: AlongWish): HearingAlong {
   const recording = growingSource(sampleRate);
   const wav = growingWav(sampleRate);
   const live = liveStrokes();
   let length = 0;
+  let rehearsed = followed;
   const append = (samples: Float32Array) => {
     recording.add(length, wav.add(samples));
     length += samples.length;
   };
+  let end: { bytes: Uint8Array<ArrayBuffer>; digest: Promise<string>; hearing: Hearing } | undefined;
+  function settled() {
+    if (end === undefined) {
+      const bytes = wav.bytes();
+      // The digest is worked out beside the hearing.
+      const digest = sha256Of(bytes);
+      end = { bytes, digest, hearing: live.listening.end(recording.source()) };
+    }
+    return end;
+  }
   return {
     add(at, samples) {
       if (at > length) append(new Float32Array(at - length));
       append(samples.subarray(length - at));
-      return live.goOn(recording.source());
+      const heard = live.goOn(recording.source());
+      if (!rehearsed && length > rehearsedAt * sampleRate) {
+        rehearsed = true;
+        gradeTake(recording.source(), played);
+      }
+      return followed ? heard : null;
     },
+    over: () => void settled(),
     async grade({ sheet, ...known }) {
-      const bytes = wav.bytes();
-      // Worked out beside the hearing.
-      const digest = sha256Of(bytes);
-      const source = recording.source();
-      const hearing = live.listening.end(source);
-      return { result: gradeHearing(source, hearing, sheet, { ...known, sha256: await digest }), bytes };
+      const { bytes, digest, hearing } = settled();
+      const sha256 = await digest;
+      return { result: gradeHearing(recording.source(), hearing, sheet, { ...known, sha256 }), bytes };
     },
   };
 }

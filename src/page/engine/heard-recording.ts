@@ -6,7 +6,9 @@ import type { TakeFacts } from './engine-messages.ts';
 export interface HeardRecording {
   /** Samples that begin at frame `at` of the recording; what is missing before them is silence. They are copied. */
   add(at: number, samples: Float32Array): void;
-  /** The recording is over. Null where it couldn't be heard along: too long, or the worker failed. */
+  /** The recording is over: what can be done is begun, though it isn't known yet what else is to be said of it. */
+  over(): void;
+  /** Grades it. Null where it couldn't be heard along: too long, or the worker failed. */
   grade(facts: TakeFacts): Promise<HeardResult | null>;
   /** Forgets it. */
   leave(): void;

@@ -44,7 +44,7 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
 
   useEffect(() => {
     // Loaded while the take is played, so that it is there when it ends.
-    sharedEngine();
+    sharedEngine().warmUp();
     void import('../result/result-view.tsx');
     let gone = false;
     let ending = false;
@@ -75,13 +75,16 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
       plan,
       volume: click.volume,
       name,
-      told: ({ strokes, heardSeconds }) => {
-        if (strokes.length > 0) told.current(strokes);
-        control.current?.hear(
-          strokes.map(({ time }) => time),
-          heardSeconds,
-        );
-      },
+      told:
+        click.strokesShown || holding
+          ? ({ strokes, heardSeconds }) => {
+              if (strokes.length > 0) told.current(strokes);
+              control.current?.hear(
+                strokes.map(({ time }) => time),
+                heardSeconds,
+              );
+            }
+          : undefined,
       // The meter itself says that it is too loud.
       trouble: ({ code, sentence }) => code !== 'clipped' && setTroubles((old) => [...old, sentence]),
       ended: () => void finish(),

@@ -22,7 +22,7 @@ export interface TakeWish {
   readonly volume: number;
   readonly name: string;
   /** Told of the strokes while the take comes. */
-  readonly told: HeardTold;
+  readonly told?: HeardTold | undefined;
   readonly trouble: (trouble: Trouble) => void;
   readonly ended: () => void;
 }
@@ -45,7 +45,7 @@ export async function startTake({
       microphone,
       click,
       sheetText: writeSheet(sheet),
-      hear: (sampleRate) => sharedEngine().hear(sampleRate, told),
+      hear: (sampleRate) => sharedEngine().hear(sampleRate, sheet, told),
       ...rest,
     });
     return {

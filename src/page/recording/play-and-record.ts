@@ -137,10 +137,11 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
     sound?.stop();
     const outputNow = currentOutput(context);
     if (context.state === 'running') await new Promise((resolve) => setTimeout(resolve, 1000 * tail));
+    capture.stop();
+    heard?.over();
     if ((await outputNow).id !== output.id) meet('output-changed');
     unwatch();
     sleep();
-    capture.stop();
     const { gaps, first, length } = capture.frames();
     const way = { outputId: output.id, inputId: microphone.deviceId, sampleRate };
     const delays = delaysOf(way);
@@ -154,7 +155,9 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
     await writer.end();
     const silent = muted.map(({ from, to }): RecordingGap => ({ at: from, frames: (to ?? length) - from }));
     return {
-      samples: capture.samples(),
+      get samples() {
+        return capture.samples();
+      },
       heard,
       sampleRate,
       gaps: [...gaps, ...silent].filter(({ frames }) => frames > 0).sort((a, b) => a.at - b.at),
