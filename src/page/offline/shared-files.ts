@@ -3,6 +3,9 @@ const cacheName = 'evenhand-shared';
 /** Where a phone sends what is shared to the installed page; the manifest says the same. */
 export const sharedPath = '/share';
 
+/** How the address ends under which the page finds what was shared. */
+export const sharedMark = '?shared';
+
 /** Puts shared recordings aside until the page asks for them, and leads to the takes. */
 export async function keepShared(request: Request): Promise<Response> {
   const form = await request.formData();
@@ -14,7 +17,7 @@ export async function keepShared(request: Request): Promise<Response> {
       return cache.put(`./shared-${Date.now()}-${i}`, new Response(file, { headers }));
     }),
   );
-  return Response.redirect('./#/takes?shared', 303);
+  return Response.redirect(`./#/takes${sharedMark}`, 303);
 }
 
 /** The recordings that were shared to the page since it was last asked; they are given once. */

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { ListedSheet } from '../../../library/list-sheets.ts';
 import { sharedEngine } from '../../engine/shared-engine.ts';
-import { takeSharedFiles } from '../../offline/shared-files.ts';
+import { sharedMark, takeSharedFiles } from '../../offline/shared-files.ts';
 import { openBrowserLibrary } from '../browser-library.ts';
 import { looksLikeTakeFile } from '../import-files.ts';
 import { sharedImportQueue } from '../import-queue.ts';
@@ -29,7 +29,8 @@ export function AddRecordings({ sheets, changed }: Props) {
     setAsking((asked) => [...asked, ...files.filter((file) => !looksLikeTakeFile(file))]);
   };
   useEffect(() => {
-    void takeSharedFiles().then(receive);
+    // Only the page that they were sent to: one that is about to give way to it would take them along.
+    if (location.hash.endsWith(sharedMark)) void takeSharedFiles().then(receive);
     return queue.onChange(() => {
       redraw((count) => count + 1);
       changed();
