@@ -83,7 +83,7 @@ function takeFrom(take: string | undefined, { json }: Options): string {
 export function gradeCommand(output: CommandOutput = toProcess): Command {
   const command = new Command('grade')
     .description('Grade a recorded take against what was to be played.')
-    .argument('[take]', 'the recording; - reads it from a pipe')
+    .argument('[take]', 'the recording (WAV, FLAC, MP3, M4A, Ogg, video, …); - reads it from a pipe')
     .option('--exercise <text>', 'what was played: name of an exercise, or notation in quotes')
     .option('--sheet <file>', 'what was played: a file with several exercises');
   for (const { name, value, about } of [...lineOptions, ...riseOptions])

@@ -72,7 +72,7 @@ function madeFolder(folder: string): void {
 export function sessionCommand(output: CommandOutput = toProcess): Command {
   return new Command('session')
     .description('Grade a whole practice session in one recording, line by line.')
-    .argument('<recording>', 'the recording, a WAV file; - reads it from a pipe')
+    .argument('<recording>', 'the recording (WAV, FLAC, MP3, M4A, Ogg, video, …); - reads it from a pipe')
     .requiredOption('--sheet <file>', 'the lines that were practised')
     .option(
       '--rubric <name>',

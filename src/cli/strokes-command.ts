@@ -60,7 +60,7 @@ function asJson(name: string, { noiseFloorDb, click }: Hearing, sounds: readonly
 export function strokesCommand(output: CommandOutput = toProcess): Command {
   return new Command('strokes')
     .description('List the strokes found in a recording, with time and level.')
-    .argument('<take>', 'the recording, a WAV file; - reads it from a pipe')
+    .argument('<take>', 'the recording (WAV, FLAC, MP3, M4A, Ogg, video, …); - reads it from a pipe')
     .option('--all', 'show other sounds too, with standard errors and what each sound is')
     .option('--json', 'write JSON')
     .addHelpText('after', help)

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { closeSync, fstatSync, openSync } from 'node:fs';
 import { basename } from 'node:path';
 import { isatty } from 'node:tty';
+import { aacByPackage } from './aac-by-package.ts';
 import type { Bytes } from './bytes.ts';
 import { fileBytes } from './file-bytes.ts';
 import { type OpenSound, openSound } from './open-sound.ts';
@@ -63,7 +64,7 @@ export async function openRecording(path: string): Promise<RecordingOutcome> {
 }
 
 async function readRecording(name: string, bytes: Bytes, closeFile: () => void): Promise<RecordingOutcome> {
-  const opened = await openSound(bytes, { makeScratch: scratchFile });
+  const opened = await openSound(bytes, { makeScratch: scratchFile, aac: aacByPackage });
   if (!opened.ok) return { ...opened, name };
   let hash: string | undefined;
   const sha256 = (): string => {

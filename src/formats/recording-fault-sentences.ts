@@ -82,7 +82,7 @@ function layoutSentence(file: string, fault: LayoutFault): string {
     case 'coded-unreadable':
       return `${file} is ${kinds[fault.facts.kind].words}, but damaged or cut short so that its sound can't be decoded. Copy it from the recorder again.`;
     case 'no-sound-track':
-      return `${file} is ${kinds[fault.facts.kind].words} in which no sound was found that can be read. Choose the recording of the take.`;
+      return `${file} is ${kinds[fault.facts.kind].words} in which no sound was found: it has none, or it is damaged or cut short. Choose another recording or copy it from the recorder again.`;
     case 'codec-unreadable':
       return `${file} holds sound in a coding that can't be read here: ${codings[fault.facts.codec] ?? printable(fault.facts.codec)}. ${saveAsWav}`;
     case 'aac-decoder-missing':

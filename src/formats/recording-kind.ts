@@ -34,7 +34,17 @@ const signatures = [
 ] as const;
 
 /** Kinds whose sound is decoded, if the coding inside is known. */
-const decodedKinds: ReadonlySet<string> = new Set(['flac']);
+const decodedKinds: ReadonlySet<string> = new Set([
+  'flac',
+  'mp3',
+  'aac',
+  'ogg',
+  'webm',
+  'm4a',
+  'mp4',
+  'quicktime',
+  '3gp',
+]);
 
 /** Whether the sound of such a file has to be decoded before it can be read. */
 export const isDecoded = (kind: RecordingKind): boolean => decodedKinds.has(kind);

@@ -90,19 +90,16 @@ describeProgram('ffmpeg', 'wave files of ffmpeg', (ffmpeg) => {
     });
   });
 
-  it.each(['mp3', 'aiff', 'au', 'caf', 'mp4', 'w64', 'webm', 'ogg'])(
-    'names a file of the kind %s',
-    async (container) => {
-      const folder = temporaryFolder();
-      const to = join(folder, `to.${container}`);
-      run(['-i', writeTake(folder), ...(container === 'ogg' ? ['-c:a', 'flac'] : []), to]);
-      const kind = container === 'w64' ? 'wave64' : container;
-      expect(await openRecording(to)).toMatchObject({
-        ok: false,
-        fault: { code: 'not-a-recording', facts: { kind } },
-      });
-    },
-  );
+  it.each(['aiff', 'au', 'caf', 'w64'])('names a file of the kind %s', async (container) => {
+    const folder = temporaryFolder();
+    const to = join(folder, `to.${container}`);
+    run(['-i', writeTake(folder), to]);
+    const kind = container === 'w64' ? 'wave64' : container;
+    expect(await openRecording(to)).toMatchObject({
+      ok: false,
+      fault: { code: 'not-a-recording', facts: { kind } },
+    });
+  });
 });
 
 describeProgram('sox', 'wave files of sox', (sox) => {

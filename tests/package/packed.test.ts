@@ -1,8 +1,11 @@
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { memoryBytes } from '../../src/formats/memory-bytes.ts';
+import { openSound } from '../../src/formats/open-sound.ts';
+import { mp3Of } from '../../src/formats/write-mp3.ts';
 
 const root = join(import.meta.dirname, '../..');
 const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as {
@@ -64,6 +67,29 @@ describe('the archive that is published', () => {
     };
     const sample = JSON.parse(readFileSync(join(root, 'reports/samples/demo.json'), 'utf8')) as typeof result;
     expect(result.strokes.time).toEqual(sample.strokes.time);
+  });
+
+  it('reads an MP3 file with a decoder of its own', async () => {
+    const wave = memoryBytes(readFileSync(demo('demo.wav')));
+    const opened = await openSound(wave, {});
+    if (!opened.ok) throw new Error(opened.fault.code);
+    writeFileSync(join(folder, 'demo.mp3'), await mp3Of(opened.source));
+    const { status, stdout, stderr } = run(['grade', 'demo.mp3', '--sheet', demo('demo.sheet')]);
+    expect([status, stderr]).toEqual([0, '']);
+    expect(stdout).toContain('Overall');
+  });
+
+  it('reads a FLAC file, and says in a sentence that AAC needs a decoder', () => {
+    // RFC 9639, D.1: one sample, and no stroke.
+    const flac =
+      '664c6143800000221000100000000f00000f0ac442f0000000013e84b41807dc690307586a3dad1a2e0ffff869180000bf0358fd03128baa9a';
+    writeFileSync(join(folder, 'short.flac'), Buffer.from(flac, 'hex'));
+    expect(run(['strokes', 'short.flac'])).toMatchObject({ status: 0, stdout: '' });
+    // Three frames of silence as ADTS.
+    const aac = 'fff15080021ffc210049900219002380'.repeat(3);
+    writeFileSync(join(folder, 'short.aac'), Buffer.from(aac, 'hex'));
+    const { status, stderr } = run(['strokes', 'short.aac']);
+    expect([status, stderr]).toEqual([3, expect.stringContaining('npm install @audio/decode-aac')]);
   });
 
   it('asks nothing of any network', () => {

@@ -67,8 +67,9 @@ export async function decodeTrack(
 }
 
 function gapBetween(before: Packet | null, packet: Packet): number {
-  if (before === null || before.timestamp === null || packet.timestamp === null) return 0;
-  return packet.timestamp - before.timestamp - (before.duration ?? 0);
+  // Without a length stated, as at the end of a cluster in Matroska, nothing can be told.
+  if (!before?.duration || before.timestamp === null || packet.timestamp === null) return 0;
+  return packet.timestamp - before.timestamp - before.duration;
 }
 
 /** s of sound to be heard, by the times that the file states. */

@@ -8,7 +8,9 @@ import { type Room, soundWriter, TooMuchSound } from './decoded-source.ts';
 import { decoders, type MakeDecoder } from './decoders.ts';
 import { flacTrack } from './flac-track.ts';
 import type { LostStretch } from './join-sound.ts';
+import { mp3Track } from './mp3-track.ts';
 import { type SoundTrack, soundTrack } from './sound-track.ts';
+import { sturdyDecoder } from './sturdy-decoder.ts';
 
 export interface OpenCoded {
   readonly ok: true;
@@ -43,7 +45,7 @@ export async function openCoded(
   kind: RecordingKind,
   means: DecodingMeans,
 ): Promise<CodedOutcome> {
-  const track = await (kind === 'flac' ? flac(bytes) : soundTrack(bytes)).catch(() => undefined);
+  const track = await trackOf(bytes, kind).catch(() => undefined);
   if (track === undefined) return fault({ code: 'coded-unreadable', facts: { kind } });
   if (track === null) return fault({ code: 'no-sound-track', facts: { kind } });
   try {
@@ -57,7 +59,10 @@ export async function openCoded(
   }
 }
 
-const flac = async (bytes: Bytes): Promise<SoundTrack> => flacTrack(bytes);
+async function trackOf(bytes: Bytes, kind: RecordingKind): Promise<SoundTrack | null> {
+  if (kind === 'flac') return flacTrack(bytes);
+  return kind === 'mp3' ? mp3Track(bytes) : soundTrack(bytes);
+}
 
 function refused({ channels, sampleRate }: SoundTrack): CodedFault | null {
   if (channels === 0) return { code: 'no-channels', facts: {} };
@@ -80,7 +85,7 @@ async function decoded(
 ): Promise<CodedOutcome> {
   const writer = soundWriter(room);
   try {
-    const decoder = await make(track).catch(() => null);
+    const decoder = await sturdyDecoder(make, track).catch(() => null);
     if (decoder === null) return fault({ code: 'coded-unreadable', facts: { kind } });
     try {
       const { lost } = await decodeTrack(track.packets(), decoder, writer);

@@ -4,6 +4,7 @@ import {
   EncodedPacketSink,
   FLAC,
   Input,
+  type InputAudioTrack,
   Logging,
   MATROSKA,
   MP3,
@@ -43,8 +44,8 @@ export interface SoundTrack {
 /** What may be held of the file while packets are read, bytes. */
 const mostCached = 4 * 2 ** 20;
 
-/** Only what lies in one file and needs no net. */
-const formats = [FLAC, MP3, ADTS, OGG, WEBM, MATROSKA, MP4, QTFF];
+/** Only what lies in one file and needs no net. MP3 is looked for late: chance can put its marks anywhere. */
+const formats = [MP4, QTFF, MATROSKA, WEBM, OGG, FLAC, MP3, ADTS];
 
 // Faults are told in one sentence of our own.
 Logging.level = 0;
@@ -61,6 +62,7 @@ export async function soundTrack(bytes: Bytes): Promise<SoundTrack | null> {
     maxCacheSize: mostCached,
     handleUnhandledError: () => undefined,
   });
+  refuseCircles(source, 50_000 + bytes.length / 4);
   const input = new Input({ source, formats });
   try {
     const track = await input.getPrimaryAudioTrack();
@@ -76,7 +78,7 @@ export async function soundTrack(bytes: Bytes): Promise<SoundTrack | null> {
       sampleRate: await track.getSampleRate(),
       description: config?.description === undefined ? null : bytesOf(config.description),
       fullCodec: config?.codec ?? null,
-      statedSeconds: await track.getDurationFromMetadata(),
+      statedSeconds: await statedSeconds(input, track),
       packets: () => new EncodedPacketSink(track).packets(),
       close: () => input.dispose(),
     };
@@ -84,6 +86,29 @@ export async function soundTrack(bytes: Bytes): Promise<SoundTrack | null> {
     input.dispose();
     throw error;
   }
+}
+
+/**
+ * The demuxer can go round in a circle in a damaged file, without ever letting others work. It asks for the file's size
+ * each time round, and is refused after more askings than any sound file needs.
+ */
+function refuseCircles(source: CustomSource, most: number): void {
+  const asked = source as unknown as { _getFileSize(): number | null | undefined };
+  const sizeOf = asked._getFileSize.bind(source);
+  let times = 0;
+  asked._getFileSize = () => {
+    times += 1;
+    if (times > most) throw new Error('No way was found through a damaged file.');
+    return sizeOf();
+  };
+}
+
+/** WebM states how long the whole is: with video, that tells nothing of the sound. */
+async function statedSeconds(input: Input, track: InputAudioTrack): Promise<number | null> {
+  const format = await input.getFormat();
+  const ofAll = format === WEBM || format === MATROSKA;
+  if (ofAll && (await input.getPrimaryVideoTrack()) !== null) return null;
+  return track.getDurationFromMetadata();
 }
 
 const bytesOf = (buffer: AllowSharedBufferSource): Uint8Array =>

@@ -13,13 +13,32 @@ export interface CodedForm {
 /** Codes a wave file by ffmpeg; gives the path of what it wrote. */
 export function encoded(ffmpeg: string, folder: string, form: CodedForm, wav: string): string {
   const path = join(folder, form.file);
-  execFileSync(ffmpeg, ['-v', 'error', '-y', '-i', wav, ...form.options, path]);
+  execFileSync(ffmpeg, [
+    '-v',
+    'error',
+    '-y',
+    '-i',
+    wav,
+    ...form.options,
+    ...(form.options.includes('-ar') ? [] : ['-ar', '48000']),
+    path,
+  ]);
   return path;
 }
 
 /** One channel of a file as ffmpeg decodes it at its own rate. */
-export function decodedByFfmpeg(ffmpeg: string, path: string, channel = 0): Float32Array {
-  const args = ['-v', 'error', '-i', path, '-map', '0:a:0', '-af', `pan=mono|c0=c${channel}`];
+export function decodedByFfmpeg(ffmpeg: string, path: string, channel = 0, decoder?: string): Float32Array {
+  const args = [
+    '-v',
+    'error',
+    ...(decoder === undefined ? [] : ['-c:a', decoder]),
+    '-i',
+    path,
+    '-map',
+    '0:a:0',
+    '-af',
+    `pan=mono|c0=c${channel}`,
+  ];
   const out = execFileSync(ffmpeg, [...args, '-f', 'f32le', '-'], { maxBuffer: 2 ** 30 });
   return new Float32Array(Uint8Array.from(out).buffer);
 }
@@ -28,6 +47,14 @@ export async function openedFile(path: string): Promise<OpenRecording> {
   const opened = await openRecording(path);
   if (!opened.ok) throw new Error(`${path}: ${opened.fault.code}`);
   return opened;
+}
+
+/** Largest difference of samples at the same place, of as many as both have. */
+export function largestDifference(ours: Float32Array, theirs: Float32Array): number {
+  let largest = 0;
+  for (let i = 0; i < Math.min(ours.length, theirs.length); i++)
+    largest = Math.max(largest, Math.abs(ours[i]! - theirs[i]!));
+  return largest;
 }
 
 /** By how many frames ours comes later, is longer, and by how much it differs where both are: largest and rms. */
@@ -44,5 +71,6 @@ export function compared(ours: Float32Array, theirs: Float32Array) {
   return { later, longer: ours.length - theirs.length, largest, rms: Math.sqrt(squares / frames) };
 }
 
-/** A short take of the usual rate. */
-export const shortTake = sampleTakePath('recorded-snare');
+/** A short take. */
+export const takeName = 'accent-one';
+export const shortTake = sampleTakePath(takeName);

@@ -1,35 +1,76 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { gradeCommand } from '../../../src/cli/grade-command.ts';
+import type { TakeResult } from '../../../src/core/result/take-result.ts';
+import { memoryBytes } from '../../../src/formats/memory-bytes.ts';
+import { openRecording } from '../../../src/formats/open-recording.ts';
+import { openSound } from '../../../src/formats/open-sound.ts';
+import { compareResults, movedBy } from '../../bench/compare-results.ts';
+import { sampleSheetPath } from '../../cli/built-program.ts';
 import { describeProgram } from '../../programs.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
-import { compared, decodedByFfmpeg, encoded, openedFile, shortTake } from './coded-take.ts';
+import { codedForms } from './coded-forms.ts';
+import {
+  decodedByFfmpeg,
+  encoded,
+  largestDifference,
+  openedFile,
+  shortTake,
+  takeName,
+} from './coded-take.ts';
 
-/** Differences in frames from ffmpeg's decoding, which knows what encoders add: sound comes later, is longer. */
-interface Expected {
-  readonly later: number;
-  readonly longer: number;
-  /** Largest difference of a sample. */
-  readonly largest: number;
+const ofTime = ['evenness', 'shape', 'steadiness', 'completeness'];
+
+/** Grades a take as the command line does. */
+async function graded(path: string): Promise<TakeResult> {
+  let written = '';
+  const output = { stdout: (text: string) => (written += text), stderr: () => undefined };
+  await gradeCommand(output).parseAsync([path, '--sheet', sampleSheetPath(takeName), '--json'], {
+    from: 'user',
+  });
+  return JSON.parse(written) as TakeResult;
 }
-const same: Expected = { later: 0, longer: 0, largest: 0 };
 
 describeProgram('ffmpeg', 'takes in files of other encoders', (ffmpeg) => {
-  it.each<[string, string, readonly string[], Expected]>([
-    ['FLAC, 16 bits', 'a.flac', [], same],
-    ['FLAC, 24 bits, stereo', 'b.flac', ['-ac', '2', '-sample_fmt', 's32'], same],
-  ])('%s', async (_, file, options, expected) => {
-    const path = encoded(ffmpeg, temporaryFolder(), { file, options }, shortTake);
-    const recording = await openedFile(path);
-    const { source, notes, gaps } = recording;
-    expect({ notes, gaps }).toEqual({ notes: [], gaps: [] });
-    for (let channel = 0; channel < source.channels; channel++) {
-      const ours = source.read(channel, 0, source.length);
-      const { later, longer, largest } = compared(ours, decodedByFfmpeg(ffmpeg, path, channel));
-      expect({ later, longer }).toEqual({ later: expected.later, longer: expected.longer });
-      expect(largest).toBeLessThanOrEqual(expected.largest);
-    }
-    recording.close();
+  let wave: TakeResult;
+  beforeAll(async () => {
+    wave = await graded(shortTake);
+  });
+
+  describe.each(codedForms)('$name', (form) => {
+    const folder = mkdtempSync(join(tmpdir(), 'evenhand-'));
+    const path = join(folder, form.file);
+    beforeAll(() => void encoded(ffmpeg, folder, form, shortTake));
+    afterAll(() => rmSync(folder, { recursive: true }));
+
+    it('decodes to what ffmpeg makes of it, without what its encoder added', async () => {
+      const recording = await openedFile(path);
+      const { source, notes, gaps } = recording;
+      expect({ notes, gaps }).toEqual({ notes: [], gaps: [] });
+      const theirs = decodedByFfmpeg(ffmpeg, path, 0, form.decoder);
+      const ours = source.read(0, 0, source.length);
+      expect(ours.length - theirs.length).toBe(form.longer ?? 0);
+      // A strike moved by one frame would differ by tenths.
+      expect(largestDifference(ours, theirs)).toBeLessThanOrEqual(form.largest);
+      recording.close();
+    });
+
+    it.runIf(form.graded)(
+      'gets the grade of the wave file from the command line, within the intervals',
+      async () => {
+        const { points, figures, lost, gained, refused } = compareResults(wave, await graded(path));
+        expect([lost, gained]).toEqual([0, 0]);
+        for (const id of form.levelsChange ? ofTime : Object.keys(points))
+          expect(Math.abs(points[id]!), id).toBeLessThan(3);
+        if (form.levelsChange) return;
+        expect(figures.length).toBeGreaterThan(80);
+        expect(figures.filter((pair) => Math.abs(movedBy(pair)) > 1)).toEqual([]);
+        expect(refused).toEqual([]);
+      },
+    );
   });
 
   it('tells how much is missing of a file that was cut short', async () => {
@@ -63,5 +104,26 @@ describeProgram('ffmpeg', 'takes in files of other encoders', (ffmpeg) => {
     const expected = all.source.read(0, 0, all.source.length);
     expected.fill(0, gap!.at, gap!.at + gap!.frames);
     expect(damaged.source.read(0, 0, all.source.length)).toEqual(expected);
+  });
+
+  it.each([
+    ['a video without sound', 'a.mp4', ['-an', '-c:v', 'mpeg4'], 'no-sound-track'],
+    ['a coding that is not read here', 'b.mkv', ['-c:a', 'ac3'], 'codec-unreadable'],
+    ['too many channels', 'c.mov', ['-c:a', 'pcm_s16le', '-ac', '16'], 'too-many-channels'],
+  ])('has a sentence for %s', async (_, file, options, code) => {
+    const folder = temporaryFolder();
+    const path = join(folder, file);
+    const video = ['-f', 'lavfi', '-i', 'testsrc=size=64x48:rate=5', '-t', '1'];
+    execFileSync(ffmpeg, ['-v', 'error', '-i', shortTake, ...video, ...options, path]);
+    expect(await openRecording(path)).toMatchObject({ ok: false, fault: { code } });
+  });
+
+  it('says what to install where AAC can not be decoded', async () => {
+    const form = codedForms.find(({ file }) => file === 'm.m4a')!;
+    const bytes = readFileSync(encoded(ffmpeg, temporaryFolder(), form, shortTake));
+    expect(await openSound(memoryBytes(bytes), {})).toEqual({
+      ok: false,
+      fault: { code: 'aac-decoder-missing', facts: {} },
+    });
   });
 });
