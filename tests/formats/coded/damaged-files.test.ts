@@ -36,15 +36,16 @@ describeProgram('ffmpeg', 'damaged files', (ffmpeg) => {
     const random = seeded('damaged files');
     const before = process.memoryUsage().rss;
     let decoded = 0;
-    for (let i = 0; i < 160; i++) {
+    for (let i = 0; i < 80; i++) {
       const seconds = await secondsOf(damaged(files[i % files.length]!, random));
       if (seconds > 0) decoded += 1;
       // Half a second of sound; an invented length would be minutes.
       expect(seconds, `damage ${i}`).toBeLessThan(60);
     }
-    expect(decoded).toBeGreaterThan(40);
+    expect(decoded).toBeGreaterThan(20);
     expect(process.memoryUsage().rss - before).toBeLessThan(400e6);
-  });
+    // Decoders start anew for each; a busy machine takes minutes.
+  }, 240_000);
 });
 
 it('a WebM file that is junk to its end sends the demuxer round in no circle', async () => {

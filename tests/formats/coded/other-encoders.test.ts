@@ -58,19 +58,17 @@ describeProgram('ffmpeg', 'takes in files of other encoders', (ffmpeg) => {
       recording.close();
     });
 
-    it.runIf(form.graded)(
-      'gets the grade of the wave file from the command line, within the intervals',
-      async () => {
-        const { points, figures, lost, gained, refused } = compareResults(wave, await graded(path));
-        expect([lost, gained]).toEqual([0, 0]);
-        for (const id of form.levelsChange ? ofTime : Object.keys(points))
-          expect(Math.abs(points[id]!), id).toBeLessThan(3);
-        if (form.levelsChange) return;
-        expect(figures.length).toBeGreaterThan(80);
-        expect(figures.filter((pair) => Math.abs(movedBy(pair)) > 1)).toEqual([]);
-        expect(refused).toEqual([]);
-      },
-    );
+    if (!form.graded) return;
+    it('gets the grade of the wave file from the command line, within the intervals', async () => {
+      const { points, figures, lost, gained, refused } = compareResults(wave, await graded(path));
+      expect([lost, gained]).toEqual([0, 0]);
+      for (const id of form.levelsChange ? ofTime : Object.keys(points))
+        expect(Math.abs(points[id]!), id).toBeLessThan(3);
+      if (form.levelsChange) return;
+      expect(figures.length).toBeGreaterThan(80);
+      expect(figures.filter((pair) => Math.abs(movedBy(pair)) > 1)).toEqual([]);
+      expect(refused).toEqual([]);
+    });
   });
 
   it('tells how much is missing of a file that was cut short', async () => {
