@@ -23,6 +23,7 @@ const commands: CommandTable = {
   compare: async () => (await import('./cli/compare-command.ts')).compareCommand(),
   players: async () => (await import('./cli/players-command.ts')).playersCommand(),
   rubric: async () => (await import('./cli/rubric-command.ts')).rubricCommand(),
+  measures: async () => (await import('./cli/measures-command.ts')).measuresCommand(),
   strokes: async () => (await import('./cli/strokes-command.ts')).strokesCommand(),
   sheet: async () => (await import('./cli/sheet-command.ts')).sheetCommand(),
   click: async () => (await import('./cli/click-command.ts')).clickCommand(),

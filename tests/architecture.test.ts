@@ -9,6 +9,7 @@ import { importedPath, readSourceTree } from './architecture/source-tree.ts';
 /** Files that may be longer than 200 lines, each with the reason. */
 const longFiles: Readonly<Record<string, string>> = {
   'core/result/take-result.ts': 'one definition of the whole document',
+  'core/measures/handbook.md': 'made from the list of measures',
 };
 
 const folder = join(import.meta.dirname, '../src');

@@ -1,5 +1,5 @@
 import { placeColumn } from './design-columns.ts';
-import { canTell } from './habit-contrast.ts';
+import { canTell, habitInterval } from './habit-contrast.ts';
 import { habitOutcome } from './habit-outcome.ts';
 import { largestOf } from './largest-of.ts';
 import { defineMeasure, type Part } from './measure.ts';
@@ -16,11 +16,28 @@ const allPlaces: readonly AccentPlace[] = [...places, 'other'];
 export const accentBend = defineMeasure(
   {
     id: 'accent-bend',
-    title: 'Bend round the accent',
+    title: 'Bend at the accent',
     unit: 'ms',
     better: 'near-zero',
     describes:
       'How early (minus) or late strokes come just before, on and just after an accent, against all other strokes of the same partial and hand; for the whole take the largest of the three.',
+    formula:
+      'c(place) − mean of c at all other places, by strokes; c: least-squares shift before, on, after an accent, partial and hand fitted with it. Whole take: the largest size',
+    interval: `${habitInterval} For the largest, each range is first widened until all hold together (Bonferroni).`,
+    reading:
+      'Near zero: the rhythm doesn’t bend round the accent. Minus before an accent: it is rushed into. Plus after it: the next stroke comes late. Play the same line without accents, then add them without moving the rhythm.',
+    limits: [
+      'Needs lines whose accents fall on several partials.',
+      'Under about fifty strokes only gross bends show.',
+    ],
+    reasons: [
+      'too-few-strokes',
+      'too-broken-up',
+      'no-accents',
+      'no-taps',
+      'no-such-place',
+      'accent-goes-with-partial',
+    ],
     source:
       'Additive model by partial regression (Speckman 1988), Newey & West 1987; the interval after an accent tends to lengthen: Dahl 2000, 2004.',
   },

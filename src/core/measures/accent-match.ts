@@ -1,7 +1,7 @@
 import type { Scope } from '../result/take-result.ts';
 import { largestFigure } from './largest-of.ts';
 import { accentsAndTaps, fewestLevels } from './level-classes.ts';
-import { type LevelTerm, levelEffect } from './level-effect.ts';
+import { type LevelTerm, levelEffect, levelInterval } from './level-effect.ts';
 import { levelEffectOutcome } from './level-effect-outcome.ts';
 import { defineMeasure, type Part } from './measure.ts';
 import { notApplicable, notMeasurable } from './outcomes.ts';
@@ -12,11 +12,18 @@ import { handScopes } from './scopes.ts';
 export const accentMatch = defineMeasure(
   {
     id: 'accent-match',
-    title: 'Accents against each other',
+    title: 'Accent furthest off',
     unit: 'dB',
     better: 'near-zero',
     describes:
       'How much louder (or, with a minus, softer) the accents of one partial and hand are than all other accents; for the whole take the largest distance. A microphone nearer to one hand is part of it.',
+    formula:
+      'mean level of the accents of one partial and hand − mean level of all other accents, dB. Whole take: the largest size',
+    interval: `${levelInterval} For the largest, each range is first widened until all hold together (Bonferroni).`,
+    reading:
+      'Near zero: all accents weigh the same. The part furthest off names partial and hand to listen to; move the phone to the middle and record again before working on it.',
+    limits: ['A microphone nearer to one hand is part of it.'],
+    reasons: ['no-accents', 'too-few-strokes', 'one-kind-of-accent'],
     source:
       'Difference of mean levels by least squares, Newey & West 1987 by beats; Bonferroni for the largest.',
   },

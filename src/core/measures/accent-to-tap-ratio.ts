@@ -13,12 +13,23 @@ import { worstStrokes } from './worst-strokes.ts';
 export const accentToTapRatio = defineMeasure(
   {
     id: 'accent-to-tap-ratio',
-    title: 'Accent-to-tap ratio',
+    title: 'Accents above taps',
     unit: 'dB',
     better: 'within-band',
     alsoBy: ['repeat'],
     describes:
       'How far the middle accent stands above the middle tap. More is not always better: a band is asked for.',
+    formula: 'median level of accents − median level of taps, dB; medians smoothed (Harrell & Davis)',
+    interval:
+      'Jackknife pulls of the strokes, summed by beat, neighbouring beats alike; Student’s t of (beats − 1) / 1.5.',
+    reading:
+      'Inside the band: accents stand out, taps still sound. Below it: bring the taps down rather than the accents up. Above it: taps may vanish in a room. Right against left is the headline for the hands.',
+    limits: [
+      'More isn’t better beyond the band.',
+      'Gain control in a phone flattens it.',
+      'It says nothing of stick height or force.',
+    ],
+    reasons: ['no-accents', 'no-taps', 'too-few-accents-or-taps'],
     source:
       'Difference of medians as Harrell & Davis 1982 estimate them; jackknife standard errors summed by beat. Band 8 to 20 dB unless the sheet sets another: our judgement.',
   },

@@ -1,6 +1,6 @@
 import { defineMeasure } from './measure.ts';
 import { notApplicable, notMeasurable } from './outcomes.ts';
-import { type BeatCount, shareOutcome } from './share-outcome.ts';
+import { type BeatCount, shareInterval, shareOutcome } from './share-outcome.ts';
 import { mostPointedAt } from './worst-strokes.ts';
 
 /** Grace notes below which a share of them isn't told (our judgement). */
@@ -16,6 +16,12 @@ export const graceNotes = defineMeasure(
     alsoBy: ['repeat'],
     describes:
       'Grace notes heard just before their stroke, as a share of those written. A grace note that melts into its stroke counts as not heard.',
+    formula: '100 · grace notes heard / grace notes written',
+    interval: shareInterval,
+    reading:
+      'Near 100 %: flams and drags are open. Low: the grace note melts into its stroke; play it a little earlier and softer.',
+    limits: ['A very tight flam sounds as one stroke and counts as not heard.'],
+    reasons: ['no-grace-notes', 'too-few-strokes'],
     source: 'Wilson 1927 with a design effect for faults that come in clusters.',
   },
   ({ slots, asked, alignment, strokes }) => {

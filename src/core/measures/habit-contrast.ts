@@ -2,6 +2,10 @@ import { bartlettVariance } from '../stats/bartlett-variance.ts';
 import { studentTQuantile } from '../stats/student-t-quantile.ts';
 import type { TimingModel } from './timing-model.ts';
 
+/** How the range of a habit is found. */
+export const habitInterval =
+  'Newey & West standard error over half a window of neighbours; Student’s t, fewer degrees of freedom the more strokes a window holds.';
+
 /** A weighted sum of the model's terms with its uncertainty, s. */
 export interface HabitEstimate {
   readonly value: number;

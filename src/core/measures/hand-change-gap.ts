@@ -1,5 +1,5 @@
 import { changeColumn } from './design-columns.ts';
-import { canTell } from './habit-contrast.ts';
+import { canTell, habitInterval } from './habit-contrast.ts';
 import { habitOutcome } from './habit-outcome.ts';
 import { defineMeasure } from './measure.ts';
 import { notApplicable, notMeasurable } from './outcomes.ts';
@@ -15,11 +15,24 @@ const mean = (values: readonly number[]) => values.reduce((sum, v) => sum + v, 0
 export const handChangeGap = defineMeasure(
   {
     id: 'hand-change-gap',
-    title: 'Gap at a change of hands',
+    title: 'Gap at change of hands',
     unit: 'ms',
     better: 'near-zero',
     describes:
       'How much longer (or, with a minus, shorter) the interval is when the other hand takes over than when the same hand plays on.',
+    formula:
+      'c · (mean of d at changes − mean of d where a hand plays on); c: least-squares shift of strokes that change hands; d: 1, 0 or −1, what such a shift does to the interval before the stroke',
+    interval: habitInterval,
+    reading:
+      'Near zero: no seam between the hands. Plus: the other hand comes in late. Minus: it is hurried in. Doubles and triples of both hands show it best.',
+    limits: ['A line that changes hands at every stroke has nothing to compare with.'],
+    reasons: [
+      'too-few-strokes',
+      'too-broken-up',
+      'one-hand-only',
+      'hands-always-change',
+      'change-goes-with-partial',
+    ],
     source: 'Additive model by partial regression (Speckman 1988), Newey & West 1987.',
   },
   (performance) => {

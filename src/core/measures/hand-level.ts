@@ -1,6 +1,6 @@
 import { handsRefusal } from './hands-refusal.ts';
 import { fewestLevels } from './level-classes.ts';
-import { handTerm, type LevelTerm, levelEffect, partialTerms } from './level-effect.ts';
+import { handTerm, type LevelTerm, levelEffect, levelInterval, partialTerms } from './level-effect.ts';
 import { levelEffectOutcome } from './level-effect-outcome.ts';
 import { defineMeasure } from './measure.ts';
 import { notApplicable, notMeasurable } from './outcomes.ts';
@@ -9,12 +9,22 @@ import { notApplicable, notMeasurable } from './outcomes.ts';
 export const handLevel = defineMeasure(
   {
     id: 'hand-level',
-    title: 'Left against right in level',
+    title: 'Left over right, level',
     unit: 'dB',
     better: 'near-zero',
     alsoBy: ['partial'],
     describes:
       'How much louder (or, with a minus, softer) the left hand was recorded, accents and partials allowed for. The microphone’s place, the spot struck and the pair of sticks change it, so it is never scored.',
+    formula:
+      'c: least-squares level of left-hand strokes against right-hand strokes, accent and partial fitted first, dB',
+    interval: levelInterval,
+    reading:
+      'Read it before trusting other levels: many decibels mean that the phone stood by one hand. For the hands’ own contrast read the ratio of each hand.',
+    limits: [
+      'Microphone, spot on the pad and pair of sticks make it as much as the player does.',
+      'Never scored.',
+    ],
+    reasons: ['one-hand-only', 'hands-not-told', 'too-few-strokes', 'hand-goes-with-partial'],
     source: 'Additive model of levels by least squares, Newey & West 1987 by beats.',
   },
   (performance) => {

@@ -1,5 +1,5 @@
 import { handColumn } from './design-columns.ts';
-import { canTell } from './habit-contrast.ts';
+import { canTell, habitInterval } from './habit-contrast.ts';
 import { habitOutcome } from './habit-outcome.ts';
 import { handsRefusal } from './hands-refusal.ts';
 import { defineMeasure } from './measure.ts';
@@ -14,11 +14,27 @@ const fewestOfHand = 8;
 export const handOffset = defineMeasure(
   {
     id: 'hand-offset',
-    title: 'Left against right in time',
+    title: 'Left hand after right',
     unit: 'ms',
     better: 'near-zero',
     describes:
       'How much later (or, with a minus, earlier) the left hand lands than the right, partial for partial.',
+    formula:
+      'c: least-squares shift of left-hand strokes against right-hand strokes, local tempo, partial and accent fitted with it',
+    interval: habitInterval,
+    reading:
+      'Near zero: the hands land alike. Plus: the left comes late. Swap the lead: if the same hand stays late it is the hand, if not it is the place in the line.',
+    limits: [
+      'Hands are those written, unless sound or a missed stroke says otherwise; then there is no figure.',
+      'A line that gives each partial one hand can’t tell hand from partial.',
+    ],
+    reasons: [
+      'too-few-strokes',
+      'too-broken-up',
+      'one-hand-only',
+      'hands-not-told',
+      'hand-goes-with-partial',
+    ],
     source:
       'Additive model by partial regression (Speckman 1988), Newey & West 1987; hands of professionals lie within about 10 ms: Fujii et al. 2011.',
   },

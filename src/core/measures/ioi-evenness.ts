@@ -3,7 +3,7 @@ import { mean } from '../stats/mean.ts';
 import { standardDeviation } from '../stats/standard-deviation.ts';
 import { defineMeasure } from './measure.ts';
 import { notMeasurable } from './outcomes.ts';
-import { spreadOutcome } from './spread-outcome.ts';
+import { spreadInterval, spreadOutcome } from './spread-outcome.ts';
 import { worstStrokes } from './worst-strokes.ts';
 
 /** Intervals below which the figure isn't told (our judgement). */
@@ -20,6 +20,17 @@ export const ioiEvenness = defineMeasure(
     better: 'low',
     describes:
       'Scatter of the intervals from stroke to stroke as a share of their length, lasting habits and changes of tempo included.',
+    formula:
+      '100 · SD of the intervals / their mean; interval: time between neighbouring strokes, per beat; the error of finding both strokes taken out',
+    interval: spreadInterval,
+    reading:
+      'Low: every interval is as long as the next. Use it to compare with papers. For practice, timing spread tells the scatter and the place of each partial tells the habit.',
+    limits: [
+      'Habits, scatter and changes of tempo are all in it and can’t be parted.',
+      'A stroke late by some time widens two intervals, so it reads higher than timing spread.',
+      'In short takes its range errs on the wide side.',
+    ],
+    reasons: ['too-few-strokes', 'found-too-coarsely'],
     source:
       'Coefficient of variation of inter-onset intervals; chi-square interval with degrees of freedom for correlated values (Bartlett 1946, quoted from memory).',
   },

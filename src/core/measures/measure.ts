@@ -18,6 +18,16 @@ export interface Measure {
   readonly exportOnly?: true;
   /** What the figure says, in plain words. */
   readonly describes: string;
+  /** How the figure comes about, in plain mathematics; its letters are told with it. */
+  readonly formula: string;
+  /** How its range is found. */
+  readonly interval: string;
+  /** What a player or teacher does with a high or a low figure. */
+  readonly reading: string;
+  /** What it can't tell, and where it is known to be weak. */
+  readonly limits: readonly string[];
+  /** Codes of every reason that it gives instead of a figure. */
+  readonly reasons: readonly string[];
   /** Where the definition, its method and its interval come from. */
   readonly source: string;
   /** The whole take first, then its parts. */

@@ -1,7 +1,7 @@
 import { normalQuantile } from '../stats/normal-quantile.ts';
 import { defineMeasure } from './measure.ts';
 import { measured, notApplicable, notMeasurable } from './outcomes.ts';
-import { correctingModels, fitTempo } from './tempo-fit.ts';
+import { correctingModels, fitTempo, tempoInterval } from './tempo-fit.ts';
 import { timingOrReason } from './timing-or-reason.ts';
 import { worstStrokes } from './worst-strokes.ts';
 
@@ -12,11 +12,21 @@ const fewestOnClick = 24;
 export const offset = defineMeasure(
   {
     id: 'offset',
-    title: 'Ahead of the click or behind it',
+    title: 'Against the click',
     unit: 'ms',
     better: 'near-zero',
     describes:
       'How far behind the click (or, with a minus, ahead of it) strokes lie on the whole. Sound takes 3 ms for each metre, so the places of speaker, microphone and pad are part of it.',
+    formula: 'mean of (onset − click), habits counted by their mean; models of slow wander weigh the strokes',
+    interval: `${tempoInterval} The delay of a played click adds its own error.`,
+    reading:
+      'Near zero: on the click. A steady lead of some milliseconds is usual and no fault. Look at it only when it changes from take to take with nothing moved in the room.',
+    limits: [
+      'Exists only with a click.',
+      'Sound takes 3 ms a metre, so moving speaker or microphone moves it.',
+      'With slow corrections a short take’s range is wide.',
+    ],
+    reasons: ['too-few-strokes', 'too-broken-up', 'needs-a-click', 'too-few-on-the-click'],
     source:
       'Mean of the asynchronies with wander by Kalman filter (Harvey 1989), averaged over models. Players tend to lead a click: Repp 2005 (quoted from memory).',
   },

@@ -1,4 +1,5 @@
 import { partialColumn } from './design-columns.ts';
+import { habitInterval } from './habit-contrast.ts';
 import { habitOutcome } from './habit-outcome.ts';
 import { largestOf } from './largest-of.ts';
 import { defineMeasure, type Part } from './measure.ts';
@@ -23,11 +24,21 @@ function mainDivisions(strokes: readonly PlayedStroke[]): number {
 export const placement = defineMeasure(
   {
     id: 'placement',
-    title: 'Place of the partials',
+    title: 'Partial furthest off',
     unit: 'ms',
     better: 'near-zero',
     describes:
       'How early (minus) or late each partial lies against its even place in the beat; for the whole take the largest distance, early or late.',
+    formula:
+      'c(k) − mean of all c; c(k): least-squares place of partial k, local tempo, hand and accent fitted with it. Whole take: the largest size',
+    interval: `${habitInterval} For the largest, each range is first widened until all hold together (Bonferroni).`,
+    reading:
+      'Near zero: the beat is divided evenly. A partial with a minus is rushed, with a plus dragged. Play the line slowly with the subdivision sounding and place that partial with the click.',
+    limits: [
+      'It is measured against the mean of the partials, so it says nothing of ahead or behind the click.',
+      'Where a partial always has the same hand or accent, their habits are part of it.',
+    ],
+    reasons: ['too-few-strokes', 'too-broken-up', 'one-partial-only'],
     source:
       'Additive model by partial regression (Speckman 1988), Newey & West 1987 standard error; sizes in Friberg & Sundberg 1995.',
   },

@@ -1,5 +1,5 @@
 import { accentsAndTaps, fewestLevels } from './level-classes.ts';
-import { handTerm, type LevelTerm, levelEffect } from './level-effect.ts';
+import { handTerm, type LevelTerm, levelEffect, levelInterval } from './level-effect.ts';
 import { levelEffectOutcome } from './level-effect-outcome.ts';
 import { defineMeasure } from './measure.ts';
 import { notApplicable, notMeasurable } from './outcomes.ts';
@@ -12,12 +12,19 @@ const deepest = 3;
 export const reboundDecay = defineMeasure(
   {
     id: 'rebound-decay',
-    title: 'Taps in a row on one hand',
+    title: 'Taps in a row',
     unit: 'dB',
     better: 'near-zero',
     alsoBy: ['hand'],
     describes:
       'How much louder (or, with a minus, softer) each tap is than the one before it when one hand plays several strokes in a row, what an accent does to the tap after it taken out.',
+    formula:
+      'c: least-squares change of level from one tap to the next in a row on one hand, hand and a preceding accent fitted first, dB a stroke',
+    interval: levelInterval,
+    reading:
+      'Near zero: doubles and triples are even. Minus: later strokes fade; play the row slower, each stroke of one loudness. Plus: they grow.',
+    limits: ['Only rows of up to four strokes count.', 'It can’t tell a rebound from a stroke played anew.'],
+    reasons: ['no-rows-on-a-hand', 'no-taps-in-a-row', 'too-few-strokes', 'row-goes-with-accent'],
     source:
       'Additive model of levels by least squares, Newey & West 1987 by beats; that later strokes of a double or triple lose level is common practice among teachers.',
   },

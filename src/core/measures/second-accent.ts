@@ -1,5 +1,5 @@
 import { accentsAndTaps, fewestLevels } from './level-classes.ts';
-import { handTerm, type LevelTerm, levelEffect } from './level-effect.ts';
+import { handTerm, type LevelTerm, levelEffect, levelInterval } from './level-effect.ts';
 import { levelEffectOutcome } from './level-effect-outcome.ts';
 import { defineMeasure } from './measure.ts';
 import { notApplicable, notMeasurable } from './outcomes.ts';
@@ -22,11 +22,21 @@ function pairsWritten({ asked }: Performance): ReadonlyMap<string, readonly numb
 export const secondAccent = defineMeasure(
   {
     id: 'second-accent',
-    title: 'Second accent against first',
+    title: 'Second accent of two',
     unit: 'dB',
     better: 'near-zero',
     describes:
       'In beats with two accents, how much louder (or, with a minus, softer) the second is than the first, hand for hand.',
+    formula:
+      'c: least-squares level of second accents against first ones of the same beat, hand fitted first, dB',
+    interval: levelInterval,
+    reading:
+      'Near zero: both accents weigh the same. Minus: the second one fades; slower, with the second one thought of as the goal.',
+    limits: [
+      'Only beats with exactly two accents count.',
+      'Where the second always has the other hand the two can’t be told apart.',
+    ],
+    reasons: ['no-accent-pairs', 'too-few-strokes', 'pair-goes-with-hand'],
     source: 'Additive model of levels by least squares, Newey & West 1987 by beats.',
   },
   (performance) => {

@@ -27,11 +27,20 @@ function countBelow(ascending: Float64Array, level: number): number {
 export const separation = defineMeasure(
   {
     id: 'separation',
-    title: 'Separation of accents and taps',
+    title: 'Accent beats tap',
     unit: 'probability',
     better: 'high',
     alsoBy: ['repeat'],
     describes: 'How likely it is that an accent picked at random is louder than a tap picked at random.',
+    formula: 'share of all pairs (accent, tap) in which the accent is louder; ties count half',
+    interval: 'Newcombe’s method 5, which stays within 0 and 100 % and doesn’t collapse at its ends.',
+    reading:
+      'Near 100 %: no tap can be taken for an accent. Lower: some are mixed up; the strokes it points at are where.',
+    limits: [
+      'It counts which is louder, not by how much; read the ratio beside it.',
+      'Its range errs on the wide side.',
+    ],
+    reasons: ['no-accents', 'no-taps', 'too-few-accents-or-taps'],
     source: 'Mann & Whitney 1947; interval by method 5 of Newcombe 2006, which errs on the wide side.',
   },
   (performance) => {

@@ -10,6 +10,14 @@ export function shareOfPartial(measure: Measure): Measure {
     unit: '%' as const,
     better: measure.better,
     describes: `${measure.describes} As a share of the time from one partial to the next.`,
+    formula: `100 · f / t; f: the figure in ms, t: mean time from one partial to the next; f = ${measure.formula}`,
+    interval: `${measure.interval} Bounds are divided by t too.`,
+    reading: measure.reading,
+    limits: [
+      ...measure.limits,
+      'A figure at one tempo and at another aren’t the same skill: compare like tempos.',
+    ],
+    reasons: measure.reasons,
     source: measure.source,
   };
   return defineMeasure(description, (performance) => {

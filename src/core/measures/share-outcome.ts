@@ -4,6 +4,10 @@ import { studentTQuantile } from '../stats/student-t-quantile.ts';
 import { wilsonInterval } from '../stats/wilson-interval.ts';
 import { measured } from './outcomes.ts';
 
+/** How the range of a share is found. */
+export const shareInterval =
+  'Wilson, with the number of chances divided by how much faults cluster (1 to 4); Student’s t of a third of the beats.';
+
 /** Faults and chances for them in one beat. */
 export interface BeatCount {
   readonly hits: number;

@@ -2,6 +2,10 @@ import type { Outcome } from '../result/take-result.ts';
 import { chiSquareQuantile } from '../stats/chi-square-quantile.ts';
 import { measured, notMeasurable } from './outcomes.ts';
 
+/** How the range of a spread is found. */
+export const spreadInterval =
+  'Chi-square on the variance. The error of finding strokes is taken out of the value and both bounds, up to a quarter of the variance.';
+
 /** Above this share of a variance the finding of strokes, not the player, makes the figure (our judgement). */
 const largestErrorShare = 0.25;
 

@@ -1,6 +1,6 @@
 import { beatOf } from './beat-of.ts';
 import { defineMeasure } from './measure.ts';
-import { type BeatCount, shareOutcome } from './share-outcome.ts';
+import { type BeatCount, shareInterval, shareOutcome } from './share-outcome.ts';
 import { timingOrReason } from './timing-or-reason.ts';
 import { mostPointedAt } from './worst-strokes.ts';
 
@@ -13,6 +13,16 @@ export const strayStrokes = defineMeasure(
     better: 'low',
     describes:
       'Strokes so far from the tempo of the moment, 3.5 times the usual scatter, that timing figures leave them out.',
+    formula:
+      '100 · strays / strokes; stray: more than 3.5 robust standard deviations from local tempo and habits',
+    interval: shareInterval,
+    reading:
+      'Near zero: timing figures speak for all strokes. High: something broke now and then; listen to those strokes first, before working on the spread.',
+    limits: [
+      'The bound of 3.5 is a choice; a steady player’s mild slip counts, a restless player’s may not.',
+      'Of several that lie close together some may stay hidden, since neighbours bend each other’s line.',
+    ],
+    reasons: ['too-few-strokes', 'too-broken-up'],
     source: 'Rejection at 3.5 robust standard deviations: our judgement; Wilson 1927 with a design effect.',
   },
   (performance) => {

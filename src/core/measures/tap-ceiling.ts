@@ -8,7 +8,7 @@ import { defineMeasure, type Part } from './measure.ts';
 import { placeOfStroke } from './part-of-take.ts';
 import type { PlayedStroke } from './played-stroke.ts';
 import { scopesOf } from './scopes.ts';
-import { type BeatCount, shareOutcome } from './share-outcome.ts';
+import { type BeatCount, shareInterval, shareOutcome } from './share-outcome.ts';
 import { worstStrokes } from './worst-strokes.ts';
 
 /** How far below the middle accent a tap should stay where the sheet doesn't say, dB: our judgement. */
@@ -18,12 +18,21 @@ export const usualRatioDb = 8;
 export const tapCeiling = defineMeasure(
   {
     id: 'tap-ceiling',
-    title: 'Taps too near the accents',
+    title: 'Taps too loud',
     unit: '%',
     better: 'low',
     alsoBy: ['repeat', 'hand'],
     describes:
       'Share of taps louder than the middle accent less the ratio asked for (8 dB unless the sheet sets a band).',
+    formula: '100 · taps louder than (median accent − wanted ratio) / taps',
+    interval: shareInterval,
+    reading:
+      'Near zero: the taps stay low. High: listen to the strokes it points at; often they stand beside accents, or in one hand.',
+    limits: [
+      'A tap just over the bound counts like one far over it.',
+      'Where the sheet sets no band the bound is 8 dB, our choice.',
+    ],
+    reasons: ['no-accents', 'no-taps', 'too-few-accents-or-taps'],
     source: 'Wilson 1927 with a design effect for clusters of loud taps; 8 dB: our judgement.',
   },
   (performance) => {

@@ -2,7 +2,7 @@ import { median } from '../stats/median.ts';
 import { defineMeasure } from './measure.ts';
 import { measured, notMeasurable } from './outcomes.ts';
 import { tempoCourse } from './tempo-course.ts';
-import { fitTempo } from './tempo-fit.ts';
+import { fitTempo, tempoInterval } from './tempo-fit.ts';
 import { timingOrReason } from './timing-or-reason.ts';
 
 /** Strokes at the take's end that show where the tempo went. */
@@ -12,10 +12,20 @@ const shown = 3;
 export const tempoChange = defineMeasure(
   {
     id: 'tempo-change',
-    title: 'Tempo from start to end',
+    title: 'Tempo, start to end',
     unit: '%',
     better: 'near-zero',
     describes: 'How much faster (or, with a minus, slower) the end of the take is than its start.',
+    formula:
+      '100 · ((1 − 2c / h) / (1 + 2c / h) − 1); c: curvature of (onset − asked time), time from −1 to 1; h: half the asked time',
+    interval: tempoInterval,
+    reading:
+      'Near zero: the end is as fast as the start. Plus: it sped up. Minus: it slowed down. If it slows where the arms tire, shorten the take instead of pushing on.',
+    limits: [
+      'A tempo that rises and falls again reads as no change; the picture of the local tempo shows it.',
+      'At 48 strokes to a click, slow corrections pass for drift, and the range holds a little less often than it says.',
+    ],
+    reasons: ['too-few-strokes', 'too-broken-up'],
     source:
       'Quadratic regression with wander by Kalman filter (Harvey 1989), averaged over models; listeners notice 0.2 to 2 % (Madison & Merker 2004; Drake & Botte 1993).',
   },

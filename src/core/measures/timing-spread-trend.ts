@@ -13,11 +13,22 @@ const rounds = 30;
 export const timingSpreadTrend = defineMeasure(
   {
     id: 'timing-spread-trend',
-    title: 'Timing spread, start to end',
+    title: 'Timing, start to end',
     unit: '%',
     better: 'near-zero',
     describes:
       'How much wider (or, with a minus, narrower) strokes scatter at the end of the take than at its start.',
+    formula:
+      '100 · (exp(s) − 1); s: slope of the logarithm of r² over the take, time from −1 to 1; r: stroke from local tempo and habits',
+    interval:
+      'Normal, with 68 % of the squared residuals counted as independent and their own fourth moment.',
+    reading:
+      'Near zero: as tight at the end as at the start. Plus: it loosens; shorten the take, or rest. Minus: it settled after the start.',
+    limits: [
+      'One wild stroke near an end pulls it.',
+      'Under about 140 strokes only a change to twice the spread or more shows.',
+    ],
+    reasons: ['too-few-strokes', 'too-broken-up', 'too-short-for-a-trend', 'found-too-coarsely'],
     source:
       'Regression of the logarithm of the variance by Fisher scoring (Cook & Weisberg 1983, quoted from memory), squared residuals counted as 68 % independent: from simulations of players.',
   },

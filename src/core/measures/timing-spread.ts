@@ -4,7 +4,7 @@ import { defineMeasure, type Part } from './measure.ts';
 import { notMeasurable } from './outcomes.ts';
 import { placeOfStroke } from './part-of-take.ts';
 import { type PartKind, scopesOf } from './scopes.ts';
-import { spreadOutcome } from './spread-outcome.ts';
+import { spreadInterval, spreadOutcome } from './spread-outcome.ts';
 import { fewestTimed } from './timing-model.ts';
 import { timingOrReason } from './timing-or-reason.ts';
 import { windowScatter } from './window-scatter.ts';
@@ -19,6 +19,17 @@ export const timingSpread = defineMeasure(
     better: 'low',
     describes:
       'How far strokes scatter round the tempo of the moment, once the lasting habits of partials and hands are taken out.',
+    formula:
+      'sqrt( S / F / (1 − 1.1 p / N) / k − e² ); S: sum of squared distances from the straight line through each full window of four beats, habits taken out; F: sum of (strokes − 2) over the windows; p: habits fitted to all N strokes; k: share of the variance that leaving out strays keeps; e: error of finding a stroke',
+    interval: spreadInterval,
+    reading:
+      'Low: the strokes lie where the beat of the moment puts them. High: slow down until it falls, then raise the tempo again. Read the share of a partial beside it: the same milliseconds weigh more in a fast line.',
+    limits: [
+      'It says nothing of lasting habits: a partial that is always late has a figure of its own.',
+      'A few wild strokes make its range too narrow.',
+      'For a line, a repeat, a hand or a partial it uses the habits of the whole take.',
+    ],
+    reasons: ['too-few-strokes', 'too-broken-up', 'found-too-coarsely'],
     source:
       'Standard deviation round a straight line over four beats, chi-square interval; a displacement of 6 ms is just audible below 240 ms between strokes, 2.5 % above (Friberg & Sundberg 1995).',
   },

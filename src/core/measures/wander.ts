@@ -24,6 +24,18 @@ export const wander = defineMeasure(
     better: 'low',
     describes:
       'How far the strokes sway slowly, over four beats and more, round the take’s own steady tempo. Grows with the take’s length where no click holds it, so it compares with takes of like length and reference alone.',
+    formula:
+      'sqrt( mean of w² ); w: four-beat local line of the onsets less habits, from the straight line through the longest run',
+    interval:
+      'Chi-square with degrees of freedom of such waves in a take of that length, under the four likeliest models of the wander.',
+    reading:
+      'Low: the pulse stands still. High with a click: it is left and caught again in long waves. Practise with fewer clicks, and count the bars aloud.',
+    limits: [
+      'Grows with the take’s length where no click holds it.',
+      'Its range is wide: a factor of two to ten.',
+      'Compare only takes of like length and like reference.',
+    ],
+    reasons: ['too-few-strokes', 'too-broken-up', 'no-run-long-enough'],
     source:
       'Root mean square of the four-beat smooth round its line; chi-square interval with moment-matched degrees of freedom (Satterthwaite 1946) under the likeliest models of the wander.',
   },

@@ -1,15 +1,9 @@
 import { measures } from '../../core/measures/index.ts';
+import { bestWords, unitWords } from '../../core/measures/measure-words.ts';
 import { isForExport } from '../../core/result/names.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { escapeHtml } from '../escape-html.ts';
 import { fold } from './fold.ts';
-
-const best = {
-  'near-zero': 'best near zero',
-  low: 'the lower the better',
-  high: 'the higher the better',
-  'within-band': 'best within a band',
-} as const;
 
 /** Whether the report tells how a measure is made. */
 export const isExplained = (id: string): boolean => measures.some((measure) => measure.id === id);
@@ -29,16 +23,8 @@ export function howMeasured(result: TakeResult): string {
     .filter(({ id }) => ids.has(id))
     .map(
       ({ id, title, describes, unit, better, source }) =>
-        `<div id="how-${id}" tabindex="-1"><dt>${escapeHtml(title)}</dt><dd>${escapeHtml(describes)} <span class="note">In ${unitWords[unit]}; ${best[better]}. Source: ${escapeHtml(source)}</span></dd></div>`,
+        `<div id="how-${id}" tabindex="-1"><dt>${escapeHtml(title)}</dt><dd>${escapeHtml(describes)} <span class="note">In ${unitWords[unit]}; ${bestWords[better]}. Source: ${escapeHtml(source)}</span></dd></div>`,
     );
   if (items.length === 0) return '';
   return `<section id="how">${fold('<h2>How each figure is measured</h2>', `<dl class="words">${items.join('')}</dl>`)}</section>`;
 }
-
-const unitWords = {
-  ms: 'milliseconds (ms)',
-  '%': 'per cent (%)',
-  dB: 'decibels (dB)',
-  probability: 'pairs in 100',
-  correlation: 'a number from −1 to 1',
-} as const;

@@ -3,6 +3,9 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { measures, measureTake } from '../../../src/core/measures/index.ts';
+import { measureName } from '../../../src/core/result/names.ts';
+import { hasSentence } from '../../../src/core/result/sentences.ts';
+import type { MeasureResult } from '../../../src/core/result/take-result.ts';
 import { validateTakeResult } from '../../../src/core/result/validate-take-result.ts';
 import { exampleResult } from '../../support/example-result.ts';
 import { players, simulatedPerformance, type Take } from './simulated-performance.ts';
@@ -17,6 +20,18 @@ const sheets = [
   'tempo: 110\nlR>LR rL>RL; x10',
 ];
 
+/** The example's document with these measures, and with strokes enough for what they point at. */
+function documentOf(measures: readonly MeasureResult[], strokeCount: number): object {
+  const { strokes, sheet, ...rest } = exampleResult();
+  const filled = (column: readonly unknown[]) => [
+    ...column,
+    ...Array.from({ length: Math.max(0, strokeCount - column.length) }, () => column.at(-1)),
+  ];
+  const columns = Object.entries(strokes).map(([name, column]) => [name, filled(column)]);
+  const lines = [...sheet.lines, ...sheet.lines, ...sheet.lines];
+  return { ...rest, sheet: { ...sheet, lines }, strokes: Object.fromEntries(columns), measures };
+}
+
 describe('measures', () => {
   it('have ids of their own', () => {
     expect(new Set(measures.map((m) => m.id)).size).toBe(measures.length);
@@ -29,12 +44,33 @@ describe('measures', () => {
       expect(measure.title.length).toBeGreaterThan(3);
       expect(measure.describes).toMatch(/^[A-Z].*\.$/);
       expect(measure.source.length).toBeGreaterThan(20);
+      // One name in tables, reports and the handbook; a share of a partial says so behind it.
+      expect(measure.title).toBe(
+        id.endsWith('-share') ? `${measureName(id)}, share of a partial` : measureName(id),
+      );
       expect(['ms', '%', 'dB', 'probability', 'correlation']).toContain(measure.unit);
       expect(['near-zero', 'low', 'high', 'within-band']).toContain(measure.better);
       expect(
         existsSync(join(import.meta.dirname, `${id}.test.ts`)),
         `tests/core/measures/${id}.test.ts`,
       ).toBe(true);
+    },
+  );
+
+  it.each(measures.map((m) => [m.id, m] as const))(
+    '%s says in short sentences how it comes about, how to read it and what it can’t tell',
+    (_, { formula, interval, reading, limits, reasons }) => {
+      expect(formula.length).toBeGreaterThan(15);
+      expect(limits.length).toBeGreaterThan(0);
+      for (const text of [interval, reading, ...limits]) {
+        expect(text).toMatch(/^[A-Z0-9].*\.$/);
+        for (const one of text.split(/(?<=[.?!]) /))
+          expect(one.split(' ').length, one).toBeLessThanOrEqual(25);
+      }
+      // Words that ask for force or claim what sound doesn't tell.
+      expect(reading).not.toMatch(/\b(harder|louder accents|force|grip|tens)/i);
+      expect(new Set(reasons).size).toBe(reasons.length);
+      for (const code of reasons) expect(hasSentence(code), code).toBe(true);
     },
   );
 
@@ -47,7 +83,8 @@ describe('measures', () => {
     }
   });
 
-  it('give valid, finite, ordered figures or a reason, whatever was played', () => {
+  it('give valid, finite, ordered figures or a reason that they name, whatever was played', () => {
+    const given = new Map(measures.map(({ id }) => [id, new Set<string>()]));
     const takes = fc.record({
       sheet: fc.constantFrom(...sheets),
       seed: fc.nat(1e6),
@@ -87,9 +124,12 @@ describe('measures', () => {
         } as Take);
         const results = measureTake(performance);
         expect(results.length).toBeGreaterThanOrEqual(measures.length);
-        validateTakeResult(JSON.parse(JSON.stringify({ ...exampleResult(), measures: results })));
+        validateTakeResult(JSON.parse(JSON.stringify(documentOf(results, performance.times.length))));
         for (const { id, outcome } of results) {
-          if (outcome.state !== 'measured') continue;
+          if (outcome.state !== 'measured') {
+            given.get(id)!.add(outcome.reason.code);
+            continue;
+          }
           const { value, low, high, pointsAt } = outcome;
           expect([value, low, high].every(Number.isFinite), `${id} ${value} ${low} ${high}`).toBe(true);
           const room = 1e-9 * (1 + Math.abs(value));
@@ -102,6 +142,11 @@ describe('measures', () => {
       }),
       { numRuns: 150, seed: 20 },
     );
+    for (const { id, reasons } of measures)
+      expect(
+        [...given.get(id)!].filter((code) => !reasons.includes(code)),
+        id,
+      ).toEqual([]);
   });
 
   it('say the same twice', () => {
