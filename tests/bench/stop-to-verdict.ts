@@ -48,7 +48,7 @@ if (keep !== undefined) writeFileSync(keep, JSON.stringify(rows));
 
 const span = (values: readonly number[]) =>
   [Math.min(...values), median(values), Math.max(...values)].map((value) => figure(value, 0));
-const table = pages.map(([page]) => {
+const table = [...new Set(rows.map(({ page }) => page))].map((page) => {
   const own = rows.filter((row) => row.page === page);
   return [
     page,
@@ -67,7 +67,8 @@ writeFileSync(
 
 Takes of ${Math.min(...lengths)} to ${Math.max(...lengths)} s (${speedKinds.join(', ')} in turn) played and recorded on the page in real time, each in a new
 browser whose microphone hears a rendered file; ms from the key that stops it to the verdict, and to the report. ${cpus().length} ×
-${cpus()[0]?.model.trim()}; the machine's load of the minute before stands beside it, since others worked on it. Written by
+${cpus()[0]?.model.trim()}; the machine's load of the minute before stands beside it, since others worked on it: the browser was run ahead of
+them (\`chrt -r 1\`). Written by
 \`tsx tests/bench/stop-to-verdict.ts\`.
 
 ${markdownTable(['page', 'takes', ...times.map((time) => `verdict, ${time}`), ...times.map((time) => `report, ${time}`), 'load from', 'to'], table)}

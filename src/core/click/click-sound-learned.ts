@@ -94,17 +94,19 @@ function blockMean(
       .map((samples) => ({ samples, distance: distance(samples) }))
       .sort((a, b) => a.distance - b.distance);
   const quietest = nearest((samples) => energyOf(samples, from, to));
+  const sums = new Float64Array(to - from);
   let used = quietest.slice(0, Math.max(2, candidates.length >> 2)).map(({ samples }) => samples);
   for (let pass = 0; ; pass++) {
-    for (let n = from; n < to; n++) {
-      let sum = 0;
-      for (const samples of used) sum += samples[n]!;
-      sound[n] = sum / used.length;
-    }
+    sums.fill(0);
+    for (const samples of used) for (let n = from; n < to; n++) sums[n - from]! += samples[n]!;
+    for (let n = from; n < to; n++) sound[n] = sums[n - from]! / used.length;
     if (candidates.length < 3 || pass === passes) return used;
     const ranked = nearest((samples) => {
       let sum = 0;
-      for (let n = from; n < to; n++) sum += (samples[n]! - sound[n]!) ** 2;
+      for (let n = from; n < to; n++) {
+        const off = samples[n]! - sound[n]!;
+        sum += off * off;
+      }
       return sum;
     });
     const limit = strokeFree * ranked[1]!.distance;

@@ -34,7 +34,9 @@ function meansOver(source: Source, length: number): number[] {
   for (let probe = 0; probe < probes; probe++) {
     const from = Math.max(0, Math.floor(((length - probeFrames) * probe) / (probes - 1)));
     const samples = source.read(0, from, Math.min(from + probeFrames, length));
-    if (samples.length > 0) means.push(samples.reduce((sum, x) => sum + x, 0) / samples.length);
+    let sum = 0;
+    for (let i = 0; i < samples.length; i++) sum += samples[i]!;
+    if (samples.length > 0) means.push(sum / samples.length);
   }
   return means.length > 0 ? means : [0];
 }

@@ -15,7 +15,9 @@ export function peakFollower(): (source: Source) => number {
   return (source) => {
     while (next < source.length) {
       const to = Math.min(next + probeFrames, source.length);
-      for (const sample of source.read(0, next, to)) {
+      const samples = source.read(0, next, to);
+      for (let i = 0; i < samples.length; i++) {
+        const sample = samples[i]!;
         if (sample < least) least = sample;
         if (sample > most) most = sample;
       }
