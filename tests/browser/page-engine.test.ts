@@ -1,5 +1,6 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { basename, join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parseSheet } from '../../src/core/exercise/parse-sheet.ts';
@@ -8,6 +9,9 @@ import { gradeTake } from '../../src/core/grade-take.ts';
 import type { TakeResult } from '../../src/core/result/take-result.ts';
 import { openRecording } from '../../src/formats/open-recording.ts';
 import type { EngineAnswer, EngineWish } from '../../src/page/engine/engine-messages.ts';
+import { codedForms } from '../formats/coded/coded-forms.ts';
+import { encoded } from '../formats/coded/coded-take.ts';
+import { describeProgram } from '../programs.ts';
 import { runningPage } from '../server/running-page.ts';
 import { args, browserThere, executablePath } from './chromium.ts';
 
@@ -21,11 +25,11 @@ function sheetOf(name: string): Sheet {
 }
 
 /** Graded by the same sources in Node, as the command line does. */
-async function gradedInNode(name: string): Promise<TakeResult> {
-  const recording = await openRecording(takePath(`${name}.wav`));
-  if (!recording.ok) throw new Error(`${name}.wav can't be read`);
+async function gradedInNode(name: string, path = takePath(`${name}.wav`)): Promise<TakeResult> {
+  const recording = await openRecording(path);
+  if (!recording.ok) throw new Error(`${path} can't be read`);
   try {
-    const facts = { name: `${name}.wav`, sha256: recording.sha256() };
+    const facts = { name: basename(path), sha256: recording.sha256() };
     return gradeTake(recording.source, sheetOf(name), facts);
   } finally {
     recording.close();
@@ -105,6 +109,33 @@ describe.skipIf(!browserThere("the page's engine"))("the page's engine", () => {
     expect(faults).toEqual([]);
     const { result } = given[0] as Extract<EngineAnswer, { answer: 'result' }>;
     expect(rounded(result)).toEqual(rounded(await gradedInNode(name)));
+  });
+
+  describeProgram('ffmpeg', 'with other files', (ffmpeg) => {
+    it('decodes them to the samples of the command line, AAC nearly so', async () => {
+      const folder = mkdtempSync(join(tmpdir(), 'evenhand-'));
+      const paths = codedForms
+        .filter(({ file }) => /^[adfhm]\./.test(file))
+        .map((form) => encoded(ffmpeg, folder, form, takePath('accent-one.wav')));
+      const sheet = sheetOf('accent-one');
+      const { given, faults } = await answers(
+        paths.map((path) => ({ bytes: readFileSync(path).toString('base64'), sheet, name: basename(path) })),
+      );
+      expect(faults).toEqual([]);
+      for (const [i, path] of paths.entries()) {
+        expect(given[i]!.answer, path).toBe('result');
+        const { result } = given[i] as Extract<EngineAnswer, { answer: 'result' }>;
+        const there = await gradedInNode('accent-one', path);
+        if (!path.endsWith('m4a')) expect(rounded(result), path).toEqual(rounded(there));
+        expect(result.strokes.time).toHaveLength(there.strokes.time.length);
+        result.strokes.time.forEach((time, k) => {
+          // Two decoders of AAC, in floats: 0.000012 dB where it was measured.
+          expect(Math.abs(time - there.strokes.time[k]!)).toBeLessThan(1e-5);
+          expect(Math.abs(result.strokes.levelDb[k]! - there.strokes.levelDb[k]!)).toBeLessThan(1e-4);
+        });
+      }
+      rmSync(folder, { recursive: true });
+    }, 240_000);
   });
 
   it('writes the report with the sound inside, its parts named in its policy', async () => {

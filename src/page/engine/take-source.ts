@@ -3,6 +3,7 @@ import type { Reason } from '../../core/result/take-result.ts';
 import type { Source } from '../../core/signal/source.ts';
 import { memoryBytes } from '../../formats/memory-bytes.ts';
 import { openSound } from '../../formats/open-sound.ts';
+import type { LayoutFault } from '../../formats/recording-fault.ts';
 import { recordingFaultSentence } from '../../formats/recording-fault-sentences.ts';
 import { decodingMeans } from './decoding-means.ts';
 import type { TakeSound } from './engine-messages.ts';
@@ -25,10 +26,16 @@ export async function takeSource(sound: TakeSound, name: string): Promise<Opened
     return { ok: true, source, notes: [], gaps: [], close: () => undefined };
   }
   const opened = await openSound(memoryBytes(sound.bytes), decodingMeans);
-  if (!opened.ok) return { ok: false, sentence: recordingFaultSentence(name, opened.fault) };
+  if (!opened.ok) return { ok: false, sentence: sentenceOf(name, opened.fault) };
   const notes = opened.notes.map(({ code, facts }) => ({ code, facts: { ...facts } }));
   return { ...opened, notes };
 }
+
+/** In a browser nothing can be installed for AAC. */
+const sentenceOf = (name: string, fault: LayoutFault): string =>
+  fault.code === 'aac-decoder-missing'
+    ? `"${name}" holds sound coded as AAC, which this browser can't decode. Save it as a WAV or FLAC file and choose that.`
+    : recordingFaultSentence(name, fault);
 
 function sourceOfSamples(channels: readonly Float32Array[], sampleRate: number): Source {
   const length = channels[0]?.length ?? 0;
