@@ -31,7 +31,12 @@ export async function runCommandLine(
     .enablePositionalOptions();
 
   const [first = ''] = args;
-  const named = Object.hasOwn(commands, first) ? [commands[first]!] : Object.values(commands);
+  // The version is asked of many programs by scripts; it needs no command.
+  const named = Object.hasOwn(commands, first)
+    ? [commands[first]!]
+    : first === '--version'
+      ? []
+      : Object.values(commands);
   for (const load of named) program.addCommand(await load());
   settle(program);
   if (args.length === 0) {

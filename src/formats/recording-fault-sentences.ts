@@ -88,9 +88,9 @@ function layoutSentence(file: string, fault: LayoutFault): string {
     case 'aac-decoder-missing':
       return `${file} holds sound coded as AAC, whose decoder has a licence of its own (GPL) and isn't part of this program. Save it as a WAV or FLAC file, or install the decoder beside the program (${installAac}) and try again.`;
     case 'too-many-channels':
-      return `${file} has ${fault.facts.channels} channels; up to ${fault.facts.most} can be decoded. ${saveAsWav}`;
+      return `${file} has ${fault.facts.channels} channels; up to ${fault.facts.most} can be read. ${saveAsWav}`;
     case 'too-long':
-      return `${file} is longer than can be decoded at once. Save the part with the take as a file of its own and open that.`;
+      return `${file} is longer than can be graded at once. Save the part with the take as a file of its own and open that.`;
     case 'not-a-recording': {
       const { words, holdsSound } = kinds[fault.facts.kind];
       return holdsSound

@@ -18,6 +18,8 @@ export type LayoutOutcome =
   | { readonly ok: false; readonly fault: LayoutFault };
 
 const firstChunk = 12;
+/** A day: longer is a recorder that was forgotten. Our judgement. */
+const longestSeconds = 24 * 3600;
 /** A `ds64` chunk with an empty table. */
 const ds64Bytes = 28;
 /** A thousand entries; there are hardly ever any. Our judgement. */
@@ -57,6 +59,7 @@ export function riffLayout(bytes: Bytes): LayoutOutcome {
   const { format } = outcome;
   const frames = Math.floor((data.to - data.from) / format.frameBytes);
   if (frames === 0) return fault({ code: 'no-samples', facts: {} });
+  if (frames > longestSeconds * format.sampleRate) return fault({ code: 'too-long', facts: {} });
   return { ok: true, layout: { ...format, dataFrom: data.from, frames, notes: notesOn(data, format) } };
 }
 

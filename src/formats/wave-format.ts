@@ -1,3 +1,4 @@
+import { lowestSampleRate } from '../core/signal/lowest-sample-rate.ts';
 import type { LayoutFault } from './recording-fault.ts';
 import { extensibleTag, floatTag, pcmTag, waveCodings } from './wave-codings.ts';
 
@@ -20,8 +21,11 @@ type FormatOutcome =
   | { readonly ok: true; readonly format: WaveFormat }
   | { readonly ok: false; readonly fault: LayoutFault };
 
-/** Hz. From telephone recorders up to the highest rate of common sound cards; common practice. */
-export const sampleRates = { lowest: 8_000, highest: 192_000 };
+/** Hz. Up to the highest rate of common sound cards; common practice. */
+export const sampleRates = { lowest: lowestSampleRate, highest: 192_000 };
+
+/** More are no recording of a player, and a block of them would fill the memory. Our judgement. */
+const mostChannels = 32;
 
 /** Depths that are read, in bytes a sample. */
 const readableBytes = { integer: [1, 2, 3, 4], float: [4, 8] };
@@ -72,6 +76,9 @@ export function waveFormat(chunk: Uint8Array): FormatOutcome {
   }
   if (!readableBytes[coding].includes(sampleBytes) || sampleBytes < leastBytes || frameBytes > 0xffff) {
     return fault({ code: 'frame-size-contradiction', facts: { frameBytes, channels, bits } });
+  }
+  if (channels > mostChannels) {
+    return fault({ code: 'too-many-channels', facts: { channels, most: mostChannels } });
   }
   const stated = extensible ? view.getUint16(18, true) : bits;
   const validBits = stated >= 1 && stated <= bits ? stated : bits;

@@ -83,6 +83,7 @@ describe('waveFormat', () => {
     ['frame-size-contradiction', { bits: 16, channels: 2, frameBytes: 2 }],
     ['frame-size-contradiction', { bits: 16, channels: 2, frameBytes: 5 }],
     ['frame-size-contradiction', { bits: 32, channels: 65535, frameBytes: 0 }],
+    ['too-many-channels', { channels: 33 }],
   ])('says %s of %j', (code, fields) => {
     expect(read(format(fields))).toMatchObject({ ok: false, fault: { code } });
   });

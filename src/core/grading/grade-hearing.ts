@@ -13,6 +13,7 @@ import type { Rubric } from '../scoring/rubric.ts';
 import { steady } from '../scoring/rubrics/steady.ts';
 import { scoreTake } from '../scoring/score-take.ts';
 import { envelope } from '../signal/envelope.ts';
+import { finiteSource } from '../signal/finite-source.ts';
 import type { Source } from '../signal/source.ts';
 import type { WorkTold } from '../signal/work-told.ts';
 import { breakingPoints } from './breaking-points.ts';
@@ -67,7 +68,7 @@ export function gradeHearing(
   const { name = 'recording', sha256 = null, rubric = steady, discomfort = false, gaps = [] } = options;
   const { sampleRate } = source;
   const slots = layOut(sheet);
-  const shape = envelope(source, envelopeSlices);
+  const shape = envelope(finiteSource(source), envelopeSlices);
   const pads = hearing.sounds.filter((sound) => sound.sound === 'pad');
   const strokes = strokesOutsideGaps(pads, gaps, sampleRate);
   const { click, warnings: clickWarnings } = clickToHoldAgainst(hearing.click, options.playedClick);

@@ -1,3 +1,5 @@
+import { finiteSource } from '../signal/finite-source.ts';
+import { lowestSampleRate } from '../signal/lowest-sample-rate.ts';
 import { pickup } from '../signal/pickup.ts';
 import type { Source } from '../signal/source.ts';
 import type { WorkTold } from '../signal/work-told.ts';
@@ -6,10 +8,16 @@ import type { Hearing } from './stroke.ts';
 
 /**
  * Finds the strokes of a recording, their times and levels, and the clicks of a metronome, in order of time. Uses
- * nothing but the sound: neither exercise nor tempo. Linear in length. `tell` hears how far it has come.
+ * nothing but the sound: neither exercise nor tempo. Linear in length. `tell` hears how far it has come. Throws a RangeError
+ * for a sample rate below `lowestSampleRate`.
  */
 export function hearStrokes(recording: Source, tell?: WorkTold): Hearing {
-  const hearing = startListening().end(pickup(recording), tell);
+  const { sampleRate } = recording;
+  if (!(sampleRate >= lowestSampleRate))
+    throw new RangeError(
+      `No strokes can be found at ${sampleRate} Hz: ${lowestSampleRate} Hz at least are needed.`,
+    );
+  const hearing = startListening().end(pickup(finiteSource(recording)), tell);
   tell?.('listening', 1);
   return hearing;
 }
