@@ -10,6 +10,7 @@ const reportScripts = {
   'report-client': 'main.ts',
   'report-listening': 'listening-main.ts',
   'report-files': 'downloads-main.ts',
+  'report-weeks': 'weeks-main.ts',
 };
 const program = join(root, 'dist/main.js');
 

@@ -1,5 +1,4 @@
 import { Command } from 'commander';
-import type { Conditions } from '../core/progress/conditions.ts';
 import { periodsCompared } from '../core/progress/periods-compared.ts';
 import { changeText, conditionList, figureText } from '../core/progress/progress-words.ts';
 import { type TakeDifference, takeAgainstTake } from '../core/progress/take-against-take.ts';
@@ -16,19 +15,23 @@ import { playedExercises } from './library/played-exercises.ts';
 import { shortId } from './library/short-id.ts';
 import { takeTitle } from './library/take-list.ts';
 import { inLibrary, type LibraryOption, withLibraryOption } from './library/with-library.ts';
+import { checkOutputPaths } from './output-paths.ts';
 import { periodsText, table } from './progress-text.ts';
 import { printable } from './text-layout.ts';
+import { takeConditions } from './weeks/take-conditions.ts';
+import { writePage } from './write-page.ts';
 
 interface Options extends LibraryOption {
   readonly player?: string;
   readonly exercise?: string;
   readonly from?: string;
   readonly json?: true;
+  readonly report?: string;
 }
 
 const help = `
 Examples:
-  evenhand compare newest newest
+  evenhand compare 3f0a12bc newest --report two-takes.html
 
 Two takes: their figures beside each other, without a verdict, since one take is one day's form.
 Two stretches of days, with verdicts, once there are three days on each side:
@@ -44,16 +47,25 @@ export function compareCommand(output: CommandOutput = toProcess): Command {
     .option('--exercise <name>', 'in this exercise')
     .option('--from <day>', 'the days before this one against those from it on')
     .option('--json', 'write JSON')
+    .option('--report <file>', 'write a page with pictures and sound to open in a browser')
     .addHelpText('after', help)
     .configureOutput({ writeOut: output.stdout, writeErr: output.stderr });
   return withLibraryOption(command).action((typed: string[], options: Options) =>
-    inLibrary(options, async ({ db }) => {
-      const { player, exercise, from, json } = options;
+    inLibrary(options, async (library) => {
+      const { db } = library;
+      const { player, exercise, from, json, report } = options;
+      if (report !== undefined) checkOutputPaths({ report }, undefined, []);
+      const page = async (html: (pages: typeof import('./weeks/compare-pages.ts')) => Promise<string>) => {
+        if (report !== undefined)
+          writePage(report, await html(await import('./weeks/compare-pages.ts')), output);
+      };
       if (typed.length === 2 && player === undefined) {
         const [first, second] = await Promise.all(
           typed.map(async (name) => readTake(db, await findTake(db, name))),
         );
-        const compared = takeAgainstTake(played(first!), played(second!));
+        const compared = takeAgainstTake(takeConditions(first!), takeConditions(second!));
+        await page(({ takePairHtml }) => takePairHtml(library, first!, second!));
+        if (report === '-') return;
         if (json) return output.stdout(`${JSON.stringify(compared, null, 2)}\n`);
         return output.stdout(`${differenceText(first!, second!, compared).join('\n')}\n`);
       }
@@ -65,28 +77,16 @@ export function compareCommand(output: CommandOutput = toProcess): Command {
       checkDayOption('from', from);
       const { id: personId, name } = await findPlayer(db, player);
       const { id, label } = (await playedExercises(db, personId, exercise))[0]!;
-      const compared = periodsCompared(await exercisePlays(db, { personId, exerciseId: id }), from);
+      const plays = await exercisePlays(db, { personId, exerciseId: id });
+      const compared = periodsCompared(plays, from);
+      await page(({ periodsHtml }) =>
+        periodsHtml({ player: name, exercise: label, fromDay: from, plays, compared }),
+      );
+      if (report === '-') return;
       if (json) return output.stdout(`${JSON.stringify(compared, null, 2)}\n`);
       output.stdout(`${printable(name)}: ${printable(label)}\n${periodsText(compared, from).join('\n')}\n`);
     }),
   );
-}
-
-/** A kept take with its conditions: the same sheet is the same exercise. */
-function played({ take, result }: OpenedTake): { result: OpenedTake['result']; conditions: Conditions } {
-  const noted = (text: string) => (text === '' ? null : text);
-  const bpm = take.bpmLow !== null && take.bpmLow === take.bpmHigh ? take.bpmLow : take.bpmPlayed;
-  return {
-    result,
-    conditions: {
-      exercise: result.sheet.lines.map(({ id }) => id).join(' '),
-      bpm,
-      technique: noted(take.technique),
-      pad: noted(take.pad),
-      sticks: noted(take.sticks),
-      device: noted(take.device),
-    },
-  };
 }
 
 function differenceText(

@@ -1,21 +1,12 @@
 import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
 import { gzipSync } from 'node:zlib';
 import type { TakeResult } from '../core/result/take-result.ts';
 import type { TakeCaption } from './parts/header.ts';
 import type { ReportSound } from './parts/listening.ts';
+import { readScript } from './read-script.ts';
 import { reportFonts } from './report-fonts.ts';
 import { reportHtml } from './report-html.ts';
 import { reportImages } from './report-images.ts';
-
-/** The report's scripts have not been built. */
-export class ReportScriptMissing extends Error {
-  readonly code = 'report-script-missing';
-  constructor() {
-    super('A script of the report is missing: run `npm run build`, which makes them in dist.');
-    this.name = 'ReportScriptMissing';
-  }
-}
 
 export interface ReportOptions {
   readonly caption?: TakeCaption;
@@ -54,12 +45,3 @@ export async function writeReport(result: TakeResult, options: ReportOptions = {
 }
 
 const pack = (contents: string | Uint8Array) => gzipSync(contents, { level: 9 }).toString('base64');
-
-/** A built script: beside the built program, or in `dist` seen from the source. */
-async function readScript(file: string): Promise<string> {
-  for (const place of [`./${file}`, `../../dist/${file}`]) {
-    const text = await readFile(new URL(place, import.meta.url), 'utf8').catch(() => null);
-    if (text !== null) return text;
-  }
-  throw new ReportScriptMissing();
-}
