@@ -15,7 +15,6 @@ import { plainLook } from '../../charts/look.ts';
 import { darkPalette, lightPalette } from '../../charts/palette.ts';
 import { type WeekPicture, weekChart } from '../../charts/weeks/week-picture.ts';
 import { hearPair } from './hear-pair.ts';
-import { keepRemarks } from './keep-remarks.ts';
 
 Chart.register(
   BarController,
@@ -48,7 +47,6 @@ function drawAll(pictures: readonly WeekPicture[]): void {
 }
 
 hearPair();
-keepRemarks();
 const held = document.getElementById('week-pictures')?.textContent;
 if (held) {
   const pictures = JSON.parse(held) as WeekPicture[];

@@ -84,13 +84,16 @@ function course(
   return { takes, days };
 }
 
+/** What levels depend on besides the strokes. */
+const setUp: readonly string[] = ['pad', 'sticks', 'device'];
+
 /** Where what was noted changes from one take to the next: what a figure of levels or of timing depends on. */
 function breaks(figure: ComparedFigure, plays: readonly ExercisePlay[]): DayCourse['breaks'] {
   return plays.flatMap((play, i) => {
     const before = plays[i - 1];
     if (before === undefined) return [];
     const { differ } = likeness(before.conditions, play.conditions);
-    const asked = differ.filter((name) => (['bpm', 'technique'].includes(name) ? true : figure.ofLevels));
+    const asked = differ.filter((name) => name === 'technique' || (figure.ofLevels && setUp.includes(name)));
     if (asked.length === 0) return [];
     return [{ at: dayNumber(play.day), day: play.day, what: `other ${conditionList(asked)}` }];
   });

@@ -9,13 +9,9 @@ audio{width:100%;max-width:30rem;display:block}
 .weeks td.word{font-weight:700}
 .pair-controls{display:flex;flex-wrap:wrap;gap:.5rem 1rem;align-items:center;margin:.6rem 0}
 .pair-controls[hidden]{display:none}
-.pair-controls button,.remark button{min-height:3rem}
+.pair-controls button{min-height:3rem}
 .pair-controls label{display:inline-flex;gap:.5rem;align-items:center;min-height:3rem}
-.remark textarea{width:100%;max-width:68ch;min-height:8rem;font:inherit;color:var(--ink);background:var(--paper);border:1px solid var(--quiet);padding:.5rem}
-.remark textarea:focus-visible,audio:focus-visible{outline:3px solid var(--second);outline-offset:2px}
-.written-lines{display:none}
-.student{border-top:2px solid var(--rule);margin-top:1.5rem}
-.student h2{border:0;margin:.6rem 0 .3rem;padding:0}
+audio:focus-visible{outline:3px solid var(--second);outline-offset:2px}
 .exercise-weeks{margin-top:2rem}
 @media (max-width:48rem){
 table.stack,.stack tbody,.stack tr,.stack th[scope=row],.stack td{display:block;border:0;padding:.05rem 0;text-align:left;white-space:normal}
@@ -27,11 +23,8 @@ table.stack,.stack tbody,.stack tr,.stack th[scope=row],.stack td{display:block;
 }
 @media (min-width:62rem){.two{grid-template-columns:repeat(2,minmax(0,1fr))}}
 @media print{
-audio,.pair-controls,.remark textarea,.remark button,.on-screen{display:none!important}
-.written-lines{display:block}
-.written-lines div{border-bottom:1px solid #888;height:8mm}
+audio,.pair-controls{display:none!important}
 .two{grid-template-columns:1fr 1fr}
-.student{break-inside:avoid}
 .weeks .pictures{grid-template-columns:repeat(2,minmax(0,1fr))}
 .weeks .sheet img{max-height:55mm;object-fit:contain;object-position:left top}
 .verdict,.unlike{padding:.2rem .5rem;margin:.3rem 0;break-inside:avoid}
