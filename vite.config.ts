@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { defineConfig } from 'vite';
 import { contentPolicy } from './src/page/build/content-policy.ts';
+import { helpPages } from './src/page/build/help-pages.ts';
 import { offlineList } from './src/page/build/offline-list.ts';
 import { reportParts } from './src/page/build/report-parts.ts';
 import { unusedSqliteWorkers } from './src/page/build/unused-sqlite-workers.ts';
@@ -34,5 +35,5 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   // wav-decoder asks for `global.Buffer`, which a browser doesn't have.
   define: { global: 'globalThis' },
-  plugins: [reportParts(join(root, 'dist')), contentPolicy(join(root, 'dist')), offlineList()],
+  plugins: [helpPages(), reportParts(join(root, 'dist')), contentPolicy(join(root, 'dist')), offlineList()],
 });

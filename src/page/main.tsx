@@ -5,6 +5,7 @@ import './styles/notation.css';
 import './styles/practise.css';
 import './styles/playing.css';
 import './styles/result.css';
+import './styles/help.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
 

@@ -8,7 +8,19 @@ import { browserThere } from './chromium.ts';
 import { withPage } from './opened-page.ts';
 
 /** Every view by its address. */
-const views = ['', '#/result', '#/help', '#/takes', '#/microphone', '#/nowhere'];
+const views = [
+  '',
+  '#/result',
+  '#/help',
+  '#/help/for-students',
+  '#/help/for-teachers',
+  '#/help/measures/wander',
+  '#/help/scores',
+  '#/help/words',
+  '#/takes',
+  '#/microphone',
+  '#/nowhere',
+];
 
 /** What axe-core finds against WCAG 2.2 A and AA and its best practices. */
 async function violations(page: Page): Promise<string[]> {

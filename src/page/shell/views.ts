@@ -12,28 +12,33 @@ interface ViewEntry {
   /** Its title in the browser's tab, and in the navigation where it has a place there. */
   readonly title: string;
   readonly inNavigation: boolean;
+  /** Part of the help that fits it. */
+  readonly help?: string;
   readonly View: ComponentType<ViewProps>;
 }
 
 /** Every view by the first word of its address; the first one is where the page begins. */
 export const views: readonly ViewEntry[] = [
-  { name: '', title: 'Practise', inNavigation: true, View: PractiseView },
+  { name: '', title: 'Practise', inNavigation: true, help: 'for-students/in-the-page', View: PractiseView },
   {
     name: 'takes',
     title: 'My takes',
     inNavigation: true,
+    help: 'how/where-your-takes-are',
     View: lazyView(async () => (await import('../library/views/takes-view.tsx')).TakesView),
   },
   {
     name: 'microphone',
     title: 'Microphone',
     inNavigation: true,
+    help: 'how/speaker-or-headphones',
     View: lazyView(async () => (await import('../recording/views/microphone-view.tsx')).MicrophoneView),
   },
   {
     name: 'result',
     title: 'The take',
     inNavigation: false,
+    help: 'for-students/read-the-result',
     View: lazyView(async () => (await import('../result/result-view.tsx')).ResultView),
   },
   {
