@@ -1,6 +1,6 @@
 import { rounded, takeTime } from '../core/result/figures.ts';
 import { dimensionName, scoreWords } from '../core/result/names.ts';
-import { sentence } from '../core/result/sentences.ts';
+import { findingSentence, sentence } from '../core/result/sentences.ts';
 import type { Score, TakeResult } from '../core/result/take-result.ts';
 import { shownScore } from '../core/scoring/score-curve.ts';
 import { isTempoAdvice } from '../core/scoring/tempo-advice.ts';
@@ -20,6 +20,9 @@ const count = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? on
 
 /** Runs whose tempos differ by less are shown with one tempo, BPM. */
 const alikeBpm = 0.5;
+
+/** Said where the check of the recording found nothing. */
+const nothingFound = 'Checked: nothing stands in the way of the figures.';
 
 /** What was found in the recording. */
 function heard({ strokes, slots, segments, reference, hands }: TakeResult): string[] {
@@ -101,7 +104,12 @@ export function textSummary(
     ...wrapped(printable(result.recording.name), width).map(styles.faint),
     ...section('Heard', paragraphs(heard(result))),
   ];
-  const recording = section('The recording', list(warnings));
+  const { check } = result.recording;
+  const recording = section('The recording', [
+    ...list(warnings),
+    ...(check ?? []).flatMap((finding) => hanging('  - ', findingSentence(finding), width)),
+    ...(check?.length === 0 ? paragraphs([nothingFound]) : []),
+  ]);
   const foot = [
     '',
     ...wrapped(

@@ -1,4 +1,5 @@
 import type { Performance } from '../measures/performance.ts';
+import type { Finding } from '../recording-check/heard-recording.ts';
 import type { BreakingPoints, TakeResult } from '../result/take-result.ts';
 import { risingLines } from '../scoring/breaking/rising-lines.ts';
 import { fewestTempos, type ScoreAtTempo, tempoOfBreak } from '../scoring/breaking/tempo-of-break.ts';
@@ -13,6 +14,8 @@ export interface RisingTake {
   readonly lines: TakeResult['sheet']['lines'];
   readonly slots: Pick<TakeResult['slots'], 'line' | 'state' | 'grace'>;
   readonly rubric: Rubric;
+  /** What the check of the recording found. */
+  readonly findings?: readonly Finding[];
 }
 
 /** How much of a line was reached. */
@@ -29,14 +32,14 @@ function reachedOf({ slots }: RisingTake, line: number): { readonly reached: num
  * @example breakingPoints({ performance, lines, slots, rubric })[0].dimensions[0].state // 'broke'
  */
 export function breakingPoints(take: RisingTake): BreakingPoints[] {
-  const { performance, lines, rubric } = take;
+  const { performance, lines, rubric, findings = [] } = take;
   return risingLines(lines).map((own) => {
     const begun = own
       .map((line) => ({ line, bpm: lines[line]!.bpm!, ...reachedOf(take, line) }))
       .filter(({ reached }) => reached > 0);
     const scores = new Map<string, ScoreAtTempo[]>();
     for (const { line, bpm } of begun) {
-      for (const { id, score } of lineScores(performance, line, rubric)?.dimensions ?? []) {
+      for (const { id, score } of lineScores(performance, line, rubric, findings)?.dimensions ?? []) {
         const { word: _, ...figures } = score;
         scores.set(id, [...(scores.get(id) ?? []), { bpm, ...figures }]);
       }

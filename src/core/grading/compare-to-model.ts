@@ -1,4 +1,6 @@
 import { measured, notApplicable, notMeasurable } from '../measures/outcomes.ts';
+import type { Finding } from '../recording-check/heard-recording.ts';
+import { refuseSpoiled } from '../recording-check/refuse-spoiled.ts';
 import type { Outcome, TakeResult } from '../result/take-result.ts';
 import { studentTQuantile } from '../stats/student-t-quantile.ts';
 import {
@@ -133,4 +135,16 @@ export function compareToModel(result: TakeResult, model: PlayedModel): ModelCom
       return compareLine(linePattern(result, line), other, line);
     }),
   };
+}
+
+/** The comparison with what findings of the recording spoil not told. */
+export function withoutSpoilt(
+  comparison: ModelComparison | null,
+  findings: readonly Finding[],
+): ModelComparison | null {
+  if (comparison === null) return null;
+  const measures = refuseSpoiled(comparison.measures, findings).map(
+    (one): Difference => (one.outcome.state === 'measured' ? one : { ...one, standing: 'not-told' }),
+  );
+  return { ...comparison, measures };
 }

@@ -4,6 +4,8 @@ import type { Sheet } from '../exercise/sheet.ts';
 import { measureTake } from '../measures/index.ts';
 import { performanceOf } from '../measures/performance.ts';
 import type { Hearing } from '../onsets/stroke.ts';
+import { checkRecording } from '../recording-check/check-recording.ts';
+import { refuseSpoiled, spoiltIds } from '../recording-check/refuse-spoiled.ts';
 import type { Reason, TakeResult } from '../result/take-result.ts';
 import { takeResultVersion } from '../result/take-result-version.ts';
 import { advise } from '../scoring/advise.ts';
@@ -18,7 +20,7 @@ import type { Source } from '../signal/source.ts';
 import type { WorkTold } from '../signal/work-told.ts';
 import { breakingPoints } from './breaking-points.ts';
 import { clickToHoldAgainst, type PlayedClick } from './click-to-hold-against.ts';
-import { compareToModel } from './compare-to-model.ts';
+import { compareToModel, withoutSpoilt } from './compare-to-model.ts';
 import { countedAlignment } from './counted-alignment.ts';
 import { whyNotGradable } from './gradable.ts';
 import { handsBySound, withHeardHands } from './hands-by-sound.ts';
@@ -31,6 +33,7 @@ import { strokeColumns } from './stroke-columns.ts';
 import { takeWarnings } from './take-warnings.ts';
 import { tempoColumns } from './tempo-columns.ts';
 import { turnedAccentsFound } from './turned-accents-found.ts';
+import { warningsNotFound } from './warnings-not-found.ts';
 
 export interface GradeOptions {
   /** Name of the recording, shown to people. */
@@ -47,6 +50,8 @@ export interface GradeOptions {
   readonly playedClick?: PlayedClick;
   /** Where samples were lost while recording; strokes due there aren't counted as missed. */
   readonly gaps?: readonly RecordingGap[];
+  /** False where there is no recording to judge, as for the notes of an electronic pad. */
+  readonly check?: boolean;
   /** Hears how far the work has come. */
   readonly tell?: WorkTold;
 }
@@ -80,10 +85,11 @@ export function gradeHearing(
   const performance = withHeardHands(written, evidence, perform);
   const { alignment } = performance;
   const confirmed = evidence.says === 'confirmed' && performance.hands === 'as-written';
+  const found = options.check === false ? null : checkRecording({ source, hearing, performance, gaps });
   const reason = whyNotGradable({ peak: Math.max(...shape), hearing, slots, alignment });
 
   const warnings = [
-    ...(options.warnings ?? []),
+    ...warningsNotFound(options.warnings ?? [], found ?? []),
     ...gapWarnings(gaps, sampleRate, alignment.unheard),
     ...clickWarnings,
   ];
@@ -100,6 +106,7 @@ export function gradeHearing(
       duration: source.length / sampleRate,
       noiseFloorDb: hearing.noiseFloorDb,
       envelope: shape,
+      ...(found === null ? {} : { check: found }),
     },
     sheet: { title: sheet.title, lines },
     reference: { kind: alignment.reference },
@@ -116,12 +123,14 @@ export function gradeHearing(
   }
 
   const measured = measureTake(performance, options.tell);
-  const measures = [...measured, handRatioGap(measured, performance.hands)];
+  const findings = found ?? [];
+  const spoilt = spoiltIds(findings);
+  const measures = refuseSpoiled([...measured, handRatioGap(measured, performance.hands)], findings);
   const scored = scoreTake({ measures, lines, strokes: performance.strokes.length, rubric });
   const scores = scored.state === 'scored' ? scored.scores : null;
   const tempos = new Set(lines.map((line) => line.bpm));
   const bpm = tempos.size === 1 ? (lines[0]?.bpm ?? null) : null;
-  const breaking = breakingPoints({ performance, lines, slots: described.slots, rubric });
+  const breaking = breakingPoints({ performance, lines, slots: described.slots, rubric, findings });
   const result: TakeResult = {
     ...described,
     grading: { state: 'graded' },
@@ -135,7 +144,7 @@ export function gradeHearing(
       scores,
       bpm,
       discomfort,
-      turns: turnedAccentsFound(performance),
+      turns: spoilt.has('turned-accents') ? [] : turnedAccentsFound(performance),
     }),
     warnings: [...warnings, ...takeWarnings({ sheet, slots, alignment, segments })],
     cannotTell: cannotTell({
@@ -148,5 +157,7 @@ export function gradeHearing(
     }),
   };
   const { model } = options;
-  return model === undefined ? result : { ...result, model: compareToModel(result, model) };
+  return model === undefined
+    ? result
+    : { ...result, model: withoutSpoilt(compareToModel(result, model), findings) };
 }

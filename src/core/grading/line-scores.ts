@@ -2,6 +2,8 @@ import { measures } from '../measures/index.ts';
 import { partsOfTake } from '../measures/part-of-take.ts';
 import { measureWithParts, partsOf } from '../measures/parts-of-measure.ts';
 import type { Performance } from '../measures/performance.ts';
+import type { Finding } from '../recording-check/heard-recording.ts';
+import { refuseSpoiled } from '../recording-check/refuse-spoiled.ts';
 import type { TakeResult } from '../result/take-result.ts';
 import { handRatioGap } from '../scoring/hand-ratio-gap.ts';
 import type { Rubric } from '../scoring/rubric.ts';
@@ -16,7 +18,12 @@ const ratio = 'accent-to-tap-ratio';
  *
  * @example lineScores(performance, 2, steady)?.dimensions // those of the third line
  */
-export function lineScores(performance: Performance, line: number, rubric: Rubric): TakeResult['scores'] {
+export function lineScores(
+  performance: Performance,
+  line: number,
+  rubric: Rubric,
+  findings: readonly Finding[] = [],
+): TakeResult['scores'] {
   const [own] = partsOfTake(performance, [{ line }]) as [Performance];
   const scored = new Set(rubric.dimensions.flatMap(({ criteria }) => criteria.map(({ measure }) => measure)));
   const hands = partsOf(own).filter(({ kind }) => kind === 'hand');
@@ -24,7 +31,7 @@ export function lineScores(performance: Performance, line: number, rubric: Rubri
     .filter(({ id }) => scored.has(id) || id === ratio)
     .flatMap((measure) => measureWithParts(measure, own, hands));
   const outcome = scoreTake({
-    measures: [...measured, handRatioGap(measured, own.hands)],
+    measures: refuseSpoiled([...measured, handRatioGap(measured, own.hands)], findings),
     lines: [performance.sheet.lines[line]!],
     strokes: own.strokes.length,
     rubric,

@@ -3,8 +3,10 @@ import { type Facts, type SentenceTable, textOf } from './sentence-table.ts';
 import { adviceSentences } from './sentences-advice.ts';
 import { alignmentSentences } from './sentences-alignment.ts';
 import { cannotTellSentences } from './sentences-cannot-tell.ts';
+import { checkSentences, spoiledSentences, spoiltSentence } from './sentences-check.ts';
 import { measureSentences } from './sentences-measures.ts';
 import { takeSentences } from './sentences-take.ts';
+import type { RecordingFinding } from './take-result.ts';
 
 /** All sentences by code; tables of other parts are added here. */
 const tables: readonly SentenceTable[] = [
@@ -13,6 +15,8 @@ const tables: readonly SentenceTable[] = [
   alignmentSentences,
   takeSentences,
   measureSentences,
+  checkSentences,
+  spoiledSentences,
 ];
 
 const upperFirst = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -41,4 +45,9 @@ export function sentence({ code, facts }: { readonly code: string; readonly fact
   if (table) return table[code]!(facts);
   const shown = Object.entries(facts).map(([name, value]) => `${name} ${value}`);
   return [code.replaceAll('-', ' '), ...shown].join(', ');
+}
+
+/** A finding about the recording: what is wrong, what to do, and what isn't told because of it. */
+export function findingSentence(finding: RecordingFinding): string {
+  return [sentence(finding), spoiltSentence(finding.spoils)].filter((text) => text !== '').join(' ');
 }

@@ -8,6 +8,9 @@ const hand = Type.Union([Type.Literal('R'), Type.Literal('L')]);
 /** A reason or a warning: a code whose sentence stands in `sentences.ts`, and the facts that fill it in. */
 const reason = Type.Object({ code: Type.String(), facts });
 
+/** What a check of the recording found, and the measures that it makes wrong, which are then not measurable. */
+const finding = Type.Object({ code: Type.String(), facts, spoils: Type.Array(Type.String()) });
+
 /** The part of the take that a measure speaks of; an empty scope is the whole take. */
 const scope = Type.Object({
   line: Type.Optional(Type.Integer({ minimum: 0 })),
@@ -176,6 +179,8 @@ export const takeResultSchema = Type.Object(
       levels: Type.Optional(Type.Literal('velocity')),
       /** Peak magnitude (0 … 1) of equal slices of the recording, for drawing it. */
       envelope: Type.Array(Type.Number({ minimum: 0 })),
+      /** What is wrong with it, the gravest first; left out where it wasn't checked. */
+      check: Type.Optional(Type.Array(finding)),
     }),
     sheet: Type.Object({ title: Type.String(), lines: Type.Array(line) }),
     /** `graded`, or why there is no grade. */
@@ -289,6 +294,7 @@ export const takeResultSchema = Type.Object(
 export type TakeResult = Static<typeof takeResultSchema>;
 export type BreakingPoints = Static<typeof breaking>;
 export type Reason = Static<typeof reason>;
+export type RecordingFinding = Static<typeof finding>;
 export type Scope = Static<typeof scope>;
 export type Outcome = Static<typeof outcome>;
 export type MeasureResult = Static<typeof measured>;

@@ -1,0 +1,67 @@
+import type { Performance } from '../measures/performance.ts';
+import type { Hearing } from '../onsets/stroke.ts';
+import { pickup } from '../signal/pickup.ts';
+import type { Source } from '../signal/source.ts';
+import { bandwidth } from './bandwidth.ts';
+import { clickBleed } from './click-bleed.ts';
+import { clipping } from './clipping.ts';
+import { dcOffset } from './dc-offset.ts';
+import { dropOuts } from './drop-outs.ts';
+import { gainControl } from './gain-control.ts';
+import { gating } from './gating.ts';
+import type { Finding, FindingOf, HeardRecording } from './heard-recording.ts';
+import { hum } from './hum.ts';
+import { lossyCodec } from './lossy-codec.ts';
+import { noiseFloor } from './noise-floor.ts';
+import { placeNoiseDb } from './place-noise.ts';
+import { quietCourse } from './quiet-course.ts';
+import { recordingLength } from './recording-length.ts';
+import { soundPass } from './sound-pass.ts';
+import { stickClicks } from './stick-clicks.ts';
+import { tapToNoise } from './tap-to-noise.ts';
+
+/** Every check, the gravest first. */
+export const recordingChecks: readonly FindingOf[] = [
+  gating,
+  dropOuts,
+  gainControl,
+  clipping,
+  tapToNoise,
+  noiseFloor,
+  hum,
+  lossyCodec,
+  bandwidth,
+  clickBleed,
+  stickClicks,
+  dcOffset,
+  recordingLength,
+];
+
+/** What a recording is checked with. */
+export interface CheckedRecording {
+  readonly source: Source;
+  readonly hearing: Hearing;
+  readonly performance: Performance;
+  /** Stretches known to be missing, samples. */
+  readonly gaps?: HeardRecording['gaps'];
+}
+
+/** Reads each channel once and gathers what the checks need. */
+export function hearRecording({ source, hearing, performance, gaps = [] }: CheckedRecording): HeardRecording {
+  const channels = Array.from({ length: source.channels }, (_, channel) => soundPass(source, channel));
+  const sound = channels.reduce((loudest, one) => (one.peak > loudest.peak ? one : loudest));
+  const quiet = quietCourse(sound, hearing.sounds);
+  const strokes = performance.strokes.map(({ time }) => time);
+  const noiseDb = placeNoiseDb(pickup(source), quiet.pauses, strokes);
+  return { source, channels, sound, hearing, performance, quiet, noiseDb, gaps };
+}
+
+/**
+ * What is wrong with a recording, and which measures it makes wrong. Empty for a clean one. Linear in length.
+ *
+ * @example checkRecording({ source, hearing, performance }) // [{ code: 'hum', facts: { hz: 50, levelDb: -44 }, spoils: [] }]
+ */
+export function checkRecording(checked: CheckedRecording): Finding[] {
+  const heard = hearRecording(checked);
+  return recordingChecks.flatMap((check) => check(heard) ?? []);
+}

@@ -1,0 +1,63 @@
+import { anyBetween } from '../stats/any-between.ts';
+import type { Finding, HeardRecording } from './heard-recording.ts';
+import { strokeCounts, strokeTimes } from './spoiled-measures.ts';
+
+/** Longer stillness is a pause of the recorder or a gate's, s. */
+const longest = 0.5;
+/** A machine's click may repeat itself to the last bit, s. */
+const nearClick = { before: 0.01, after: 0.25 };
+/** Jumps right at a sound may be the sound's own, s. */
+const nearSound = { before: 0.002, after: 0.004 };
+/** A single jump may be a crackle of the microphone; so many tell of lost sound. */
+const fewestJumps = 2;
+/** More a second come from a buzz in the line, whose edges jump too, not from lost sound. Our judgement. */
+const mostJumps = 2;
+/**
+ * From here on figures of rendered takes are wrong (`reports/recording-check.md`): where the wave jumps, what follows
+ * comes early; where it stands still or comes twice, time goes on, and only strokes inside are lost.
+ */
+const spoiling = { jumpsAMinute: 4, lostShare: 0.015 };
+
+/**
+ * Lost sound: the signal stands still amid sound, a block comes twice to the last bit, or the wave jumps where no
+ * stroke begins. Gaps that the recorder reported aren't counted again.
+ */
+export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardRecording): Finding | null {
+  const { sampleRate } = sound;
+  const clicks = hearing.click?.times ?? [];
+  const all = hearing.sounds.map(({ time }) => time);
+  const known = (at: number) => gaps.some((gap) => at > gap.at - 480 && at < gap.at + gap.frames + 480);
+  const atClick = (time: number) => anyBetween(clicks, time - nearClick.after, time + nearClick.before);
+  const places = new Map<number, number>();
+  const place = (at: number, samples: number) => {
+    const near = Math.round((20 * at) / sampleRate);
+    places.set(near, Math.max(places.get(near) ?? 0, samples / sampleRate));
+  };
+  for (const { standStills, repeats } of channels) {
+    for (const { at, samples } of standStills)
+      if (!known(at) && samples < longest * sampleRate) place(at, samples);
+    for (const { at, samples } of repeats) if (!known(at) && !atClick(at / sampleRate)) place(at, samples);
+  }
+  const still = places.size;
+  const apart = sound.jumps.filter(({ at }) => {
+    const time = at / sampleRate;
+    return !known(at) && !anyBetween(all, time - nearSound.after, time + nearSound.before);
+  });
+  const length = sound.mean.length / sound.frameRate;
+  const jumps = apart.length > mostJumps * length ? [] : apart;
+  if (still + jumps.length < (still > 0 ? 1 : fewestJumps)) return null;
+  for (const { at } of jumps) place(at, 0);
+  const seconds = [...places.values()].reduce((sum, one) => sum + one, 0);
+  const strokes = performance.strokes;
+  const from = (strokes[0]?.time ?? 0) - 0.1;
+  const to = (strokes.at(-1)?.time ?? 0) + 0.1;
+  const within = jumps.filter(({ at }) => at / sampleRate > from && at / sampleRate < to).length;
+  const jumpsOften = within >= Math.max(2, (spoiling.jumpsAMinute * (to - from)) / 60);
+  const muchLost = seconds > spoiling.lostShare * length;
+  const facts = { places: places.size, at: Math.min(...places.keys()) / 20, seconds };
+  return {
+    code: 'drop-outs',
+    facts,
+    spoils: [...(jumpsOften ? strokeTimes : []), ...(jumpsOften || muchLost ? strokeCounts : [])],
+  };
+}

@@ -1,0 +1,32 @@
+/** A wave cut off flat. */
+export interface FlatTop {
+  /** Its first sample, and how many there are. */
+  readonly at: number;
+  readonly samples: number;
+  /** Where it was cut, with sign, full scale 1. */
+  readonly level: number;
+  /** How far the wave would have gone beyond, dB: as a parabola with the slopes at both edges. */
+  readonly overDb: number;
+}
+
+/** Samples of a cut top stand still but for two steps of 16 bits. */
+export const flatTopStep = 2.5 / 32768;
+/** Lower ones don't matter even where a quiet file was made of a cut one. */
+export const leastTop = 0.05;
+const fewestSamples = 3;
+/** A cut comes at full slope; a wave's own crest is left gently, at a few times the step that counts as still. */
+const steepest = 6 * flatTopStep;
+
+/** The run of `samples` still ones before sample `i` as a cut-off top, or null where it is a wave's own crest or a rest. */
+export function flatTopAt(block: Float32Array, i: number, samples: number, start: number): FlatTop | null {
+  if (samples < fewestSamples) return null;
+  const first = i - samples;
+  const level = block[i - 1]!;
+  if (first < 1) return null;
+  const sign = level > 0 ? 1 : -1;
+  const rise = sign * (block[first]! - block[first - 1]!);
+  const fall = sign * (block[i - 1]! - block[i]!);
+  if (rise < steepest || fall < steepest) return null;
+  const beyond = (((rise + fall) / 2) * (samples - 1)) / 4;
+  return { at: start + first, samples, level, overDb: 20 * Math.log10(1 + beyond / Math.abs(level)) };
+}

@@ -1,0 +1,71 @@
+import { median } from '../stats/median.ts';
+import { quantile } from '../stats/quantile.ts';
+import type { Finding, HeardRecording } from './heard-recording.ts';
+import { binSeconds, type QuietCourse } from './quiet-course.ts';
+import { allLevels, strokeCounts } from './spoiled-measures.ts';
+
+/** A fall is held against the one before it over these times, s. */
+const fall = { before: 0.03, after: 0.06 };
+/** The stroke's own beginning is left out, s. */
+const fromSeconds = 0.012;
+/**
+ * So much faster than before nothing dies away by itself, dB: rooms with long echoes, toms and a busy room came to 11.8
+ * in 69 kinds of clean takes (`reports/recording-check.md`).
+ */
+const leastDb = 12;
+/**
+ * Pauses that hold only the flicker of the last of 16 bits, dB of the mean square step (dither comes to −93), though
+ * strokes are as loud as this and the strokes' own band is empty too (it isn't where only the hiss is cut off): a
+ * microphone in a room always hears more, so that something closed it. Our judgement.
+ */
+const dead = { pauseDb: -92, placeDb: -88, accentDb: -45 };
+
+/**
+ * By how much a sound dies away faster than it did just before, dB over 60 ms: the sum of dying sounds over a steady
+ * noise only ever gets slower (its logarithm is convex), so that more than chance means that something closed.
+ */
+export function kneeDb(courseDb: readonly number[]): number {
+  const before = Math.round(fall.before / binSeconds);
+  const after = Math.round(fall.after / binSeconds);
+  let most = 0;
+  for (let i = before + Math.round(fromSeconds / binSeconds); i + after < courseDb.length; i++) {
+    const fell = courseDb[i - before]! - courseDb[i]!;
+    const falls = courseDb[i]! - courseDb[i + after]!;
+    most = Math.max(most, falls - (after / before) * Math.max(0, fell));
+  }
+  return most;
+}
+
+/** Decays no shorter than this may show a knee; the long ones are asked by themselves too. */
+const bins = { usual: 20, long: 60 };
+
+/** The knee that the middle one of a take's sounds has, or of those that a long quiet follows. */
+export function kneeOf({ decaysDb }: QuietCourse): number {
+  const middle = (least: number) => {
+    const some = decaysDb.filter(({ length }) => length >= least);
+    return some.length === 0 ? 0 : median(some.map(kneeDb));
+  };
+  return Math.max(middle(bins.usual), middle(bins.long));
+}
+
+/** Whether nothing at all is left in pauses, as no microphone hears it. */
+function isDead({ quiet, hearing, noiseDb }: HeardRecording): boolean {
+  if (!(quiet.pauseDb <= dead.pauseDb && noiseDb <= dead.placeDb) || hearing.sounds.length === 0)
+    return false;
+  return (
+    quantile(
+      hearing.sounds.map(({ levelDb }) => levelDb),
+      0.9,
+    ) >= dead.accentDb
+  );
+}
+
+/**
+ * A gate: pauses are dead, or sounds end in a fall that no sound makes by itself. Soft taps may be cut off or missing
+ * after silence.
+ */
+export function gating(heard: HeardRecording): Finding | null {
+  const fallsDb = kneeOf(heard.quiet);
+  if (fallsDb < leastDb && !isDead(heard)) return null;
+  return { code: 'gated', facts: { fallsDb }, spoils: [...allLevels, ...strokeCounts] };
+}

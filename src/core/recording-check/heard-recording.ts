@@ -1,0 +1,26 @@
+import type { Performance } from '../measures/performance.ts';
+import type { Hearing } from '../onsets/stroke.ts';
+import type { RecordingFinding } from '../result/take-result.ts';
+import type { Source } from '../signal/source.ts';
+import type { QuietCourse } from './quiet-course.ts';
+import type { SoundFeatures } from './sound-pass.ts';
+
+/** All that a finding may read: the recording, what was heard in it, and what that was taken for. */
+export interface HeardRecording {
+  readonly source: Source;
+  /** One for each channel, and that of the loudest. */
+  readonly channels: readonly SoundFeatures[];
+  readonly sound: SoundFeatures;
+  readonly hearing: Hearing;
+  readonly performance: Performance;
+  readonly quiet: QuietCourse;
+  /** Level of the place by itself, on the scale of strokes' levels, dBFS. */
+  readonly noiseDb: number;
+  /** Stretches known to be missing, samples. */
+  readonly gaps: readonly { readonly at: number; readonly frames: number }[];
+}
+
+export type Finding = RecordingFinding;
+
+/** One check: its finding, or null where there is nothing to say. */
+export type FindingOf = (heard: HeardRecording) => Finding | null;
