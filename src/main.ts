@@ -22,6 +22,7 @@ const commands: CommandTable = {
   progress: async () => (await import('./cli/progress-command.ts')).progressCommand(),
   compare: async () => (await import('./cli/compare-command.ts')).compareCommand(),
   players: async () => (await import('./cli/players-command.ts')).playersCommand(),
+  library: async () => (await import('./cli/library-command.ts')).libraryCommand(),
   rubric: async () => (await import('./cli/rubric-command.ts')).rubricCommand(),
   measures: async () => (await import('./cli/measures-command.ts')).measuresCommand(),
   strokes: async () => (await import('./cli/strokes-command.ts')).strokesCommand(),

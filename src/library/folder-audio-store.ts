@@ -4,6 +4,7 @@ import { access, mkdir, open, readdir, readFile, rename, rm, stat } from 'node:f
 import { join } from 'node:path';
 import { type AudioStore, isAudioHash } from './audio-store.ts';
 import { LibraryFault } from './library-fault.ts';
+import { isFull, syncFolder } from './written-for-good.ts';
 
 const arriving = /^\.[0-9a-f-]{36}\.arriving$/;
 
@@ -82,21 +83,7 @@ async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
   }
 }
 
-/** Brings a rename itself to the disk, where the system lets folders be opened. */
-async function syncFolder(path: string): Promise<void> {
-  if (process.platform === 'win32') return;
-  const folder = await open(path, 'r');
-  try {
-    await folder.sync();
-  } finally {
-    await folder.close();
-  }
-}
-
 async function removeLeftOver(path: string): Promise<void> {
   const status = await stat(path).catch(() => undefined);
   if (status !== undefined && Date.now() - status.mtimeMs > leftOverAfterMs) await rm(path, { force: true });
 }
-
-const isFull = (error: unknown): boolean =>
-  ['ENOSPC', 'EDQUOT'].includes((error as NodeJS.ErrnoException).code ?? '');

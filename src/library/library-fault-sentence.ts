@@ -41,6 +41,24 @@ export function libraryFaultSentence({
       return 'There is no room left on this device for the take. It was not kept; export and delete old takes, or make room.';
     case 'no-private-files':
       return "This browser window keeps nothing (a private window, or an old browser), so takes can't be kept here. Recording and grading work all the same; save the report if you want to keep it.";
+    case 'backup-place-taken':
+      return `"${facts.path}" holds other things than a backup, so nothing was written there. Name an empty folder, a new one, or an earlier backup.`;
+    case 'backup-overlaps':
+      return `"${facts.path}" is the library itself or lies in it, or holds it. Choose a folder apart from it, best on another disk.`;
+    case 'no-backup-there':
+      return `There is no backup in "${facts.path}": it holds no takes.sqlite. Name the folder that \`evenhand library backup\` wrote.`;
+    case 'backup-damaged':
+      return `The tables of "${facts.path}" can't be trusted (${facts.reason}). Nothing was changed; use another backup.`;
+    case 'backup-incomplete':
+      return `${facts.count} of its recordings are missing or damaged, the first of them "${facts.name}". Nothing was changed. Use another backup, or add --incomplete to bring back the rest: their results can be seen, but not heard.`;
+    case 'library-not-empty':
+      return `The library in "${facts.path}" holds takes, people or notes already (${facts.takes} takes). Nothing was changed. Name an empty folder with --library, or add --replace to put the backup in the place of all of them.`;
+    case 'library-in-use':
+      return `Another program has "${facts.path}" open. Nothing was changed there; close that program, then try again.`;
+    case 'archive-unreadable':
+      return `"${facts.path}" is no archive of a library, or it is damaged (${facts.reason}). Nothing was changed; export it anew, or get the file again.`;
+    case 'server-gone':
+      return 'Takes are kept in a folder of this computer, but the program that shows it has ended. Nothing was changed; start `evenhand serve` again, then try once more.';
     case 'library-failed':
       return `Something went wrong in the library of takes (${facts.reason}). Nothing was changed by it; load the page again and try once more.`;
     case 'open-elsewhere':

@@ -13,7 +13,16 @@ export type LibraryFaultCode =
   | 'value-out-of-range'
   | 'no-room'
   | 'no-private-files'
+  | 'backup-place-taken'
+  | 'backup-overlaps'
+  | 'no-backup-there'
+  | 'backup-damaged'
+  | 'backup-incomplete'
+  | 'library-in-use'
+  | 'library-not-empty'
+  | 'archive-unreadable'
   | 'open-elsewhere'
+  | 'server-gone'
   | 'library-failed';
 
 export type FaultFacts = Readonly<Record<string, string | number>>;

@@ -1,12 +1,12 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { default as BetterSqlite } from 'better-sqlite3';
 import { Kysely } from 'kysely';
 import { betterSqliteDatabase } from './better-sqlite-database.ts';
 import { folderAudioStore } from './folder-audio-store.ts';
 import type { Library } from './library.ts';
 import { LibraryFault } from './library-fault.ts';
 import type { LibrarySchema } from './library-schema.ts';
+import { loadSqlite } from './load-sqlite.ts';
 import { migrateLibrary } from './migrate-library.ts';
 import { sqliteDialect } from './sqlite-dialect.ts';
 
@@ -54,15 +54,5 @@ export async function openFolderLibrary(folder: string): Promise<FolderLibrary> 
   } catch (error) {
     if (error instanceof LibraryFault) throw error;
     throw new LibraryFault('not-a-library', { path, reason: (error as Error).message });
-  }
-}
-
-async function loadSqlite(): Promise<typeof BetterSqlite> {
-  try {
-    const { default: Database } = await import('better-sqlite3');
-    new Database(':memory:').close(); // the native part is loaded here, not by the import
-    return Database;
-  } catch (error) {
-    throw new LibraryFault('no-sqlite', { reason: (error as Error).message.split('\n')[0]! });
   }
 }

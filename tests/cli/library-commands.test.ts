@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { temporaryFolder } from '../formats/temporary-folder.ts';
@@ -108,6 +108,30 @@ describe('players', () => {
     expect(run('players', 'delete', 'Mirelle K.', '--yes').status).toBe(0);
     expect(recordings()).toEqual([]);
   });
+});
+
+describe('a library as a whole', () => {
+  it('is backed up, restored and checked, and nothing is written over unasked', () => {
+    const { folder, run, keep, recordings } = library();
+    keep('accent-one', 'Mirelle');
+    const backup = join(folder, '..', 'backup');
+    expect(run('library', 'backup', backup).stdout).toContain('1 recordings copied');
+    run('takes', 'delete', 'newest', '--yes');
+    expect(run('library', 'restore', backup)).toMatchObject({
+      status: 1,
+      stderr: expect.stringContaining('add --replace'),
+    });
+    expect(run('library', 'restore', backup, '--replace').stdout).toContain('1 takes with 1 recordings');
+    rmSync(join(folder, 'audio', recordings()[0]!));
+    expect(run('library', 'check')).toMatchObject({
+      status: 1,
+      stdout: expect.stringContaining('is missing'),
+    });
+    expect(run('library', 'check', '--from', backup)).toMatchObject({
+      status: 0,
+      stdout: 'Everything is as it was kept.\n',
+    });
+  }, 180_000);
 });
 
 describe('what cannot be', () => {

@@ -1,0 +1,75 @@
+import { randomUUID } from 'node:crypto';
+import { createReadStream } from 'node:fs';
+import { mkdir, open, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { Readable } from 'node:stream';
+import { LibraryFault } from '../library-fault.ts';
+import { isFull } from '../written-for-good.ts';
+import { archivedName, archiveFormat } from './archive-library.ts';
+import type { LibrarySource } from './library-source.ts';
+import { clearLeftOvers, tablesName } from './places.ts';
+import { type TarEntry, tarEntries } from './tar-archive.ts';
+
+/** `library.json` is a few lines. */
+const mostAboutBytes = 65_536;
+
+/**
+ * Does something with an archive as the source of a library; its tables lie in `folder` meanwhile. Throws
+ * `LibraryFault` for what is no archive of a library.
+ */
+export async function withArchive<T>(
+  path: string,
+  folder: string,
+  work: (source: LibrarySource) => Promise<T>,
+): Promise<T> {
+  const entries = await readEntries(path);
+  await mkdir(folder, { recursive: true });
+  await clearLeftOvers(folder);
+  const tables = join(folder, `.${randomUUID()}.arriving`);
+  try {
+    await writeFile(tables, blocksOf(path, entries.get(tablesName)!), { flag: 'wx' });
+    return await work({
+      path,
+      tables,
+      async recording({ hash, bytes }) {
+        const entry = entries.get(archivedName(hash));
+        return entry?.size === bytes ? blocksOf(path, entry) : null;
+      },
+    });
+  } catch (error) {
+    throw isFull(error) ? new LibraryFault('no-room') : error;
+  } finally {
+    await rm(tables, { force: true });
+  }
+}
+
+async function readEntries(path: string): Promise<ReadonlyMap<string, TarEntry>> {
+  try {
+    const file = await open(path);
+    try {
+      const entries = await tarEntries(file);
+      const about = entries.get('library.json');
+      if (about === undefined || about.size > mostAboutBytes || !entries.has(tablesName))
+        throw new Error('it holds no library');
+      const text = Buffer.alloc(about.size);
+      await file.read(text, 0, about.size, about.from);
+      const { format, version } = JSON.parse(text.toString()) as { format?: unknown; version?: unknown };
+      if (format !== archiveFormat.format || typeof version !== 'number')
+        throw new Error('it holds no library');
+      if (version > archiveFormat.version)
+        throw new LibraryFault('library-is-newer', { version, known: archiveFormat.version });
+      return entries;
+    } finally {
+      await file.close();
+    }
+  } catch (error) {
+    if (error instanceof LibraryFault) throw error;
+    throw new LibraryFault('archive-unreadable', { path, reason: (error as Error).message });
+  }
+}
+
+/** A file's bytes, block by block. */
+function blocksOf(path: string, { from, size }: TarEntry) {
+  // A stream's end is the last byte that it gives, so one of no bytes can't be asked for.
+  return size === 0 ? Readable.from([]) : createReadStream(path, { start: from, end: from + size - 1 });
+}
