@@ -1,10 +1,15 @@
 import { fileURLToPath } from 'node:url';
 import { Command } from 'commander';
+import { answerCall } from '../library/answer-call.ts';
+import { LibraryFault } from '../library/library-fault.ts';
+import { libraryFaultSentence } from '../library/library-fault-sentence.ts';
+import { type FolderLibrary, openFolderLibrary } from '../library/open-folder-library.ts';
 import { ownAddress } from '../server/page-answer.ts';
-import { readPageFiles } from '../server/page-files.ts';
+import { readPageFiles, withHome } from '../server/page-files.ts';
 import { listen, pageServer } from '../server/page-server.ts';
 import { CommandFault } from './command-fault.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
+import { type LibraryOption, libraryFolder, withLibraryOption } from './library/with-library.ts';
 
 /** The browser keeps takes by address, so the port stays the same from day to day. */
 const usualPort = 4807;
@@ -14,37 +19,67 @@ const help = `
 Examples:
   evenhand serve
   evenhand serve --port 4900
+  evenhand serve --in-browser
 
-The page opens in a browser on this computer and nowhere else; nothing leaves it. Keep to one
-port: takes that the browser keeps belong to the address they were made under.
+The page opens in a browser on this computer and nowhere else; nothing leaves it. Takes are kept
+in the same library as those of the other commands; with --in-browser the browser keeps them
+itself, under this port. While it runs, whoever can use this computer can ask for the page.
 `;
 
+interface Options extends LibraryOption {
+  readonly port: string;
+  readonly inBrowser?: true;
+}
+
 /**
- * The command that serves the page to this computer until it is interrupted. Throws `CommandFault` for a port that
- * can't be understood or is taken, and where the page isn't built.
+ * The command that serves the page, and a library to it, to this computer until it is interrupted. Throws
+ * `CommandFault` for a port that can't be understood or is taken, for a library that can't be opened, and where the
+ * page isn't built.
  *
  * @example await serveCommand(output).parseAsync(['--port', '4807'], { from: 'user' })
  */
 export function serveCommand(output: CommandOutput = toProcess): Command {
-  return new Command('serve')
+  const command = new Command('serve')
     .description('Open the practice page on this computer: play to a click, record, see, keep.')
     .option('--port <number>', 'port to serve it on; 0 takes any free one', `${usualPort}`)
+    .option('--in-browser', 'let the browser keep takes itself')
     .addHelpText('after', help)
-    .configureOutput({ writeOut: output.stdout, writeErr: output.stderr })
-    .action(async ({ port }: { readonly port: string }) => {
-      const wanted = portFrom(port);
-      const server = pageServer(builtPage());
-      const taken = await listen(server, wanted).catch((error: NodeJS.ErrnoException) => {
-        throw new CommandFault('fault', listenSentence(error, wanted));
-      });
-      output.stdout(`The page is at http://${ownAddress}:${taken}/\n`);
-      output.stderr('Open it in a browser on this computer. Ctrl+C ends it.\n');
-      await new Promise<void>((resolve) => {
-        for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
-      });
-      server.closeAllConnections();
-      server.close();
+    .configureOutput({ writeOut: output.stdout, writeErr: output.stderr });
+  return withLibraryOption(command).action(async ({ port, inBrowser, library: named }: Options) => {
+    const wanted = portFrom(port);
+    if (inBrowser && named !== undefined)
+      throw new CommandFault('usage', '--library and --in-browser are two places for takes. Choose one.');
+    const option: LibraryOption = named === undefined ? {} : { library: named };
+    const library = inBrowser ? null : await servedLibrary(option, output);
+    const files = library === null ? builtPage() : withHome(builtPage(), library.folder);
+    const answer = library === null ? undefined : (message: Uint8Array) => answerCall(library, message);
+    const server = pageServer(files, answer);
+    const taken = await listen(server, wanted).catch((error: NodeJS.ErrnoException) => {
+      throw new CommandFault('fault', listenSentence(error, wanted));
     });
+    output.stdout(`The page is at http://${ownAddress}:${taken}/\n`);
+    const place = library === null ? 'by the browser' : `in ${library.folder}`;
+    output.stderr(`Open it in a browser on this computer. Takes are kept ${place}. Ctrl+C ends it.\n`);
+    await new Promise<void>((resolve) => {
+      for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
+    });
+    server.closeAllConnections();
+    server.close();
+    await library?.close();
+  });
+}
+
+/** The library for the page; without better-sqlite3 the browser keeps takes, unless a library was named. */
+async function servedLibrary(option: LibraryOption, output: CommandOutput): Promise<FolderLibrary | null> {
+  try {
+    return await openFolderLibrary(libraryFolder(option));
+  } catch (error) {
+    if (!(error instanceof LibraryFault)) throw error;
+    const sentence = libraryFaultSentence(error);
+    if (error.code !== 'no-sqlite' || option.library !== undefined) throw new CommandFault('fault', sentence);
+    output.stderr(`${sentence} The browser keeps takes meanwhile.\n`);
+    return null;
+  }
 }
 
 function portFrom(text: string): number {

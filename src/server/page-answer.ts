@@ -19,7 +19,7 @@ export interface PageAnswer {
 }
 
 /** What every answer says. The policy for scripts stands in the page itself; framing can only be forbidden here. */
-const always = {
+export const sameForAll = {
   'content-security-policy': "frame-ancestors 'none'",
   'x-content-type-options': 'nosniff',
   'x-frame-options': 'DENY',
@@ -53,7 +53,7 @@ export function pageAnswer(
   // The browser keeps takes by address: two names for one server would be two libraries.
   if (host === alias) return refusal(308, 'Moved.', { location: `http://${own}${encodeURI(address)}` });
   const headers = {
-    ...always,
+    ...sameForAll,
     'content-type': file.type,
     'content-length': `${file.contents.length}`,
     'cache-control': file.unchanging ? 'public, max-age=31536000, immutable' : 'no-cache',
@@ -61,8 +61,13 @@ export function pageAnswer(
   return { status: 200, headers, body: file.contents };
 }
 
-function refusal(status: number, sentence: string, more: Readonly<Record<string, string>> = {}): PageAnswer {
+/** A refusal in a sentence. */
+export function refusal(
+  status: number,
+  sentence: string,
+  more: Readonly<Record<string, string>> = {},
+): PageAnswer {
   const body = new TextEncoder().encode(`${sentence}\n`);
   const plain = { 'content-type': 'text/plain; charset=utf-8', 'content-length': `${body.length}` };
-  return { status, headers: { ...always, ...plain, ...more }, body };
+  return { status, headers: { ...sameForAll, ...plain, ...more }, body };
 }

@@ -45,3 +45,9 @@ export function readPageFiles(folder: string): PageFiles {
   }
   return files;
 }
+
+/** The page's files with word of the library that its server holds in a folder. */
+export function withHome(files: PageFiles, folder: string): PageFiles {
+  const contents = new TextEncoder().encode(`${JSON.stringify({ library: { folder } })}\n`);
+  return new Map([...files, ['/home.json', { contents, type: 'application/json', unchanging: false }]]);
+}

@@ -3,18 +3,21 @@ import { once } from 'node:events';
 import { type AddressInfo, createServer } from 'node:net';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { temporaryFolder } from '../formats/temporary-folder.ts';
 import { repository, runProgram } from './built-program.ts';
 
 const program = join(repository, 'dist/main.js');
 
 describe('serve', () => {
   it('serves the page until it is interrupted, and says where', async () => {
-    const child = spawn(process.execPath, [program, 'serve', '--port', '0']);
+    const library = join(temporaryFolder(), 'takes');
+    const child = spawn(process.execPath, [program, 'serve', '--port', '0', '--library', library]);
     try {
       const [first] = (await once(child.stdout, 'data')) as [Buffer];
       const address = /^The page is at (http:\/\/127\.0\.0\.1:\d+\/)\n$/.exec(first.toString())![1]!;
       const response = await fetch(address);
       expect(await response.text()).toContain('<title>Evenhand</title>');
+      expect(await (await fetch(`${address}home.json`)).json()).toEqual({ library: { folder: library } });
     } finally {
       child.kill('SIGINT');
     }
@@ -30,7 +33,7 @@ describe('serve', () => {
       stderr: string;
       stdout: string;
     }>((resolve) => {
-      const child = spawn(process.execPath, [program, 'serve', '--port', `${port}`]);
+      const child = spawn(process.execPath, [program, 'serve', '--in-browser', '--port', `${port}`]);
       let stderr = '';
       let stdout = '';
       child.stderr.on('data', (part) => {
@@ -60,7 +63,10 @@ describe('serve', () => {
     expect(examples.length).toBeGreaterThan(1);
     // Each runs until it is stopped; one that can't be understood ends with 2 at once.
     for (const args of examples) {
-      const { status, signal } = spawnSync(process.execPath, [program, ...args], { timeout: 2500 });
+      const { status, signal } = spawnSync(process.execPath, [program, ...args], {
+        timeout: 2500,
+        env: { ...process.env, XDG_DATA_HOME: temporaryFolder() },
+      });
       expect([status, signal], args.join(' ')).toEqual([0, null]);
     }
   });

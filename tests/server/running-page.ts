@@ -1,5 +1,6 @@
 import { connect } from 'node:net';
 import { join } from 'node:path';
+import type { AnswerCall } from '../../src/server/library-answer.ts';
 import { type PageFiles, readPageFiles } from '../../src/server/page-files.ts';
 import { listen, pageServer } from '../../src/server/page-server.ts';
 
@@ -8,8 +9,9 @@ const built = join(import.meta.dirname, '../../dist/page');
 /** A server of the built page, or of other files, on a free port, to be closed. */
 export async function runningPage(
   files: PageFiles = readPageFiles(built),
+  answer?: AnswerCall,
 ): Promise<{ readonly port: number; close(): void }> {
-  const server = pageServer(files);
+  const server = pageServer(files, answer);
   const port = await listen(server, 0);
   return {
     port,

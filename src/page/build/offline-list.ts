@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import type { Plugin } from 'vite';
+import { homeFile } from '../offline/home-file.ts';
 
 const worker = 'service-worker.js';
 
@@ -28,7 +29,9 @@ export function offlineList(): Plugin {
         for (const name of readdirSync(publicFolder)) {
           contents.set(name, readFileSync(join(publicFolder, name)));
         }
-        const files = [...contents.keys()].filter((name) => !name.endsWith('.map')).sort();
+        const files = [...contents.keys()]
+          .filter((name) => !name.endsWith('.map') && name !== homeFile)
+          .sort();
         const hash = createHash('sha256');
         for (const name of files) hash.update(`${name}\0`).update(contents.get(name)!);
         const { outputFiles } = await build({

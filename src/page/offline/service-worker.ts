@@ -1,4 +1,5 @@
 /// <reference lib="webworker" />
+import { homeFile } from './home-file.ts';
 import { keepShared, sharedPath } from './shared-files.ts';
 
 declare const __files: readonly string[];
@@ -42,6 +43,9 @@ async function answer(request: Request): Promise<Response> {
   return there ?? (await caches.match(asked)) ?? fetch(request);
 }
 
+/** What a host says of its library is asked anew each time; without the host there is no answer. */
+const withoutHost = () => Response.json({ library: 'unknown' });
+
 // A new version waits until no page of the old one is open, or until the page says that nothing is going on.
 scope.addEventListener('install', (event) => event.waitUntil(fill()));
 scope.addEventListener('activate', (event) => event.waitUntil(dropOlder()));
@@ -53,5 +57,6 @@ scope.addEventListener('fetch', (event) => {
   const { origin, pathname } = new URL(request.url);
   if (origin !== scope.location.origin) return;
   if (request.method === 'POST' && pathname.endsWith(sharedPath)) event.respondWith(keepShared(request));
+  else if (pathname.endsWith(`/${homeFile}`)) event.respondWith(fetch(request).catch(withoutHost));
   else if (request.method === 'GET') event.respondWith(answer(request));
 });

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { StorageUse } from '../../../library/storage-use.ts';
 import { counted, roomInWords } from '../take-words.ts';
+import { useHome } from './where-kept.tsx';
 
 interface Props {
   readonly use: StorageUse;
@@ -12,16 +13,24 @@ type Promised = 'yes' | 'no' | 'refused' | 'unknown';
 export function Room({ use }: Props) {
   const [promised, setPromised] = useState<Promised>('unknown');
   const [left, setLeft] = useState<number | null>(null);
+  const home = useHome();
   useEffect(() => {
+    if (home?.kind !== 'browser') return;
     void navigator.storage?.persisted?.().then((yes) => setPromised(yes ? 'yes' : 'no'));
     void navigator.storage
       ?.estimate?.()
       .then(({ quota, usage }) => setLeft(quota === undefined ? null : Math.max(0, quota - (usage ?? 0))));
-  }, [use]);
+  }, [use, home]);
   const ask = async () => setPromised((await navigator.storage.persist()) ? 'yes' : 'refused');
   return (
     <section class="room" aria-labelledby="room">
       <h2 id="room">Room on this device</h2>
+      {home?.kind === 'folder' && (
+        <p>
+          Keep a copy on another disk now and then: <code>evenhand library backup</code> makes one, also while
+          this page is open.
+        </p>
+      )}
       <p>
         {use.takes === 0
           ? 'Nothing is kept yet.'

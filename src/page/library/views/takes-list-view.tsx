@@ -12,6 +12,7 @@ import { Room } from './room.tsx';
 import { type Narrowing, TakeFilters } from './take-filters.tsx';
 import { TakeList } from './take-list.tsx';
 import { useLibrary } from './use-library.ts';
+import { WhereKept } from './where-kept.tsx';
 
 const onPage = 30;
 
@@ -80,6 +81,7 @@ export function TakesListView() {
   return (
     <>
       <h1>My takes</h1>
+      <WhereKept />
       <div class="takes">
         <section aria-label="Takes">
           {use.takes === 0 ? (
