@@ -3,20 +3,37 @@ import type { Alignment } from '../alignment/alignment.ts';
 import { risingLines } from '../scoring/breaking/rising-lines.ts';
 import type { WorkTold } from '../signal/work-told.ts';
 
-/** A run this far off the tempo of its line was likely another line of the same exercise, share. Our judgement. */
+/**
+ * A run this far off the tempo of its line was likely another line of the same exercise, share: half way to the next
+ * tempo, and never more than this. Our judgement.
+ */
 const otherTempo = 0.035;
+
+/** For each line how far off its tempo a run may be. */
+function allowances({ sheet }: AlignQuestion): number[] {
+  const logs = sheet.lines.map(({ bpm }) => Math.log(bpm ?? 1));
+  return logs.map((own, i) => {
+    const steps = [logs[i - 1], logs[i + 1]].flatMap((next) =>
+      next === undefined ? [] : [Math.abs(next - own)],
+    );
+    return Math.min(otherTempo, ...steps.filter((step) => step > 0).map((step) => step / 2));
+  });
+}
 
 /** Matched strokes in runs at their lines' tempos, less those in runs at others; and how many those are. */
 function fit(
-  { slots, sheet }: AlignQuestion,
+  question: AlignQuestion,
   { segments, matches }: Alignment,
 ): { readonly at: number; readonly off: number } {
+  const { slots, sheet } = question;
+  const allowed = allowances(question);
   const counts = { at: 0, off: 0 };
   for (const { segment, slot } of matches) {
     const { state, period } = segments[segment]!;
-    const asked = sheet.lines[slots[slot]!.line]!.bpm;
+    const { line } = slots[slot]!;
+    const asked = sheet.lines[line]!.bpm;
     if (state !== 'graded' || asked === null) continue;
-    counts[Math.abs(Math.log(60 / period / asked)) < otherTempo ? 'at' : 'off'] += 1;
+    counts[Math.abs(Math.log(60 / period / asked)) < allowed[line]! ? 'at' : 'off'] += 1;
   }
   return counts;
 }

@@ -1,4 +1,5 @@
 import { rounded } from './figures.ts';
+import { dimensionName } from './names.ts';
 import type { BreakingPoints } from './take-result.ts';
 
 type BrokenDimension = BreakingPoints['dimensions'][number];
@@ -43,4 +44,12 @@ export function stopWords({ lines, played, stoppedAt }: BreakingPoints): string 
 export function firstToBreak({ dimensions }: BreakingPoints): BrokenDimension | null {
   const broken = dimensions.filter(({ state }) => state !== 'held');
   return broken.toSorted((a, b) => a.bpm - b.bpm)[0] ?? null;
+}
+
+/** Which dimension gives way first and where, in one sentence. */
+export function firstBreakWords(breaking: BreakingPoints): string {
+  if (breaking.dimensions.length === 0) return 'Too few tempos were played to tell where it breaks.';
+  const first = firstToBreak(breaking);
+  if (first === null) return 'Nothing broke in this take.';
+  return `${dimensionName(first.id)} gives way first: ${breakWords(first)} BPM.`;
 }

@@ -1,7 +1,7 @@
 import { limits } from '../../core/exercise/limits.ts';
 import { settingRanges } from '../../core/exercise/line-settings.ts';
 import { readKept, writeKept } from '../shell/kept.ts';
-import { firstChoice, type PractiseChoice, type Way } from './practise-choice.ts';
+import { firstChoice, type PractiseChoice, riseSteps, type Way } from './practise-choice.ts';
 
 const key = 'practise';
 const ways: readonly Way[] = ['exercise', 'own', 'sheet'];
@@ -13,8 +13,8 @@ export const keepChoice = (choice: PractiseChoice): void => writeKept(key, choic
 
 /** A choice of whatever was kept: every part that isn't sound is the first choice's. */
 export function soundChoice(kept: unknown): PractiseChoice {
-  const { way, exercise, own, sheet, bpm, repeats, tempoAsWritten, leadChange, guessFirst } =
-    typeof kept === 'object' && kept !== null ? (kept as Record<string, unknown>) : {};
+  const was = typeof kept === 'object' && kept !== null ? (kept as Record<string, unknown>) : {};
+  const { way, exercise, own, sheet, bpm, repeats, tempoAsWritten, leadChange, guessFirst } = was;
   const plain = firstChoice;
   return {
     way: ways.find((one) => one === way) ?? plain.way,
@@ -23,6 +23,10 @@ export function soundChoice(kept: unknown): PractiseChoice {
     sheet: soundSheet(sheet),
     bpm: within(bpm, settingRanges.tempo) ?? plain.bpm,
     repeats: within(repeats, settingRanges.times) ?? plain.repeats,
+    rising: was.rising === true,
+    riseTo: within(was.riseTo, settingRanges.tempo) ?? plain.riseTo,
+    riseStep: within(was.riseStep, riseSteps) ?? plain.riseStep,
+    riseTimes: within(was.riseTimes, settingRanges.times) ?? plain.riseTimes,
     tempoAsWritten: typeof tempoAsWritten === 'boolean' ? tempoAsWritten : plain.tempoAsWritten,
     leadChange: typeof leadChange === 'boolean' ? leadChange : plain.leadChange,
     guessFirst: typeof guessFirst === 'boolean' ? guessFirst : plain.guessFirst,

@@ -8,6 +8,8 @@ import { lineNotation } from './sheet-notation.ts';
 
 interface Props {
   readonly sheet: Sheet;
+  /** The tempo rises from line to line, and is what is shown big. */
+  readonly rising?: boolean;
   readonly plan: ClickPlan;
   /** s since the click track began, as it is heard. */
   readonly now: () => number;
@@ -19,7 +21,7 @@ interface Props {
 }
 
 /** What is on the screen while a take is played: where one is, the notes, the meter, and the button that ends it. */
-export function PlayingPanel({ sheet, plan, now, stop, silent, children }: Props) {
+export function PlayingPanel({ sheet, rising = false, plan, now, stop, silent, children }: Props) {
   const place = useFrames(() => {
     const at = placeAt(sheet, plan, now());
     return at.phase === 'play' && silent?.() ? { ...at, silent: true } : at;
@@ -39,11 +41,13 @@ export function PlayingPanel({ sheet, plan, now, stop, silent, children }: Props
             : 'Recording'}
       </p>
       <p class="big-count" aria-hidden="true">
-        {countOf(place)}
+        {rising && place.phase === 'play' ? line.bpm : countOf(place)}
       </p>
       <p class="where">
-        {sheet.lines.length > 1 && `Line ${coming + 1} of ${sheet.lines.length}: `}
-        <strong>{line.label}</strong>
+        {rising
+          ? `Beats a minute: ${line.bpm}, tempo ${coming + 1} of ${sheet.lines.length}`
+          : sheet.lines.length > 1 && `Line ${coming + 1} of ${sheet.lines.length}: `}
+        {!rising && <strong>{line.label}</strong>}
         {place.phase === 'play' && line.repeats > 1 && `, time ${place.repeat} of ${line.repeats}`}
       </p>
       <p class="quiet">{wordsOf(place)}</p>

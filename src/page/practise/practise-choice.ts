@@ -1,7 +1,9 @@
 import { findExercise } from '../../core/exercise/catalogue.ts';
 import { faultText } from '../../core/exercise/fault-text.ts';
 import { parseSheet } from '../../core/exercise/parse-sheet.ts';
+import { risingSheet, risingTempos } from '../../core/exercise/rising-sheet.ts';
 import type { Sheet, SheetLine } from '../../core/exercise/sheet.ts';
+import { fewestTempos } from '../../core/scoring/breaking/tempo-of-break.ts';
 
 export type Way = 'exercise' | 'own' | 'sheet';
 
@@ -16,6 +18,11 @@ export interface PractiseChoice {
   readonly sheet: { readonly name: string; readonly text: string } | null;
   readonly bpm: number;
   readonly repeats: number;
+  /** One exercise faster and faster, from `bpm` to `riseTo`, so many times at each tempo. */
+  readonly rising: boolean;
+  readonly riseTo: number;
+  readonly riseStep: number;
+  readonly riseTimes: number;
   /** A sheet's own tempos, where it has any, rather than `bpm`. */
   readonly tempoAsWritten: boolean;
   /** Hands change over on every second repeat. */
@@ -32,10 +39,17 @@ export const firstChoice: PractiseChoice = {
   sheet: null,
   bpm: 90,
   repeats: 8,
+  rising: false,
+  riseTo: 150,
+  riseStep: 10,
+  riseTimes: 4,
   tempoAsWritten: true,
   leadChange: false,
   guessFirst: false,
 };
+
+/** Beats per minute from one tempo to the next. */
+export const riseSteps = { least: 1, most: 50 } as const;
 
 export type ChosenSheet =
   | {
@@ -43,8 +57,15 @@ export type ChosenSheet =
       readonly sheet: Sheet;
       /** The text sets tempos or repeats itself. */
       readonly settings: boolean;
+      /** It is one exercise whose tempo rises. */
+      readonly rising: boolean;
     }
-  | { readonly ok: false; readonly sentence: string };
+  | {
+      readonly ok: false;
+      readonly sentence: string;
+      /** Too few tempos, and nothing wrong with the notes. */
+      readonly rising?: boolean;
+    };
 
 /**
  * The sheet that a choice makes: every line has a tempo, as there is to be a click. Tempo and repeats chosen beside a
@@ -80,7 +101,23 @@ function readText(text: string, choice: PractiseChoice, title: string): ChosenSh
     }),
   );
   const name = parsed.sheet.title || (lines.length === 1 ? lines[0]!.label : title);
-  return { ok: true, sheet: { title: name, lines }, settings };
+  const [line] = lines;
+  if (choice.rising && line !== undefined && lines.length === 1) return rise(line, choice, settings);
+  return { ok: true, sheet: { title: name, lines }, settings, rising: false };
+}
+
+function rise(line: SheetLine, choice: PractiseChoice, settings: boolean): ChosenSheet {
+  const { bpm, riseTo, riseStep, riseTimes, leadChange } = choice;
+  const tempos = { from: bpm, to: riseTo, step: riseStep };
+  const count = risingTempos(tempos).length;
+  if (count < fewestTempos)
+    return {
+      ok: false,
+      rising: true,
+      sentence: `From ${bpm} to ${riseTo} by ${riseStep} makes ${count === 1 ? 'one tempo' : `${count} tempos`}; it takes ${fewestTempos} to tell where it breaks. Let it go further, or in smaller steps.`,
+    };
+  const each = { ...line, repeats: riseTimes, leadChange: line.leadChange || leadChange };
+  return { ok: true, sheet: risingSheet(each, tempos), settings, rising: true };
 }
 
 /** Seconds that a sheet takes from its first beat to the end of its last, rests of the last line left out. */

@@ -30,7 +30,7 @@ export function PractiseView() {
   useEffect(() => keepChoice(choice), [choice]);
   useEffect(() => keepClick(click), [click]);
   const chosen = useMemo(() => chosenSheet(choice), [choice]);
-  const fault = chosen.ok ? null : chosen.sentence;
+  const fault = chosen.ok || chosen.rising ? null : chosen.sentence;
   const [playing, setPlaying] = useState<Sheet | null>(null);
   const [discomfort, setDiscomfort] = useState(false);
   if (playing !== null)
@@ -39,6 +39,7 @@ export function PractiseView() {
         <h1 class="unseen">Playing</h1>
         <TakeFlow
           sheet={playing}
+          rising={chosen.ok && chosen.rising}
           click={click}
           guessFirst={choice.guessFirst}
           discomfort={discomfort}
@@ -81,7 +82,7 @@ export function PractiseView() {
         </section>
         <section aria-labelledby="notes">
           <h2 id="notes">The notes</h2>
-          {chosen.ok && <SheetPreview sheet={chosen.sheet} />}
+          {chosen.ok && <SheetPreview sheet={chosen.sheet} rising={chosen.rising} />}
           <TempoAndTimes choice={choice} chosen={chosen} change={change} />
           <details class="click">
             <summary>Click: {clickWords(click)}</summary>
@@ -93,10 +94,19 @@ export function PractiseView() {
             change={change}
             setDiscomfort={setDiscomfort}
           />
+          {discomfort && chosen.ok && chosen.rising && (
+            <p class="fault" role="status">
+              This isn’t the day to look for a limit: nothing that gets faster and faster can be started.
+            </p>
+          )}
           <MicrophoneNote />
         </section>
       </div>
-      <StartBar sheet={chosen.ok ? chosen.sheet : null} click={click} start={setPlaying} />
+      <StartBar
+        sheet={chosen.ok && !(chosen.rising && discomfort) ? chosen.sheet : null}
+        click={click}
+        start={setPlaying}
+      />
     </>
   );
 }

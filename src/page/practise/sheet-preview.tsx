@@ -7,8 +7,9 @@ import { lineNotation } from './sheet-notation.ts';
 const linesShown = 12;
 
 /** The lines to play, in notation, and how long they take. */
-export function SheetPreview({ sheet }: { readonly sheet: Sheet }) {
+export function SheetPreview({ sheet, rising }: { readonly sheet: Sheet; readonly rising: boolean }) {
   const { lines, title } = sheet;
+  if (rising) return <Rising sheet={sheet} />;
   const left = lines.length - linesShown;
   return (
     <div class="preview">
@@ -18,6 +19,20 @@ export function SheetPreview({ sheet }: { readonly sheet: Sheet }) {
       ))}
       {left > 0 && <p class="quiet">And {left} more lines.</p>}
       <p class="quiet">{`Lasts ${spoken(secondsOf(sheet))}.`}</p>
+    </div>
+  );
+}
+
+/** One exercise whose tempo rises: its notes once, and the tempos. */
+function Rising({ sheet }: { readonly sheet: Sheet }) {
+  const { lines, title } = sheet;
+  const tempos = lines.map(({ bpm }) => bpm).join(', ');
+  const { repeats } = lines[0]!;
+  return (
+    <div class="preview">
+      <Line line={{ ...lines[0]!, label: title }} alone={true} />
+      <p>{`${repeats === 1 ? 'Once' : `${repeats} times`} at each of ${lines.length} tempos: ${tempos}.`}</p>
+      <p class="quiet">{`Lasts ${spoken(secondsOf(sheet))} if you get to the end.`}</p>
     </div>
   );
 }

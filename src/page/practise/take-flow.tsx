@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Breakdown } from '../../core/click-track/breakdown/follow-course.ts';
 import { planClicks } from '../../core/click-track/plan-clicks.ts';
 import { silentStretches } from '../../core/click-track/silent-stretches.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
@@ -6,6 +7,8 @@ import type { LiveStroke } from '../../core/onsets/live-strokes.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
 import { LevelMeter } from '../recording/views/level-meter.tsx';
 import { showTake } from '../result/shown-take.ts';
+import { BreakdownNote } from './breakdown-note.tsx';
+import { type BreakdownWatch, breakdownWatch } from './breakdown-watch.ts';
 import { type ClickChoice, clickOptions } from './click-choice.ts';
 import { gradeRecorded, takeName } from './grade-recorded.ts';
 import { HeardStrip } from './heard-strip.tsx';
@@ -17,6 +20,8 @@ import { type StartedTake, startTake } from './take-recorder.ts';
 
 interface Props {
   readonly sheet: Sheet;
+  /** The tempo rises from line to line until the take breaks down. */
+  readonly rising: boolean;
   readonly click: ClickChoice;
   readonly guessFirst: boolean;
   readonly discomfort: boolean;
@@ -33,13 +38,15 @@ type State =
   | { readonly at: 'fault'; readonly sentence: string };
 
 /** One take from the press to its result: microphone, count-in, playing, grading. */
-export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props) {
+export function TakeFlow({ sheet, rising, click, guessFirst, discomfort, leave }: Props) {
   const [state, setState] = useState<State>({ at: 'opening' });
   const [troubles, setTroubles] = useState<readonly string[]>([]);
   const [plan] = useState(() => planClicks(sheet, clickOptions(click)));
   const stop = useRef<() => void>(() => undefined);
   const control = useRef<SilenceControl | null>(null);
   const holding = click.silence === 'holding';
+  const watch = useRef<BreakdownWatch | null>(null);
+  const [broke, setBroke] = useState<Breakdown | null>(null);
   const told = useRef<(strokes: readonly LiveStroke[]) => void>(() => undefined);
 
   useEffect(() => {
@@ -76,13 +83,12 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
       volume: click.volume,
       name,
       told:
-        click.strokesShown || holding
+        click.strokesShown || holding || rising
           ? ({ strokes, heardSeconds }) => {
               if (strokes.length > 0) told.current(strokes);
-              control.current?.hear(
-                strokes.map(({ time }) => time),
-                heardSeconds,
-              );
+              const times = strokes.map(({ time }) => time);
+              control.current?.hear(times, heardSeconds);
+              setBroke(watch.current?.hear(strokes, heardSeconds) ?? null);
             }
           : undefined,
       // The meter itself says that it is too loud.
@@ -100,6 +106,7 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
           position,
           setVolume: running.setVolume,
         });
+      if (rising) watch.current = breakdownWatch({ sheet, plan, position });
       if (gone) return void take.running.discard().then(take.stop);
       setState({ at: 'playing', take });
     });
@@ -135,11 +142,23 @@ export function TakeFlow({ sheet, click, guessFirst, discomfort, leave }: Props)
       return (
         <PlayingPanel
           sheet={sheet}
+          rising={rising}
           plan={plan}
           now={running.now}
           stop={() => stop.current()}
           silent={control.current?.silent}
         >
+          {broke !== null && (
+            <BreakdownNote
+              why={broke.why}
+              bpm={sheet.lines[broke.line]!.bpm!}
+              stop={() => stop.current()}
+              goOn={() => {
+                watch.current = null;
+                setBroke(null);
+              }}
+            />
+          )}
           <LevelMeter read={running.levels} />
           {click.strokesShown && (
             <HeardStrip

@@ -3,6 +3,7 @@ import { sharedEngine } from '../engine/shared-engine.ts';
 import { saveFile } from '../library/save-file.ts';
 import { wanderInWords } from '../practise/silent-wander.ts';
 import { goTo } from '../shell/route.ts';
+import { BreakingAnswer } from './breaking-answer.tsx';
 import { GuessAnswer } from './guess-answer.tsx';
 import { GuessForm, type OwnGuess } from './guess-form.tsx';
 import { keepGuessOf } from './keep-guess.ts';
@@ -75,6 +76,7 @@ export function ResultView() {
         <p class="result-verdict" role="status">
           <strong>{verdict(result)}</strong> <span class="wide-only">{tempo}</span>
         </p>
+        {result.breaking?.length === 1 && <BreakingAnswer breaking={result.breaking[0]!} />}
         {take.wander && <p>{wanderInWords(take.wander)}</p>}
         {guess !== null && <GuessAnswer result={result} guess={guess} />}
         <div class="buttons">

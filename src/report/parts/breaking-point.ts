@@ -1,4 +1,4 @@
-import { breakRange, breakWords, firstToBreak, stopWords } from '../../core/result/breaking-words.ts';
+import { breakRange, breakWords, firstBreakWords, stopWords } from '../../core/result/breaking-words.ts';
 import { rounded } from '../../core/result/figures.ts';
 import { dimensionName } from '../../core/result/names.ts';
 import type { BreakingPoints, TakeResult } from '../../core/result/take-result.ts';
@@ -15,18 +15,11 @@ export function breakingPoint({ breaking = [], sheet }: TakeResult): string {
   const parts = breaking.map((one) => {
     const notation = outsideText(sheet.lines[one.lines[0]!]!.notation, 80);
     const name = breaking.length > 1 ? `<h3 class="letters">${notation}</h3>` : '';
-    return `${name}<p>${escapeHtml(firstWords(one))} ${escapeHtml(stopWords(one))}</p>${table(one)}`;
+    return `${name}<p>${escapeHtml(firstBreakWords(one))} ${escapeHtml(stopWords(one))}</p>${table(one)}`;
   });
   return `<section id="breaking-point"><h2>Breaking point</h2>
 ${parts.join('')}
 <p class="note">One bar a tempo, the slowest first: the taller, the better it scored. Where it was not there yet, the bar is hollow with a cross over it. A player’s own limit moves from day to day; one take shows one day.</p></section>`;
-}
-
-function firstWords(breaking: BreakingPoints): string {
-  if (breaking.dimensions.length === 0) return 'Too few tempos were played to tell where it breaks.';
-  const first = firstToBreak(breaking);
-  if (first === null) return 'Nothing broke in this take.';
-  return `${dimensionName(first.id)} gives way first: ${breakWords(first)} BPM.`;
 }
 
 function table({ dimensions }: BreakingPoints): string {

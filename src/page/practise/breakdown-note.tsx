@@ -1,0 +1,39 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Breakdown } from '../../core/click-track/breakdown/follow-course.ts';
+
+interface Props {
+  readonly why: Breakdown['why'];
+  readonly bpm: number;
+  /** Ends the take; called by itself after a few seconds. */
+  readonly stop: () => void;
+  readonly goOn: () => void;
+}
+
+/** s in which a player may still say no. */
+const grace = 5;
+
+/** Says that a take broke down, and ends it unless the player wants to go on. */
+export function BreakdownNote({ why, bpm, stop, goOn }: Props) {
+  const [left, setLeft] = useState(grace);
+  useEffect(() => {
+    if (left <= 0) return stop();
+    const timer = setTimeout(() => setLeft(left - 1), 1000);
+    return () => clearTimeout(timer);
+  }, [left]);
+  return (
+    <div class="broke">
+      <p class="strong" role="alert">
+        {words(why, bpm)}
+      </p>
+      <p>{left > 0 ? `The take ends in ${left} …` : 'The take ends.'}</p>
+      <button type="button" onClick={goOn}>
+        Go on playing
+      </button>
+    </div>
+  );
+}
+
+function words(why: Breakdown['why'], bpm: number): string {
+  if (why === 'stopped') return `You stopped at ${bpm}.`;
+  return why === 'missing' ? `Many strokes were missing at ${bpm}.` : `The beat got away from you at ${bpm}.`;
+}
