@@ -1,6 +1,10 @@
 import { seeded } from '../../fixtures/generator/random.ts';
 import { beginCourse } from '../../src/core/click-track/breakdown/begin-course.ts';
-import { type Breakdown, clearlyHeard, followCourse } from '../../src/core/click-track/breakdown/follow-course.ts';
+import {
+  type Breakdown,
+  clearlyHeard,
+  followCourse,
+} from '../../src/core/click-track/breakdown/follow-course.ts';
 import { plainClick } from '../../src/core/click-track/click-plan.ts';
 import { planClicks } from '../../src/core/click-track/plan-clicks.ts';
 import { liveStrokes } from '../../src/core/onsets/live-strokes.ts';
@@ -59,42 +63,45 @@ function brokeIn(player: RisingPlayer, name: string): Breakdown | null {
 
 const percent = (share: number) => figure(100 * share, 1);
 const wanted = process.argv[4];
-const table = rows.filter((_, i) => wanted === undefined || i === Number(wanted)).map(({ name, player, times = 1 }) => {
-  const count = takes * times;
-  const all = {
-    scatter: 0.05,
-    missed: 0.01,
-    stumbles: 0.1,
-    fall: { kind: 'none' },
-    from,
-    ...player,
-  } as const;
-  const broke = Array.from({ length: count }, (_, i) => brokeIn(all, `${seed} ${i}`));
-  const clean = all.fall.kind === 'none';
-  const early = broke.filter((one) => one !== null && (clean || one.line < from)).length;
-  const late = (lines: number) =>
-    clean
-      ? ''
-      : percent(
-          broke.filter((one) => one !== null && one.line >= from && one.line <= from + lines).length / count,
-        );
-  const { low, high } = wilsonInterval(early / count, count, 1.96);
-  console.error(
-    name,
-    broke
-      .map((one, i) => (one && (clean || one.line < from) ? `${i}:${one.line}${one.why}` : ''))
-      .filter(Boolean)
-      .join(' '),
-  );
-  return [
-    name,
-    `${count}`,
-    `${percent(early / count)} (${percent(low)} to ${percent(high)})`,
-    late(0),
-    late(1),
-    late(4),
-  ];
-});
+const table = rows
+  .filter((_, i) => wanted === undefined || i === Number(wanted))
+  .map(({ name, player, times = 1 }) => {
+    const count = takes * times;
+    const all = {
+      scatter: 0.05,
+      missed: 0.01,
+      stumbles: 0.1,
+      fall: { kind: 'none' },
+      from,
+      ...player,
+    } as const;
+    const broke = Array.from({ length: count }, (_, i) => brokeIn(all, `${seed} ${i}`));
+    const clean = all.fall.kind === 'none';
+    const early = broke.filter((one) => one !== null && (clean || one.line < from)).length;
+    const late = (lines: number) =>
+      clean
+        ? ''
+        : percent(
+            broke.filter((one) => one !== null && one.line >= from && one.line <= from + lines).length /
+              count,
+          );
+    const { low, high } = wilsonInterval(early / count, count, 1.96);
+    console.error(
+      name,
+      broke
+        .map((one, i) => (one && (clean || one.line < from) ? `${i}:${one.line}${one.why}` : ''))
+        .filter(Boolean)
+        .join(' '),
+    );
+    return [
+      name,
+      `${count}`,
+      `${percent(early / count)} (${percent(low)} to ${percent(high)})`,
+      late(0),
+      late(1),
+      late(4),
+    ];
+  });
 console.log(
   markdownTable(
     [

@@ -145,6 +145,7 @@ export function gradeHearing(
       bpm,
       discomfort,
       turns: spoilt.has('turned-accents') ? [] : turnedAccentsFound(performance),
+      breaking,
     }),
     warnings: [...warnings, ...takeWarnings({ sheet, slots, alignment, segments })],
     cannotTell: cannotTell({

@@ -116,6 +116,12 @@ export const adviceSentences: SentenceTable = {
     `Secure at ${atBpm(f)}. Play it like this on another day; if it is secure then too, go up ${f.toBpm === undefined ? 'by 4 to 6 BPM' : `to ${plain(f, 'fromBpm', 0)}–${plain(f, 'toBpm', 0)} BPM`}.`,
   'tempo-stay': (f) =>
     `Stay at ${atBpm(f)} until this is secure: ${dimensionName(textOf(f, 'dimension')).toLowerCase()}. Clean strokes at a held tempo are worth more than speed.`,
+  'tempo-under-break': (f) =>
+    `Practise where it still holds: at ${plain(f, 'bpm', 0)} BPM or a little below. What gives way first above it: ${dimensionName(textOf(f, 'dimension')).toLowerCase()}.`,
+  'tempo-rise-further': (f) =>
+    `Nothing broke up to ${plain(f, 'bpm', 0)} BPM. On another day let it rise further, if your hands feel well.`,
+  'tempo-rise-from-slower': (f) =>
+    `Not even the slowest tempo surely held: ${dimensionName(textOf(f, 'dimension')).toLowerCase()}. Next time begin at about ${plain(f, 'bpm', 0)} BPM.`,
   'tempo-down': (f) =>
     `Timing and dynamics both need room at ${atBpm(f)}: try ${f.toBpm === undefined ? 'about 10 % slower' : `${plain(f, 'toBpm', 0)} BPM, about 10 % slower`}.`,
 };

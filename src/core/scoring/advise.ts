@@ -1,6 +1,7 @@
-import type { TakeResult } from '../result/take-result.ts';
+import type { BreakingPoints, TakeResult } from '../result/take-result.ts';
 import type { AdviceInput, Finding } from './advice/finding.ts';
 import { adviceRules } from './advice/index.ts';
+import { risingAdvice } from './breaking/rising-advice.ts';
 import { secureScore } from './score-curve.ts';
 import type { Scores } from './score-take.ts';
 import { tempoAdvice } from './tempo-advice.ts';
@@ -55,6 +56,8 @@ export function advise(
     readonly bpm: number | null;
     readonly discomfort?: boolean;
     readonly cleanOnAnotherDay?: boolean;
+    /** Of exercises whose tempo rises. */
+    readonly breaking?: readonly BreakingPoints[];
   },
 ): Advice {
   const found = adviceRules.flatMap((rule) => rule(input)).toSorted((a, b) => b.lost - a.lost);
@@ -70,7 +73,11 @@ export function advise(
     const allSecure = input.scores.dimensions.every((d) => d.score.score >= secureScore);
     advice.push({ code: allSecure ? 'nothing-to-mend' : 'nothing-stands-out', facts: {}, strokes: [] });
   }
-  const tempo = tempoAdvice({ ...input, fading: kept.some(({ code }) => code === 'fades-at-the-end') });
+  const fading = kept.some(({ code }) => code === 'fades-at-the-end');
+  // Where the tempo rises there is no one tempo to stay at.
+  const [rising] = input.breaking ?? [];
+  const tempo =
+    rising === undefined || input.discomfort ? tempoAdvice({ ...input, fading }) : risingAdvice(rising);
   if (!tempo) return advice;
   const item = { ...tempo, strokes: [] };
   return input.discomfort ? [item, ...advice] : [...advice, item];

@@ -1,5 +1,9 @@
 import { beginCourse } from '../../core/click-track/breakdown/begin-course.ts';
-import { type Breakdown, clearlyHeard, followCourse } from '../../core/click-track/breakdown/follow-course.ts';
+import {
+  type Breakdown,
+  clearlyHeard,
+  followCourse,
+} from '../../core/click-track/breakdown/follow-course.ts';
 import type { ClickPlan } from '../../core/click-track/click-plan.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { type LiveStroke, liveDelaySeconds } from '../../core/onsets/live-strokes.ts';
