@@ -31,7 +31,7 @@ interface Options extends LibraryOption {
 
 const help = `
 Examples:
-  evenhand compare 3f0a12bc newest --report two-takes.html
+  evenhand compare newest newest --report two-takes.html
 
 Two takes: their figures beside each other, without a verdict, since one take is one day's form.
 Two stretches of days, with verdicts, once there are three days on each side:

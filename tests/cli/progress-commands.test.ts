@@ -13,14 +13,20 @@ const personId = '6f9619ff-8b86-4d01-b42d-00cf4fc964ff';
 
 /** A take of one line whose timing spread is `spreadMs`. */
 function played(spreadMs: number): Partial<TakeResult> {
-  const { sheet, measures } = exampleResult();
+  const { sheet, slots, measures } = exampleResult();
   return {
     sheet: { ...sheet, lines: sheet.lines.slice(0, 1) },
-    measures: measures.map((one) =>
-      one.id.startsWith('timing-spread') && one.outcome.state === 'measured'
-        ? { ...one, outcome: { ...one.outcome, value: spreadMs, low: spreadMs * 0.8, high: spreadMs * 1.3 } }
-        : one,
-    ),
+    slots: { ...slots, line: slots.line.map(() => 0) },
+    measures: measures
+      .filter(({ scope }) => (scope.line ?? 0) === 0)
+      .map((one) =>
+        one.id.startsWith('timing-spread') && one.outcome.state === 'measured'
+          ? {
+              ...one,
+              outcome: { ...one.outcome, value: spreadMs, low: spreadMs * 0.8, high: spreadMs * 1.3 },
+            }
+          : one,
+      ),
   };
 }
 

@@ -67,5 +67,7 @@ function isDead({ quiet, hearing, noiseDb }: HeardRecording): boolean {
 export function gating(heard: HeardRecording): Finding | null {
   const fallsDb = kneeOf(heard.quiet);
   if (fallsDb < leastDb && !isDead(heard)) return null;
-  return { code: 'gated', facts: { fallsDb }, spoils: [...allLevels, ...strokeCounts] };
+  // Dead pauses alone are told; a recording made without a microphone has them too, and nothing is lost in it.
+  const spoils = fallsDb >= leastDb ? [...allLevels, ...strokeCounts] : [];
+  return { code: 'gated', facts: { fallsDb }, spoils };
 }
