@@ -63,6 +63,5 @@ export function hearRecording({ source, hearing, performance, gaps = [] }: Check
  */
 export function checkRecording(checked: CheckedRecording): Finding[] {
   const heard = hearRecording(checked);
-  // Told, and nothing refused yet: limits that refuse must first hold in every recording that is graded right.
-  return recordingChecks.flatMap((check) => check(heard) ?? []).map((found) => ({ ...found, spoils: [] }));
+  return recordingChecks.flatMap((check) => check(heard) ?? []);
 }

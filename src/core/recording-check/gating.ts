@@ -6,6 +6,8 @@ import { allLevels, strokeCounts } from './spoiled-measures.ts';
 
 /** A fall is held against the one before it over these times, s. */
 const fall = { before: 0.03, after: 0.06 };
+/** Below this a sound made without a microphone ends in nothing, by steps that say nothing, dB of the mean square step. */
+const lastBitDb = -88;
 /** The stroke's own beginning is left out, s. */
 const fromSeconds = 0.012;
 /**
@@ -16,15 +18,17 @@ const leastDb = 12;
 /**
  * Pauses that hold only the flicker of the last of 16 bits, dB of the mean square step (dither comes to −93), though
  * strokes are as loud as this and the strokes' own band is empty too (it isn't where only the hiss is cut off): a
- * microphone in a room always hears more, so that something closed it. Our judgement.
+ * microphone in a room always hears more. An electronic pad's output is as quiet, and so loses nothing; where this share
+ * of the written strokes is missing as well, something closed. Our judgement.
  */
-const dead = { pauseDb: -92, placeDb: -88, accentDb: -45 };
+const dead = { fromDb: -110, toDb: -92, placeDb: -88, accentDb: -45, missedShare: 0.01 };
 
 /**
  * By how much a sound dies away faster than it did just before, dB over 60 ms: the sum of dying sounds over a steady
  * noise only ever gets slower (its logarithm is convex), so that more than chance means that something closed.
  */
-export function kneeDb(courseDb: readonly number[]): number {
+export function kneeDb(heardDb: readonly number[]): number {
+  const courseDb = heardDb.map((level) => Math.max(level, lastBitDb));
   const before = Math.round(fall.before / binSeconds);
   const after = Math.round(fall.after / binSeconds);
   let most = 0;
@@ -50,8 +54,8 @@ export function kneeOf({ decaysDb }: QuietCourse): number {
 
 /** Whether nothing at all is left in pauses, as no microphone hears it. */
 function isDead({ quiet, hearing, noiseDb }: HeardRecording): boolean {
-  if (!(quiet.pauseDb <= dead.pauseDb && noiseDb <= dead.placeDb) || hearing.sounds.length === 0)
-    return false;
+  const silent = quiet.pauseDb <= dead.toDb && quiet.pauseDb >= dead.fromDb && noiseDb <= dead.placeDb;
+  if (!silent || hearing.sounds.length === 0) return false;
   return (
     quantile(
       hearing.sounds.map(({ levelDb }) => levelDb),
@@ -61,13 +65,18 @@ function isDead({ quiet, hearing, noiseDb }: HeardRecording): boolean {
 }
 
 /**
- * A gate: pauses are dead, or sounds end in a fall that no sound makes by itself. Soft taps may be cut off or missing
+ * A gate: sounds end in a fall that no sound makes by itself, or pauses are dead. Soft taps may be cut off or missing
  * after silence.
  */
 export function gating(heard: HeardRecording): Finding | null {
   const fallsDb = kneeOf(heard.quiet);
-  if (fallsDb < leastDb && !isDead(heard)) return null;
-  // Dead pauses alone are told; a recording made without a microphone has them too, and nothing is lost in it.
-  const spoils = fallsDb >= leastDb ? [...allLevels, ...strokeCounts] : [];
-  return { code: 'gated', facts: { fallsDb }, spoils };
+  const isCutOff = fallsDb >= leastDb;
+  if (!isCutOff && !isDead(heard)) return null;
+  const { alignment, slots } = heard.performance;
+  const losesStrokes = alignment.missed.length >= dead.missedShare * slots.length;
+  return {
+    code: 'gated',
+    facts: { fallsDb },
+    spoils: isCutOff || losesStrokes ? [...allLevels, ...strokeCounts] : [],
+  };
 }

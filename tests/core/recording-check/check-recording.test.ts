@@ -47,8 +47,8 @@ const dropped = (kind: DropOutKind) => (samples: Float32Array, sampleRate: numbe
 describe('the check of a recording', () => {
   /** With rates in `reports/recording-check.md`; strengths here are well beyond where they are found. */
   it.each([
-    ['clipped', null, (samples: Float32Array) => clip(samples, 8)],
-    ['clipped', null, (samples: Float32Array) => clip(samples, 8, 0.6)],
+    ['clipped', 'accent-spread', (samples: Float32Array) => clip(samples, 8)],
+    ['clipped', 'accent-spread', (samples: Float32Array) => clip(samples, 8, 0.6)],
     ['dc-offset', null, (samples: Float32Array) => samples.map((x) => x + 0.03)],
     [
       'hum',
@@ -71,13 +71,13 @@ describe('the check of a recording', () => {
     ['taps-near-noise', null, noisy(-41)],
     [
       'gain-control',
-      null,
+      'accent-to-tap-ratio',
       chain({ gainControl: { thresholdDb: -34, ratio: 4, attackMs: 4, releaseMs: 260, makeUpDb: 4 } }),
     ],
     [
       'gated',
-      null,
-      chain({ gate: { thresholdDb: -32, floorDb: -45, attackMs: 1.5, holdMs: 40, releaseMs: 60 } }),
+      'missed',
+      chain({ gate: { thresholdDb: -26, floorDb: -45, attackMs: 1.5, holdMs: 40, releaseMs: 60 } }),
     ],
   ] as const)('finds: %s, spoiling %s', (code, spoils, spoil) => {
     const result = damaged(spoil as (samples: Float32Array, sampleRate: number) => Float32Array);
