@@ -16,10 +16,11 @@ export function figureText(value: number, { unit }: ComparedFigure): string {
  * @example changeText(0.9, spread) // '−10 %'
  */
 export function changeText(value: number, figure: ComparedFigure): string {
-  const signed = (text: string, above: boolean) => (above ? `+${text}` : text);
+  // What rounds to nought has no sign.
+  const signed = (text: string, above: boolean) => (above && /[1-9]/.test(text) ? `+${text}` : text);
   if (figure.scale === 'ratio') {
     const percent = (value - 1) * 100;
-    return `${signed(rounded(percent, 0), Math.round(percent) > 0)} %`;
+    return `${signed(rounded(percent, 0), percent > 0)} %`;
   }
   return signed(figureText(value, figure), value > 0);
 }
