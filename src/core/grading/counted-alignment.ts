@@ -34,6 +34,15 @@ function turnedFromStart({ accents, strokes, slots }: Performance): boolean {
 }
 
 /**
+ * Whether a recording may have begun in the middle of playing: it has fewer strokes than the sheet, and the first one
+ * comes before a beat of silence has passed. Then the pattern itself tells where in it the sound sets in.
+ */
+function mayHaveBegunLate({ slots, strokes }: AlignQuestion, { segments }: Alignment): boolean {
+  const first = strokes.find(({ sound }) => sound === 'pad')!;
+  return strokes.length < slots.filter(({ grace }) => !grace).length && first.time < segments[0]!.period;
+}
+
+/**
  * The alignment of a take whose accents were played on another partial from the start. Laid by its levels such a take
  * seems to lack a stroke at one end and to have one too many at the other; laid by counting, every stroke has its slot
  * and the accents are turned round, which is what happened. Taken only where both of that is so: otherwise the
@@ -59,5 +68,6 @@ export function countedAlignment(
   const { doubt } = counted;
   if (doubt !== null && doubt.code !== 'phase-not-told') return byLevels;
   if (before - loose(counted, question) < fewestGained) return byLevels;
+  if (mayHaveBegunLate(question, counted)) return byLevels;
   return turnedFromStart(perform(counted)) ? { ...counted, doubt: byLevels.doubt } : byLevels;
 }

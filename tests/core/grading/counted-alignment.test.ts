@@ -36,10 +36,22 @@ describe('countedAlignment', () => {
     },
   );
 
+  it('takes a recording that began in the middle as its levels say', () => {
+    for (const seed of [1, 2, 3]) {
+      const asked = question(seed, 0, [0, 1]);
+      const begun = asked.strokes[0]!.time - 0.05;
+      const strokes = asked.strokes.map((stroke) => ({ ...stroke, time: stroke.time - begun }));
+      const { byLevels, counted } = both({ ...asked, strokes });
+      expect(counted).toBe(byLevels);
+      expect(counted.matches.every(({ stroke, slot }) => (slot - stroke + 96) % 3 === 2)).toBe(true);
+    }
+  });
+
   it.each([
     ['as written', []],
     ['without its first stroke', [0]],
     ['without its last two strokes', [94, 95]],
+    ['without its first two strokes and another', [0, 1, 40]],
     ['without its first stroke and another', [0, 40]],
   ])('leaves a take played %s as it is', (_, left) => {
     for (const seed of [1, 2, 3]) {
