@@ -128,11 +128,14 @@ describe.skipIf(!browserThere("the page's engine"))("the page's engine", () => {
         const there = await gradedInNode('accent-one', path);
         if (!path.endsWith('m4a')) expect(rounded(result), path).toEqual(rounded(there));
         expect(result.strokes.time).toHaveLength(there.strokes.time.length);
-        result.strokes.time.forEach((time, k) => {
-          // Two decoders of AAC, in floats: 0.000012 dB where it was measured.
-          expect(Math.abs(time - there.strokes.time[k]!)).toBeLessThan(1e-5);
-          expect(Math.abs(result.strokes.levelDb[k]! - there.strokes.levelDb[k]!)).toBeLessThan(1e-4);
-        });
+        // Two decoders of AAC, in floats, differ by what moves a stroke 2 µs; where it begins then a sample later, its
+        // level moves by a hundredth of a dB. The usual stroke is the same to a few 0.00001 dB.
+        const apart = (here: readonly number[], elsewhere: readonly number[]) =>
+          here.map((value, k) => Math.abs(value - elsewhere[k]!)).sort((a, b) => a - b);
+        const levels = apart(result.strokes.levelDb, there.strokes.levelDb);
+        expect(apart(result.strokes.time, there.strokes.time).at(-1), path).toBeLessThan(1e-5);
+        expect(levels.at(-1), path).toBeLessThan(0.02);
+        expect(levels[Math.floor(0.9 * levels.length)], path).toBeLessThan(0.001);
       }
       rmSync(folder, { recursive: true });
     }, 240_000);

@@ -1,7 +1,7 @@
 import type { Scope } from '../result/take-result.ts';
 import { largestFigure } from './largest-of.ts';
 import { accentsAndTaps, fewestLevels } from './level-classes.ts';
-import { type LevelTerm, levelEffect, levelInterval } from './level-effect.ts';
+import { type LevelTerm, levelEffect, levelInterval, strokesWithoutSlips } from './level-effect.ts';
 import { levelEffectOutcome } from './level-effect-outcome.ts';
 import { defineMeasure, type Part } from './measure.ts';
 import { notApplicable, notMeasurable } from './outcomes.ts';
@@ -58,7 +58,9 @@ export const accentMatch = defineMeasure(
       const effect = levelEffect(accents, { term });
       const least = Math.min(own, accents.length - own);
       if (effect === null || least < fewestLevels) {
-        return { scope, outcome: notMeasurable('too-few-strokes', { strokes: least, needed: fewestLevels }) };
+        const told = strokesWithoutSlips(accents, { term }).filter((s) => belongs(scope, s)).length;
+        const few = { strokes: Math.min(least, told), needed: fewestLevels };
+        return { scope, outcome: notMeasurable('too-few-strokes', few) };
       }
       degrees = Math.min(degrees, effect.degrees);
       return { scope, outcome: levelEffectOutcome(effect, accents, term) };

@@ -44,6 +44,43 @@ export function partialTerms(strokes: readonly PlayedStroke[]): LevelTerm[] {
   );
 }
 
+interface LevelTerms {
+  readonly before?: readonly LevelTerm[];
+  readonly term: LevelTerm;
+  readonly behind?: readonly LevelTerm[];
+}
+
+function fitTo(strokes: readonly PlayedStroke[], { before = [], term, behind = [] }: LevelTerms) {
+  const all: readonly LevelTerm[] = [() => 1, ...before, term, ...behind];
+  const columns = all.map((one) => Float64Array.from(strokes, one));
+  const scale = columns.map((column, k) => {
+    const centre = k === 0 ? 0 : column.reduce((sum, v) => sum + v, 0) / column.length;
+    return Math.max(
+      column.reduce((sum, v) => sum + (v - centre) ** 2, 0),
+      1e-9,
+    );
+  });
+  const design = { columns, scale, minShare: leastOwnShare, minEffective: leastEffective };
+  const levels = Float64Array.from(strokes, ({ levelDb }) => levelDb);
+  return { columns, fit: leastSquares(design, levels) };
+}
+
+/** The fit to all strokes, and those whose level is no slip beside it. */
+function fitToAll(strokes: readonly PlayedStroke[], terms: LevelTerms) {
+  const fitted = fitTo(strokes, terms);
+  const sizes = fitted.fit.residuals.map(Math.abs);
+  const limit = slipAt * Math.max(leastScatterDb, madToSd * median(sizes));
+  return { ...fitted, inside: strokes.filter((_, i) => sizes[i]! <= limit) };
+}
+
+/**
+ * Strokes that an effect rests on: all but slips.
+ *
+ * @example strokesWithoutSlips(accents, { term }).length // 5 of 6
+ */
+export const strokesWithoutSlips = (strokes: readonly PlayedStroke[], terms: LevelTerms): PlayedStroke[] =>
+  fitToAll(strokes, terms).inside;
+
 /**
  * Level on a term by least squares, the terms `before` it taken out. Where those explain it the effect can't be told:
  * null. Terms `behind` it are taken out as far as they differ from it; where they are the same, the effect speaks for
@@ -52,41 +89,11 @@ export function partialTerms(strokes: readonly PlayedStroke[]): LevelTerm[] {
  *
  * @example levelEffect(taps, { before: [handTerm], term: ({ place }) => (place === 'after' ? 1 : 0) })?.value // dB
  */
-export function levelEffect(
-  strokes: readonly PlayedStroke[],
-  terms: {
-    readonly before?: readonly LevelTerm[];
-    readonly term: LevelTerm;
-    readonly behind?: readonly LevelTerm[];
-  },
-): LevelEffect | null {
-  const { before = [], term, behind = [] } = terms;
-  const all: readonly LevelTerm[] = [() => 1, ...before, term, ...behind];
-  const at = before.length + 1;
-  const fitTo = (own: readonly PlayedStroke[]) => {
-    const columns = all.map((one) => Float64Array.from(own, one));
-    const scale = columns.map((column, k) => {
-      const centre = k === 0 ? 0 : column.reduce((sum, v) => sum + v, 0) / column.length;
-      return Math.max(
-        column.reduce((sum, v) => sum + (v - centre) ** 2, 0),
-        1e-9,
-      );
-    });
-    const design = { columns, scale, minShare: leastOwnShare, minEffective: leastEffective };
-    return {
-      columns,
-      fit: leastSquares(
-        design,
-        Float64Array.from(own, (s) => s.levelDb),
-      ),
-    };
-  };
-  const first = fitTo(strokes);
+export function levelEffect(strokes: readonly PlayedStroke[], terms: LevelTerms): LevelEffect | null {
+  const at = (terms.before?.length ?? 0) + 1;
+  const { inside, ...first } = fitToAll(strokes, terms);
   if (!first.fit.kept.includes(at)) return null;
-  const sizes = first.fit.residuals.map(Math.abs);
-  const limit = slipAt * Math.max(leastScatterDb, madToSd * median(sizes));
-  const inside = strokes.filter((_, i) => sizes[i]! <= limit);
-  const { columns, fit } = inside.length === strokes.length ? first : fitTo(inside);
+  const { columns, fit } = inside.length === strokes.length ? first : fitTo(inside, terms);
   const row = fit.kept.indexOf(at);
   if (row < 0) return null;
   const sums = sumsByBeat(inside, (_, i) => {

@@ -1,5 +1,6 @@
 import type { Performance } from '../measures/performance.ts';
 import type { Hearing } from '../onsets/stroke.ts';
+import { finiteSource } from '../signal/finite-source.ts';
 import { pickup } from '../signal/pickup.ts';
 import type { Source } from '../signal/source.ts';
 import { bandwidth } from './bandwidth.ts';
@@ -47,7 +48,9 @@ export interface CheckedRecording {
 }
 
 /** Reads each channel once and gathers what the checks need. */
-export function hearRecording({ source, hearing, performance, gaps = [] }: CheckedRecording): HeardRecording {
+export function hearRecording(checked: CheckedRecording): HeardRecording {
+  const { hearing, performance, gaps = [] } = checked;
+  const source = finiteSource(checked.source);
   const channels = Array.from({ length: source.channels }, (_, channel) => soundPass(source, channel));
   const sound = channels.reduce((loudest, one) => (one.peak > loudest.peak ? one : loudest));
   const quiet = quietCourse(sound, hearing.sounds);

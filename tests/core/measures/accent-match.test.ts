@@ -29,4 +29,14 @@ describe('accent-match', () => {
       reason: { code: 'one-kind-of-accent' },
     });
   });
+
+  it('counts slips for none where a part has the fewest accents that tell', () => {
+    const six = '>RLR >LRL; x6\nR>LR L>RL; x6';
+    const slipped = (slot: Parameters<typeof plain>[0]) =>
+      plain(slot) - (slot.partial === 2 && slot.hand === 'L' && slot.repeat >= 4 ? 30 : 0);
+    expect(figureOf(accentMatch, takeOfLevels(six, plain), { partial: 2, hand: 'L' }).strokes).toBe(24);
+    expect(outcomeOf(accentMatch, takeOfLevels(six, slipped), { partial: 2, hand: 'L' })).toMatchObject({
+      reason: { code: 'too-few-strokes', facts: { strokes: 4, needed: 6 } },
+    });
+  });
 });
