@@ -77,11 +77,28 @@ export function takeMidi(result: TakeResult): Uint8Array | null {
     tick: 0,
     event: { deltaTime: 0, meta: true, type: 'text', text: handsSaid[result.hands] },
   };
-  const bytes = writeMidi({
-    header: { format: 1, numTracks: 2, ticksPerBeat },
-    tracks: [track([said, ...tempoTrack]), track(notes)],
-  });
-  return Uint8Array.from(bytes);
+  return midiFile([track([said, ...tempoTrack]), track(notes)]);
+}
+
+const [headerBytes, chunkHead] = [14, 8];
+/** The package's writer copies all it has at every event, so that long tracks are written in parts of so many. */
+const eventsAtOnce = 256;
+
+function midiFile(tracks: readonly MidiEvent[][]): Uint8Array {
+  const header = { format: 1, numTracks: tracks.length, ticksPerBeat } as const;
+  const written = (events: readonly MidiEvent[][]) => writeMidi({ header, tracks: [...events] });
+  const parts = [written(tracks.map(() => [])).slice(0, headerBytes)];
+  for (const events of tracks) {
+    const body: number[][] = [];
+    for (let from = 0; from < events.length; from += eventsAtOnce)
+      body.push(written([events.slice(from, from + eventsAtOnce)]).slice(headerBytes + chunkHead));
+    const length = body.reduce((sum, { length }) => sum + length, 0);
+    parts.push(
+      [...new TextEncoder().encode('MTrk'), ...[24, 16, 8, 0].map((shift) => (length >>> shift) & 0xff)],
+      ...body,
+    );
+  }
+  return Uint8Array.from(parts.flat());
 }
 
 /** Where each tempo begins: the first run's from the start of the recording, each other's at its first stroke. */

@@ -35,6 +35,14 @@ describe('takeMidi, read back with an independent package', () => {
       expect(Math.abs(on.time - result.strokes.time[i]!)).toBeLessThan(tick / 2 + 1e-6);
   });
 
+  it('holds as many of a long take', () => {
+    const long = smallTake(1000);
+    const { time } = long.strokes;
+    const heard = read(takeMidi(long)!).ons;
+    expect(heard).toHaveLength(time.length);
+    for (const [i, on] of heard.entries()) expect(on.time).toBeCloseTo(time[i]!, 2);
+  });
+
   it('holds hands as keys and levels as velocities', () => {
     expect(ons.slice(0, 4).map(({ key }) => key)).toEqual([38, 37, 38, 37]);
     // Levels −12, −24, −22 dB: 12 and 10 dB below are 30 and 25 steps of 0.4 dB.
