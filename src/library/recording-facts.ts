@@ -10,6 +10,7 @@ export const recordingFactsSchema = Type.Object({
   playedClick: Type.Optional(
     Type.Object({
       times: Type.Array(Type.Number()),
+      audible: Type.Optional(Type.Array(Type.Boolean())),
       calibrated: Type.Boolean(),
       uncertaintyMs: Type.Number(),
     }),

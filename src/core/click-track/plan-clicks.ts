@@ -4,7 +4,7 @@ import type { ClickOptions, ClickPlan, PlannedClick } from './click-plan.ts';
 import { silentBars } from './silent-bars.ts';
 
 /** Beats per minute of a line that leaves its tempo open. */
-const openTempo = 90;
+export const openTempo = 90;
 
 /** A beat of a sheet in time: whether a bar begins on it, and how long it lasts. */
 interface Beat {

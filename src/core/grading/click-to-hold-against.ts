@@ -6,6 +6,8 @@ import { median } from '../stats/median.ts';
 export interface PlayedClick {
   /** Beats of the click on the recording's own time axis, s, the output's delay included; silent beats as well. */
   readonly times: readonly number[];
+  /** For each of them whether it sounded; left out, all did. */
+  readonly audible?: readonly boolean[];
   /** Whether the delay of this output was measured. Without it nothing is said of ahead or behind. */
   readonly calibrated: boolean;
   /** Standard error of the delay, ms. */

@@ -28,6 +28,7 @@ import type { PlayedModel } from './played-model.ts';
 import { gapWarnings, type RecordingGap, strokesOutsideGaps, withUnheard } from './recording-gaps.ts';
 import { risingAlignment } from './rising-alignment.ts';
 import { segmentList } from './segment-list.ts';
+import { silencesOf } from './silences-of.ts';
 import { slotColumns } from './slot-columns.ts';
 import { strokeColumns } from './stroke-columns.ts';
 import { takeWarnings } from './take-warnings.ts';
@@ -78,8 +79,9 @@ export function gradeHearing(
   const strokes = strokesOutsideGaps(pads, gaps, sampleRate);
   const { click, warnings: clickWarnings } = clickToHoldAgainst(hearing.click, options.playedClick);
   const question = { slots, sheet, strokes, click };
+  const silences = silencesOf(options.playedClick);
   const perform = (laid: Alignment) =>
-    performanceOf({ sheet, slots, strokes, alignment: withUnheard(laid, question, gaps, sampleRate), click });
+    performanceOf({ ...question, silences, alignment: withUnheard(laid, question, gaps, sampleRate) });
   const written = perform(countedAlignment(question, risingAlignment(question, options.tell), perform));
   const evidence = handsBySound(written, strokes);
   const performance = withHeardHands(written, evidence, perform);

@@ -34,6 +34,7 @@ import { ratioTrend } from './ratio-trend.ts';
 import { reboundDecay } from './rebound-decay.ts';
 import { secondAccent } from './second-accent.ts';
 import { separation } from './separation.ts';
+import { silentWander } from './silent-wander.ts';
 import { strayStrokes } from './stray-strokes.ts';
 import { tapCeiling } from './tap-ceiling.ts';
 import { tapLevelTrend } from './tap-level-trend.ts';
@@ -61,6 +62,7 @@ export const measures: readonly Measure[] = [
   handChangeGap,
   offset,
   wander,
+  silentWander,
   clockSpread,
   motorSpread,
   tempoError,

@@ -1,5 +1,6 @@
 import type { Alignment } from '../alignment/alignment.ts';
 import { partialsOffClick, type Reference, referenceOf } from '../alignment/reference-time.ts';
+import type { SilentStretch } from '../click-track/silent-stretches.ts';
 import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
 import { otherHand } from '../exercise/swap-hands.ts';
@@ -19,6 +20,8 @@ export interface Performance {
   readonly alignment: Alignment;
   /** What the strokes are held against; only a click lets an offset be worked out. */
   readonly reference: Reference;
+  /** Where the click that was played left the player alone, s of the recording. */
+  readonly silences: readonly SilentStretch[];
   /** Onsets of all strokes that were aligned, s. */
   readonly times: readonly number[];
   /** Strokes on main slots of graded segments, in order of time; grace notes are left out. */
@@ -41,6 +44,7 @@ export function performanceOf({
   strokes,
   alignment,
   click = null,
+  silences = [],
 }: {
   readonly sheet: Sheet;
   readonly slots: readonly Slot[];
@@ -48,6 +52,7 @@ export function performanceOf({
   readonly alignment: Alignment;
   /** The click heard in the recording. */
   readonly click?: HeardClick | null;
+  readonly silences?: readonly SilentStretch[];
 }): Performance {
   const times = strokes.map((stroke) => stroke.time);
   const contexts = strokeContexts(slots, sheet);
@@ -98,5 +103,8 @@ export function performanceOf({
   const accents = heardAccents({ alignment, slots, strokes: played, offClick: partialsOffClick(held) });
   const reference = referenceOf(held);
   const timing = fitTimingModel(played);
-  return { sheet, slots, asked: slots, alignment, reference, times, strokes: played, hands, accents, timing };
+  return {
+    ...{ sheet, slots, asked: slots, alignment, reference, silences },
+    ...{ times, strokes: played, hands, accents, timing },
+  };
 }

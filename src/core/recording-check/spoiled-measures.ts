@@ -61,6 +61,7 @@ export const strokeTimes: readonly string[] = [
   'hand-change-gap',
   'offset',
   'wander',
+  'silent-wander',
   'clock-spread',
   'motor-spread',
   'tempo-error',

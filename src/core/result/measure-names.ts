@@ -106,6 +106,11 @@ export const measureNames: Readonly<Record<string, MeasureName>> = {
     'minus: ahead of the click',
   ),
   wander: named('Slow wander', 'slow swaying round the steady tempo', 'slow swaying of the pulse'),
+  'silent-wander': named(
+    'Wander per silent beat',
+    'how much later each beat comes than the one before while the click is silent; minus means sooner',
+    'plus: later and later',
+  ),
   'clock-spread': named(
     'Scatter of inner beat',
     'without a click: how much the interval kept in mind varies',

@@ -3,6 +3,14 @@ import { type Facts, numberOf, type SentenceTable, textOf } from './sentence-tab
 
 const withUnit = (facts: Facts, name: string) => `${rounded(numberOf(facts, name))} ${textOf(facts, 'unit')}`;
 
+/** What was found in one silence or two, without a range. */
+function silencesFound(facts: Facts): string {
+  const ms = numberOf(facts, 'msPerBeat');
+  const way = ms < 0 ? 'sooner' : 'later';
+  const silences = numberOf(facts, 'silences') === 1 ? 'the one silence' : 'the two silences';
+  return `In ${silences} of this take, ${textOf(facts, 'beats')} beats, each beat came ${rounded(Math.abs(ms))} ms ${way} than the one before.`;
+}
+
 /** Why a measure has no figure, and what would give one. `hands-not-told` stands with the open questions. */
 export const measureSentences: SentenceTable = {
   'too-few-strokes': (f) =>
@@ -25,6 +33,12 @@ export const measureSentences: SentenceTable = {
   'needs-a-click': () => 'Only a click in the recording can tell this, and there is none.',
   'too-few-on-the-click': (f) =>
     `${textOf(f, 'strokes')} strokes could be held against the click; ${textOf(f, 'needed')} are needed. Record with the click on from start to end.`,
+  'click-never-silent': () =>
+    'It shows only where this program played the click and left bars silent, and no bar was.',
+  'too-few-silences': (f) =>
+    `${silencesFound(f)} It takes ${textOf(f, 'needed')} silences to say how sure that is: play longer, or with more bars left silent.`,
+  'no-stroke-in-silence': (f) =>
+    `In no silence of the click were there ${textOf(f, 'needed')} strokes to go by. Play on while the click is silent.`,
   'played-to-a-click': () => 'It is a figure of playing without a click, and a click was heard.',
   'several-tempos': () => 'The lines differ in tempo or division, and the figure needs one of each.',
   'too-few-intervals': (f) =>

@@ -42,8 +42,22 @@ export interface WorkedOutEntry {
 }
 
 /** What stands in the sentences of an example: how many there were, and that more are needed. */
-const example = { strokes: 5, accents: 5, taps: 5, intervals: 40, beats: 6, needed: 'more' };
-const exampleNeeds: Readonly<Record<string, number>> = { 'too-few-intervals': 100, 'no-run-long-enough': 12 };
+const example = {
+  strokes: 5,
+  silences: 2,
+  msPerBeat: 4.2,
+  accents: 5,
+  taps: 5,
+  intervals: 40,
+  beats: 6,
+  needed: 'more',
+};
+const exampleNeeds: Readonly<Record<string, number>> = {
+  'too-few-silences': 3,
+  'no-stroke-in-silence': 4,
+  'too-few-intervals': 100,
+  'no-run-long-enough': 12,
+};
 
 function refusal(code: string, { unit }: Measure): string {
   const needed = exampleNeeds[code] ?? example.needed;

@@ -1,5 +1,6 @@
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { writeSheet } from '../../core/exercise/write-sheet.ts';
+import type { PlayedClick } from '../../core/grading/click-to-hold-against.ts';
 import { writeWav } from '../../formats/write-wav.ts';
 import type { TakeFacts } from '../engine/engine-messages.ts';
 import type { HeardResult } from '../engine/heard-recording.ts';
@@ -56,7 +57,7 @@ export async function gradeRecorded(recorded: RecordedTake, facts: RecordedFacts
       recordingFacts: {
         gaps: [...gaps],
         warnings: [...warnings],
-        ...(playedClick === null ? {} : { playedClick: { ...playedClick, times: [...playedClick.times] } }),
+        ...(playedClick === null ? {} : { playedClick: factsOf(playedClick) }),
       },
       details: { device: recorded.device.input },
       setUpId: recorded.setUpId,
@@ -67,6 +68,12 @@ export async function gradeRecorded(recorded: RecordedTake, facts: RecordedFacts
     return id;
   }
 }
+
+const factsOf = ({ times, audible, ...rest }: PlayedClick) => ({
+  ...rest,
+  times: [...times],
+  ...(audible === undefined ? {} : { audible: [...audible] }),
+});
 
 /** From what was heard while it came, or else all at once. */
 async function graded({ heard, samples, sampleRate }: RecordedTake, facts: TakeFacts): Promise<HeardResult> {

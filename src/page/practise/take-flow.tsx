@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Breakdown } from '../../core/click-track/breakdown/follow-course.ts';
 import { planClicks } from '../../core/click-track/plan-clicks.ts';
-import { silentStretches } from '../../core/click-track/silent-stretches.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import type { LiveStroke } from '../../core/onsets/live-strokes.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
@@ -15,7 +14,6 @@ import { HeardStrip } from './heard-strip.tsx';
 import { notePlayed } from './play-time.ts';
 import { PlayingPanel } from './playing-panel.tsx';
 import { type SilenceControl, silenceControl } from './silence-control.ts';
-import { silentWander } from './silent-wander.ts';
 import { type StartedTake, startTake } from './take-recorder.ts';
 
 interface Props {
@@ -66,8 +64,7 @@ export function TakeFlow({ sheet, rising, click, guessFirst, discomfort, leave }
         const recorded = await started.stop();
         notePlayed({ from, to: Date.now() });
         const graded = await gradeRecorded(recorded, { sheet, name, guessFirst, discomfort });
-        const stretches = control.current?.stretches() ?? silentStretches(plan);
-        showTake({ ...graded, wander: silentWander(graded.result, sheet, plan, stretches) });
+        showTake(graded);
       } catch (error) {
         setState({ at: 'fault', sentence: error instanceof Error ? error.message : String(error) });
       }
@@ -81,6 +78,7 @@ export function TakeFlow({ sheet, rising, click, guessFirst, discomfort, leave }
       sheet,
       plan,
       volume: click.volume,
+      silences: () => control.current?.stretches() ?? [],
       name,
       told:
         click.strokesShown || holding || rising

@@ -1,4 +1,5 @@
 import type { ClickPlan } from '../../core/click-track/click-plan.ts';
+import type { SilentStretch } from '../../core/click-track/silent-stretches.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { writeSheet } from '../../core/exercise/write-sheet.ts';
 import type { HeardTold } from '../engine/heard-recording.ts';
@@ -20,6 +21,8 @@ export interface TakeWish {
   readonly sheet: Sheet;
   readonly plan: ClickPlan;
   readonly volume: number;
+  /** Stretches of the click that were held back so far, s of the track. */
+  readonly silences: () => readonly SilentStretch[];
   readonly name: string;
   /** Told of the strokes while the take comes. */
   readonly told?: HeardTold | undefined;
@@ -32,6 +35,7 @@ export async function startTake({
   sheet,
   plan,
   volume,
+  silences,
   told,
   ...rest
 }: TakeWish): Promise<StartedTake | string> {
@@ -40,7 +44,7 @@ export async function startTake({
   const { microphone } = opened;
   const letGo = useOfMicrophone();
   try {
-    const click = { plan, volume };
+    const click = { plan, volume, silences };
     const running = await playAndRecord({
       microphone,
       click,

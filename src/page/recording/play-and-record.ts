@@ -12,7 +12,7 @@ import { judgeRoom } from './meter/judge-room.ts';
 import { type Levels, type Meter, meterAtRest, meterStep } from './meter/level-meter.ts';
 import type { Microphone } from './open-microphone.ts';
 import { currentOutput } from './output-device.ts';
-import { playClicks } from './play-clicks.ts';
+import { type ClickToPlay, playClicks } from './play-clicks.ts';
 import { playedClickOf } from './played-click-of.ts';
 import { keptProof } from './proof/kept-proofs.ts';
 import type { RecordedTake } from './recorded-take.ts';
@@ -23,8 +23,8 @@ import { watchInterruptions } from './watch-interruptions.ts';
 
 export interface PlayAndRecord {
   readonly microphone: Microphone;
-  /** Null records without a click. `volume` lies between 0 and 1. */
-  readonly click: { readonly plan: ClickPlan; readonly volume: number } | null;
+  /** Null records without a click. */
+  readonly click: ClickToPlay | null;
   /** The sheet that is played, as text, and the take's name: a recovered recording knows them again. */
   readonly sheetText: string;
   readonly name: string;
@@ -150,7 +150,7 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
     const doubtful = wireless || met('output-changed') || met('busy');
     const delay = doubtful ? null : delayInUse(delays, microphone.session);
     const trackStart = start - (first ?? 0) / sampleRate;
-    const playedClick = sound && playedClickOf(sound.plan(), trackStart, delay);
+    const playedClick = sound && playedClickOf(sound.plan(), trackStart, delay, click?.silences?.());
     writer.note({ frame: length, what: 'click', facts: { playedClick } });
     // Its end isn't waited for: what was handed over is there, whatever becomes of the tab.
     void writer.end();

@@ -1,6 +1,16 @@
 import type { ClickKind, ClickPlan } from '../../core/click-track/click-plan.ts';
 import { clickSamples } from '../../core/click-track/click-samples.ts';
 import { clickVoice } from '../../core/click-track/click-voices.ts';
+import type { SilentStretch } from '../../core/click-track/silent-stretches.ts';
+
+/** A click track that is to be played. */
+export interface ClickToPlay {
+  readonly plan: ClickPlan;
+  /** Between 0 and 1. */
+  readonly volume: number;
+  /** Stretches of the track that `setVolume` has silenced so far, s; asked at the end. */
+  readonly silences?: () => readonly SilentStretch[];
+}
 
 /** A click track that sounds. */
 export interface PlayingClicks {

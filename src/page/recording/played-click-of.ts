@@ -1,17 +1,32 @@
 import type { ClickPlan } from '../../core/click-track/click-plan.ts';
+import type { SilentStretch } from '../../core/click-track/silent-stretches.ts';
 import type { PlayedClick } from '../../core/grading/click-to-hold-against.ts';
 import type { DelayInUse } from './calibration/delay-in-use.ts';
 
+/** A beat within so much of a silence's edge lies on it, s. */
+const edge = 1e-6;
+
 /**
  * The beats of a click track as they reach the recording: silent ones too, since the beat goes on through them, but not
- * the parts of beats. `trackStart` is where the track's first sample lies on the recording's time, s, before any delay.
+ * the parts of beats. `trackStart` is where the track's first sample lies on the recording's time, s, before any delay;
+ * `silences` are stretches of the track (s) that were held back while it ran, besides those of the plan.
  *
  * @example playedClickOf(plan, 0.4, { latency: 0.05, se: 0.001 }).times[0] // 0.45
  */
-export function playedClickOf(plan: ClickPlan, trackStart: number, delay: DelayInUse | null): PlayedClick {
+export function playedClickOf(
+  plan: ClickPlan,
+  trackStart: number,
+  delay: DelayInUse | null,
+  silences: readonly SilentStretch[] = [],
+): PlayedClick {
   const beats = plan.clicks.filter(({ kind }) => kind !== 'subdivision');
+  const audible = beats.map(
+    ({ time, audible: planned }) =>
+      planned && !silences.some(({ from, to }) => time > from - edge && time < to - edge),
+  );
   return {
     times: beats.map(({ time }) => trackStart + time + (delay?.latency ?? 0)),
+    ...(audible.every(Boolean) ? {} : { audible }),
     calibrated: delay !== null,
     uncertaintyMs: delay === null ? 0 : 1000 * delay.se,
   };

@@ -1,13 +1,13 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { sharedEngine } from '../engine/shared-engine.ts';
 import { saveFile } from '../library/save-file.ts';
-import { wanderInWords } from '../practise/silent-wander.ts';
 import { goTo } from '../shell/route.ts';
 import { BreakingAnswer } from './breaking-answer.tsx';
 import { GuessAnswer } from './guess-answer.tsx';
 import { GuessForm, type OwnGuess } from './guess-form.tsx';
 import { keepGuessOf } from './keep-guess.ts';
 import { onShownTake, shownTake } from './shown-take.ts';
+import { wanderInWords } from './silent-wander.ts';
 import { tempoAdviceOf, verdict } from './verdict.ts';
 
 /** A take's verdict in one line, what can be done with it, and the whole report. */
@@ -69,6 +69,7 @@ export function ResultView() {
     );
   const name = result.recording.name.replace(/\.\w{1,4}$/, '');
   const tempo = tempoAdviceOf(result);
+  const silent = wanderInWords(result);
   return (
     <div class="result">
       <div class="result-bar">
@@ -77,7 +78,7 @@ export function ResultView() {
           <strong>{verdict(result)}</strong> <span class="wide-only">{tempo}</span>
         </p>
         {result.breaking?.length === 1 && <BreakingAnswer breaking={result.breaking[0]!} />}
-        {take.wander && <p>{wanderInWords(take.wander)}</p>}
+        {silent !== null && <p>{silent}</p>}
         {guess !== null && <GuessAnswer result={result} guess={guess} />}
         <div class="buttons">
           <button type="button" class="main" onClick={() => goTo('')}>

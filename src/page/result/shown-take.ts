@@ -1,4 +1,3 @@
-import type { SilentWander } from '../../core/click-track/wander-in-silence.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import type { TakeSound } from '../engine/engine-messages.ts';
 import { goTo } from '../shell/route.ts';
@@ -13,8 +12,6 @@ export interface ShownTake {
   readonly fault?: Promise<string | null>;
   /** The player wants to guess before the figures are shown. */
   readonly guessFirst: boolean;
-  /** How the beat wandered while the click was silent, where it was. */
-  readonly wander?: SilentWander | null;
 }
 
 let shown: ShownTake | null = null;

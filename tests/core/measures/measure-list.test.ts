@@ -166,6 +166,7 @@ describe('measures', () => {
       'accent-bend',
       'accent-bend-share',
       'hand-change-gap',
+      'silent-wander',
       'clock-spread',
       'motor-spread',
       'second-accent',

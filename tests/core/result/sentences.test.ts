@@ -74,6 +74,8 @@ const anyFacts = {
   error: 1.26,
   spread: 2.34,
   intervals: 60,
+  silences: 2,
+  msPerBeat: -4.26,
   beats: 8,
   repeat: 2,
   bar: 1,

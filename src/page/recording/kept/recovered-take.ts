@@ -10,10 +10,11 @@ export function recoveredClick({ notes }: RecoveredSound): PlayedClick | null {
     | null
     | undefined;
   if (noted === null || noted === undefined) return null;
-  const { times, calibrated, uncertaintyMs } = noted;
+  const { times, audible, calibrated, uncertaintyMs } = noted;
   const isClick =
     Array.isArray(times) &&
     times.every((time) => typeof time === 'number') &&
+    (audible === undefined || (Array.isArray(audible) && audible.length === times.length)) &&
     typeof calibrated === 'boolean' &&
     typeof uncertaintyMs === 'number';
   return isClick ? (noted as PlayedClick) : null;
