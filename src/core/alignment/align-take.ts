@@ -1,7 +1,9 @@
+import type { SilentStretch } from '../click-track/silent-stretches.ts';
 import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
 import type { HeardClick, Stroke } from '../onsets/stroke.ts';
 import { partOfWork, type WorkTold } from '../signal/work-told.ts';
+import { afterSilence } from './after-silence.ts';
 import type { Alignment, ReferenceKind } from './alignment.ts';
 import { clickFits, clickPhase } from './click-phase.ts';
 import { doubtOf } from './doubt.ts';
@@ -25,6 +27,8 @@ export interface AlignQuestion {
   /** All sounds found, in order of time; only those of class `pad` are laid on slots. */
   readonly strokes: readonly Stroke[];
   readonly click: HeardClick | null;
+  /** Where the click left the player alone, s of the recording. */
+  readonly silences?: readonly SilentStretch[];
 }
 
 /** Paths followed at once: few while levels and tempo are looked for, then more, and more with more bars. */
@@ -41,7 +45,7 @@ const firstShare = 0.4;
  * @example alignTake({ slots, sheet, strokes, click: null }).matches.length // → strokes that found a slot
  */
 export const alignTake = (
-  { slots, sheet, strokes, click: heardClick }: AlignQuestion,
+  { slots, sheet, strokes, click: heardClick, silences = [] }: AlignQuestion,
   tell?: WorkTold,
 ): Alignment => {
   const click = heardClick !== null && heardClick.times.length > 1 ? heardClick : null;
@@ -68,11 +72,13 @@ export const alignTake = (
   const accentShare = main.accent.reduce((sum, accent) => sum + accent, 0) / main.length;
   const guessed = findLevels(evenLevels(times, levels, thin), accentShare);
   const phasePrice = click === null ? undefined : clickPhase(click, main, times);
+  const clickIsBack = silences.length === 0 ? undefined : afterSilence(silences, times);
   const first = findPath({
     times,
     thin,
     main,
     phasePrice,
+    clickIsBack,
     levels: levelEvidence(levels, guessed),
     scatter: firstScatter,
     found: main.asked.map(() => null),
@@ -87,6 +93,7 @@ export const alignTake = (
     thin,
     main,
     phasePrice,
+    clickIsBack,
     levels: evidence,
     scatter,
     found: temposOnPath(first, main, times),

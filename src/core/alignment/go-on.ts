@@ -69,6 +69,15 @@ const pause = (search: Search, node: number): void => {
   }
 };
 
+/** The next slot with the next stroke, wherever that lies: the click is back, and the beat jumps to it. */
+const catchUp = (search: Search, node: number): void => {
+  const { main, paths, strokes } = search;
+  const next = paths.slot[node]! + 1;
+  const stroke = paths.stroke[node]! + 1;
+  if (next >= main.length || stroke >= strokes || !search.clickIsBack?.(stroke)) return;
+  begin(search, stroke, next, paths.score[node]! + prices.caughtUp, node, 'caught-up');
+};
+
 /** At the end of a bar, on in time with another bar than the written one. */
 const jump = (search: Search, node: number): void => {
   const { main, paths } = search;
@@ -107,5 +116,6 @@ export const goOn = (search: Search, node: number, slipsTell: boolean): void => 
   if (paths.score[node]! < paths.bestAt(paths.stroke[node]!) - boldWithin) return;
   if (slipsTell) slip(search, node);
   pause(search, node);
+  catchUp(search, node);
   jump(search, node);
 };

@@ -30,6 +30,7 @@ const beganBy = {
   pause: 'pause',
   jump: 'jump',
   surplus: 'repeat',
+  'caught-up': 'on',
 } as const;
 
 /** How a piece began: its run's first one as the run did, a later one in the middle of playing. */

@@ -22,6 +22,8 @@ export const prices = {
   /** A partial left out or put in while the pulse goes on; two of them. */
   slip: Math.log(0.0012),
   slipTwo: Math.log(0.0002),
+  /** Finding back to the click at one stroke, right after it was silent. */
+  caughtUp: Math.log(0.2),
   /** Stopping within a line and going on with the next slot. */
   hesitation: Math.log(0.0006),
   /** The written rest between two lines not kept. */

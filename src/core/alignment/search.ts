@@ -21,6 +21,8 @@ export interface PathQuestion {
   readonly breadth: number;
   /** Price of a run's beginning at a slot by the phase of a click, nats; absent without one. */
   readonly phasePrice?: ((stroke: number, main: number, period: number) => number) | undefined;
+  /** Whether the click has just come back after a silence when a stroke comes. */
+  readonly clickIsBack?: ((stroke: number) => boolean) | undefined;
   readonly tell?: WorkTold | undefined;
 }
 

@@ -78,10 +78,10 @@ export function gradeHearing(
   const pads = hearing.sounds.filter((sound) => sound.sound === 'pad');
   const strokes = strokesOutsideGaps(pads, gaps, sampleRate);
   const { click, warnings: clickWarnings } = clickToHoldAgainst(hearing.click, options.playedClick);
-  const question = { slots, sheet, strokes, click };
   const silences = silencesOf(options.playedClick);
+  const question = { slots, sheet, strokes, click, silences };
   const perform = (laid: Alignment) =>
-    performanceOf({ ...question, silences, alignment: withUnheard(laid, question, gaps, sampleRate) });
+    performanceOf({ ...question, alignment: withUnheard(laid, question, gaps, sampleRate) });
   const written = perform(countedAlignment(question, risingAlignment(question, options.tell), perform));
   const evidence = handsBySound(written, strokes);
   const performance = withHeardHands(written, evidence, perform);
