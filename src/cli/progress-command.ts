@@ -2,6 +2,7 @@ import { Command } from 'commander';
 import { dayNumber } from '../core/progress/day-number.ts';
 import { exerciseProgress } from '../core/progress/exercise-progress.ts';
 import { exercisePlays } from '../library/exercise-plays.ts';
+import { judgedGuesses } from '../library/guess.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
 import { discomfortNoted } from './library/discomfort-noted.ts';
 import { findPlayer } from './library/find-player.ts';
@@ -10,7 +11,7 @@ import { localDay } from './library/local-day.ts';
 import { playedExercises } from './library/played-exercises.ts';
 import { inLibrary, type LibraryOption, withLibraryOption } from './library/with-library.ts';
 import { checkOutputPaths } from './output-paths.ts';
-import { progressText } from './progress-text.ts';
+import { guessText, progressText } from './progress-text.ts';
 import { printable } from './text-layout.ts';
 import { writePage } from './write-page.ts';
 
@@ -67,21 +68,23 @@ export function progressCommand(output: CommandOutput = toProcess): Command {
           return { exercise, plays, progress: exerciseProgress(plays, now) };
         }),
       );
+      const guesses = await judgedGuesses(db, { personId });
       if (report !== undefined) {
         const { progressHtml } = await import('./weeks/progress-html.ts');
         const asked = { personId, fromDay: since ?? firstDay, toDay: today };
-        writePage(report, await progressHtml(db, { name, discomfort, shown, ...asked }), output);
+        writePage(report, await progressHtml(db, { name, discomfort, shown, guesses, ...asked }), output);
         if (report === '-') return;
       }
       if (options.json) {
         const exercises = shown.map(({ exercise, progress }) => ({ exercise, progress }));
-        return output.stdout(`${JSON.stringify({ player: name, exercises }, null, 2)}\n`);
+        return output.stdout(`${JSON.stringify({ player: name, exercises, guesses }, null, 2)}\n`);
       }
       output.stdout(`${printable(name)}\n`);
       for (const { exercise, progress } of shown)
         output.stdout(
           `\n${printable(exercise.label)}  (${exercise.id})\n${progressText(progress).join('\n')}\n`,
         );
+      if (guesses.length > 0) output.stdout(`\n${guessText(guesses).join('\n')}\n`);
     }),
   );
 }

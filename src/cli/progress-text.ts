@@ -1,6 +1,8 @@
 import { comparedFigures } from '../core/progress/compared-figures.ts';
 import type { Conditions } from '../core/progress/conditions.ts';
 import type { ExerciseProgress } from '../core/progress/exercise-progress.ts';
+import type { GuessRecord } from '../core/progress/guess-record.ts';
+import { guessWords } from '../core/progress/guess-words.ts';
 import type { PeriodsCompared } from '../core/progress/periods-compared.ts';
 import {
   changeText,
@@ -63,6 +65,11 @@ export function progressText(progress: ExerciseProgress): string[] {
       `Cleanest tempo: ${rounded(cleanestTempo.bpm, 0)} BPM, secure on ${cleanestTempo.days === 1 ? 'one day' : `${cleanestTempo.days} days`}.`,
     );
   return [...out, ...hanging('Next: ', sentence(next), width)];
+}
+
+/** How well a player guesses his takes as lines of text. */
+export function guessText(records: readonly GuessRecord[]): string[] {
+  return ['How well the guesses fit', ...records.flatMap((one) => hanging('  - ', guessWords(one), width))];
 }
 
 /** Two stretches of days held against each other as lines of text. */

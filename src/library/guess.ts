@@ -1,7 +1,10 @@
 import Type, { type Static } from 'typebox';
 import Schema from 'typebox/schema';
+import { type GuessRecord, guessRecords } from '../core/progress/guess-record.ts';
+import { judgeGuess } from '../core/progress/judge-guess.ts';
 import type { LibraryDb } from './library.ts';
 import { LibraryFault } from './library-fault.ts';
+import { unpackResult } from './stored-result.ts';
 
 const nullable = <T extends Type.TSchema>(schema: T) => Type.Union([schema, Type.Null()]);
 
@@ -11,6 +14,8 @@ export const guessSchema = Type.Object({
   /** Line of the sheet that was thought the worst. */
   worstLine: nullable(Type.Integer({ minimum: 0 })),
   tempo: nullable(Type.Union([Type.Literal('rushed'), Type.Literal('dragged'), Type.Literal('held')])),
+  /** Whether taps stayed low; older guesses don't say. */
+  taps: Type.Optional(nullable(Type.Union([Type.Literal('low'), Type.Literal('too-loud')]))),
 });
 
 export type Guess = Static<typeof guessSchema>;
@@ -24,7 +29,7 @@ export async function keepGuess(
     throw new LibraryFault('value-out-of-range', {
       what: 'Guess',
       value: JSON.stringify(guess),
-      expected: 'A line of the sheet and rushed, dragged or held are wanted.',
+      expected: 'A line of the sheet, rushed, dragged or held, and low or too-loud are wanted.',
     });
   const take = await db.selectFrom('take').select('id').where('id', '=', takeId).executeTakeFirst();
   if (take === undefined) throw new LibraryFault('no-such-take');
@@ -60,4 +65,21 @@ export async function listGuesses(
     takeId,
     guess: { guessedAt, ...JSON.parse(answers) },
   }));
+}
+
+/** How well a player guesses: the guesses of the newest takes that have one, held against what was heard. */
+export async function judgedGuesses(
+  db: LibraryDb,
+  { personId, limit = 100 }: { readonly personId: string | null; readonly limit?: number },
+): Promise<readonly GuessRecord[]> {
+  const judged = [];
+  for (const { takeId, guess } of await listGuesses(db, { personId, limit })) {
+    const kept = await db
+      .selectFrom('takeResult')
+      .select('json')
+      .where('takeId', '=', takeId)
+      .executeTakeFirst();
+    if (kept !== undefined) judged.push(...judgeGuess(guess, unpackResult(kept.json)));
+  }
+  return guessRecords(judged);
 }

@@ -9,7 +9,7 @@ import { changeTake, regradeTake } from './change-take.ts';
 import { clearUnreferencedAudio } from './delete-audio.ts';
 import { deleteTakes } from './delete-takes.ts';
 import { filterChoices } from './filter-choices.ts';
-import { keepGuess, listGuesses } from './guess.ts';
+import { judgedGuesses, keepGuess, listGuesses } from './guess.ts';
 import { keepTake } from './keep-take.ts';
 import type { Library } from './library.ts';
 import { listLinePlays } from './line-plays.ts';
@@ -68,6 +68,7 @@ export const libraryCalls = {
   deleteRemark: ({ db }: Library, id: string) => deleteRemark(db, id),
   keepGuess: ({ db }: Library, guess: Of<typeof keepGuess>) => keepGuess(db, guess),
   listGuesses: ({ db }: Library, asked: Of<typeof listGuesses>) => listGuesses(db, asked),
+  judgedGuesses: ({ db }: Library, asked: Of<typeof judgedGuesses>) => judgedGuesses(db, asked),
   keepSetUp: ({ db }: Library, setUp: SetUp) => keepSetUp(db, setUp),
   listSetUps: ({ db }: Library, asked: Of<typeof listSetUps>) => listSetUps(db, asked),
   listLinePlays: ({ db }: Library, asked: Of<typeof listLinePlays>) => listLinePlays(db, asked),

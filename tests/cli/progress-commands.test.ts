@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { guessTruth } from '../../src/core/progress/guess-truth.ts';
 import type { TakeResult } from '../../src/core/result/take-result.ts';
+import { keepGuess } from '../../src/library/guess.ts';
 import { keepTake } from '../../src/library/keep-take.ts';
+import { listTakes } from '../../src/library/list-takes.ts';
 import type { FolderLibrary } from '../../src/library/open-folder-library.ts';
 import { addPerson } from '../../src/library/people.ts';
 import { writeDiscomfort } from '../../src/library/practice.ts';
+import { readTake } from '../../src/library/read-take.ts';
 import { madeTake } from '../library/made-take.ts';
 import { withLibrary } from '../library/temporary-library.ts';
 import { exampleResult } from '../support/example-result.ts';
@@ -70,6 +74,33 @@ describe('evenhand progress', () => {
       const { stdout } = runProgram(['progress', '--player', 'Mirelle', '--library', library.folder]);
       expect(stdout).toMatch(/Timing spread .*1 more day needed/);
       expect(stdout).toContain('You noted discomfort');
+    }));
+});
+
+describe('evenhand progress of a player who guessed', () => {
+  it('says how often the guesses were right, from how many, and what chance would hit', () =>
+    withLibrary(async (library) => {
+      await keepWeeks(library, falling);
+      const { takes } = await listTakes(library.db, { limit: 12 });
+      for (const { id, result } of await Promise.all(
+        takes.map(({ id }) => readTake(library.db, id).then(({ result }) => ({ id, result }))),
+      )) {
+        const { tempo } = guessTruth(result);
+        await keepGuess(library.db, {
+          takeId: id,
+          guess: { guessedAt: 1, worstLine: null, tempo: tempo ?? 'held', taps: 'low' },
+        });
+      }
+      const asked = ['progress', '--player', 'Mirelle', '--library', library.folder];
+      const { guesses } = JSON.parse(runProgram([...asked, '--json']).stdout);
+      expect(guesses.length).toBeGreaterThan(0);
+      const { stdout } = runProgram(asked);
+      expect(stdout).toContain('How well the guesses fit');
+      for (const record of guesses) {
+        expect(record.guesses).toBe(12);
+        expect(stdout.replace(/\s+/g, ' ')).toContain(`right in ${record.right} of 12 guesses`);
+      }
+      expect(runProgram([...asked, '--report', '-']).stdout).toContain('<section id="guesses">');
     }));
 });
 

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { guessRecords } from '../../src/core/progress/guess-record.ts';
+import { judgeGuess } from '../../src/core/progress/judge-guess.ts';
 import {
   deleteAssignment,
   finishAssignment,
@@ -6,7 +8,7 @@ import {
   setAssignment,
 } from '../../src/library/assignments.ts';
 import { changeTake, regradeTake } from '../../src/library/change-take.ts';
-import { keepGuess, listGuesses, readGuess } from '../../src/library/guess.ts';
+import { judgedGuesses, keepGuess, listGuesses, readGuess } from '../../src/library/guess.ts';
 import { keepTake } from '../../src/library/keep-take.ts';
 import { listLinePlays } from '../../src/library/line-plays.ts';
 import { addPerson } from '../../src/library/people.ts';
@@ -109,6 +111,8 @@ describe('what is written down by hand', () => {
       expect(await keepGuess(library.db, { takeId, guess: { ...guess, worstLine: 0 } })).toBe(false);
       expect(await readGuess(library.db, takeId)).toEqual(guess);
       expect(await listGuesses(library.db, { personId: null })).toEqual([{ takeId, guess }]);
+      const judged = guessRecords(judgeGuess(guess, (await readTake(library.db, takeId)).result));
+      expect(await judgedGuesses(library.db, { personId: null })).toEqual(judged);
       await expect(
         keepGuess(library.db, { takeId, guess: { ...guess, tempo: 'fast' } as never }),
       ).rejects.toMatchObject({ code: 'value-out-of-range' });

@@ -1,4 +1,5 @@
 import type { ExercisePlay, ExerciseProgress } from '../../core/progress/exercise-progress.ts';
+import type { GuessRecord } from '../../core/progress/guess-record.ts';
 import type { LibraryDb } from '../../library/library.ts';
 import { progressPage, progressPictures } from '../../report/weeks/progress-page.ts';
 import { writeWeekPage } from '../../report/weeks/write-week-page.ts';
@@ -11,6 +12,7 @@ interface Asked {
   readonly fromDay: string;
   readonly toDay: string;
   readonly discomfort: boolean;
+  readonly guesses: readonly GuessRecord[];
   readonly shown: readonly {
     readonly exercise: PlayedExercise;
     readonly plays: readonly ExercisePlay[];
@@ -21,12 +23,13 @@ interface Asked {
 /** A player's progress as the text of one HTML file. */
 export async function progressHtml(
   db: LibraryDb,
-  { name, discomfort, shown, ...days }: Asked,
+  { name, discomfort, shown, guesses, ...days }: Asked,
 ): Promise<string> {
   const page = {
     player: name,
     today: days.toDay,
     discomfort,
+    guesses,
     load: await practiceOf(db, days),
     exercises: shown.map(({ exercise, plays, progress }) => ({ label: exercise.label, plays, progress })),
   };

@@ -1,16 +1,11 @@
 import { useState } from 'preact/hooks';
+import type { GuessAnswers, TapsGuess, TempoGuess } from '../../core/progress/guess-truth.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { Choice } from '../shell/choice.tsx';
-import type { TempoGuess } from './guess-truth.ts';
-
-export interface OwnGuess {
-  readonly worstLine: number | null;
-  readonly tempo: TempoGuess | null;
-}
 
 interface Props {
   readonly result: TakeResult;
-  readonly done: (guess: OwnGuess | null) => void;
+  readonly done: (guess: GuessAnswers | null) => void;
 }
 
 export const tempoWords: Readonly<Record<TempoGuess, string>> = {
@@ -19,11 +14,18 @@ export const tempoWords: Readonly<Record<TempoGuess, string>> = {
   held: 'it held',
 };
 
+export const tapsWords: Readonly<Record<TapsGuess, string>> = {
+  low: 'they stayed low',
+  'too-loud': 'some came too near the accents',
+};
+
 /** Asks what the player thinks of the take before the figures are shown. */
 export function GuessForm({ result, done }: Props) {
   const { lines } = result.sheet;
   const [line, setLine] = useState('');
   const [tempo, setTempo] = useState('');
+  const [taps, setTaps] = useState('');
+  const { accent } = result.slots;
   return (
     <section class="guess">
       <h1>What do you think?</h1>
@@ -46,6 +48,16 @@ export function GuessForm({ result, done }: Props) {
           </option>
         ))}
       </Choice>
+      {accent.includes(true) && accent.includes(false) && (
+        <Choice label="The taps" value={taps} set={setTaps}>
+          <option value="">I can’t tell</option>
+          {(Object.keys(tapsWords) as TapsGuess[]).map((one) => (
+            <option key={one} value={one}>
+              {tapsWords[one]}
+            </option>
+          ))}
+        </Choice>
+      )}
       <div class="buttons">
         <button
           type="button"
@@ -54,6 +66,7 @@ export function GuessForm({ result, done }: Props) {
             done({
               worstLine: line === '' ? null : Number(line),
               tempo: tempo === '' ? null : (tempo as TempoGuess),
+              taps: taps === '' ? null : (taps as TapsGuess),
             })
           }
         >

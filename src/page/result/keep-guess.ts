@@ -1,10 +1,13 @@
+import type { GuessAnswers } from '../../core/progress/guess-truth.ts';
 import { openBrowserLibrary } from '../library/browser-library.ts';
-import type { OwnGuess } from './guess-form.tsx';
 import type { ShownTake } from './shown-take.ts';
 
-/** Keeps a guess with its take, once that is kept; a take that isn't kept takes its guess with it. */
-export async function keepGuessOf({ kept }: ShownTake, guess: OwnGuess): Promise<void> {
+/**
+ * Keeps a guess with its take, once that is kept; a take that isn't kept takes its guess with it. Whether the guess was
+ * kept.
+ */
+export async function keepGuessOf({ kept }: ShownTake, guess: GuessAnswers): Promise<boolean> {
   const takeId = await kept;
-  if (takeId !== null)
-    await openBrowserLibrary().keepGuess({ takeId, guess: { guessedAt: Date.now(), ...guess } });
+  if (takeId === null) return false;
+  return openBrowserLibrary().keepGuess({ takeId, guess: { guessedAt: Date.now(), ...guess } });
 }

@@ -1,10 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { GuessAnswers } from '../../core/progress/guess-truth.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
 import { saveFile } from '../library/save-file.ts';
 import { goTo } from '../shell/route.ts';
 import { BreakingAnswer } from './breaking-answer.tsx';
 import { GuessAnswer } from './guess-answer.tsx';
-import { GuessForm, type OwnGuess } from './guess-form.tsx';
+import { GuessForm } from './guess-form.tsx';
+import { GuessRecords } from './guess-records.tsx';
 import { keepGuessOf } from './keep-guess.ts';
 import { onShownTake, shownTake } from './shown-take.ts';
 import { wanderInWords } from './silent-wander.ts';
@@ -17,7 +19,8 @@ export function ResultView() {
   const [fault, setFault] = useState<string | null>(null);
   const [kept, setKept] = useState<string | null>(null);
   const [lost, setLost] = useState<string | null>(null);
-  const [guess, setGuess] = useState<OwnGuess | null>(null);
+  const [guess, setGuess] = useState<GuessAnswers | null>(null);
+  const [guessKept, setGuessKept] = useState(false);
   const [asking, setAsking] = useState(take?.guessFirst ?? false);
   const frame = useRef<HTMLIFrameElement>(null);
   useEffect(() => onShownTake(() => setTake(shownTake())), []);
@@ -27,6 +30,7 @@ export function ResultView() {
     setKept(null);
     setLost(null);
     setGuess(null);
+    setGuessKept(false);
     setAsking(take?.guessFirst ?? false);
     if (take === null) return;
     let current = true;
@@ -63,7 +67,7 @@ export function ResultView() {
         done={(given) => {
           setGuess(given);
           setAsking(false);
-          if (given !== null) void keepGuessOf(take, given);
+          if (given !== null) void keepGuessOf(take, given).then(setGuessKept, () => undefined);
         }}
       />
     );
@@ -80,6 +84,7 @@ export function ResultView() {
         {result.breaking?.length === 1 && <BreakingAnswer breaking={result.breaking[0]!} />}
         {silent !== null && <p>{silent}</p>}
         {guess !== null && <GuessAnswer result={result} guess={guess} />}
+        {guessKept && <GuessRecords />}
         <div class="buttons">
           <button type="button" class="main" onClick={() => goTo('')}>
             Practise again

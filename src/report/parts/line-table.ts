@@ -1,9 +1,9 @@
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { shownScore } from '../../core/scoring/score-curve.ts';
+import { isWeak, type LineCourse, lineCourses } from '../../core/session/line-course.ts';
 import type { RepeatFigures } from '../../core/session/session-result.ts';
 import { outsideText } from '../escape-html.ts';
 import { formatFigure } from '../format-figure.ts';
-import { isWeak, type LineCourse, lineCourses } from '../line-course.ts';
 
 const linesShown = 48;
 const barsShown = 24;

@@ -2,6 +2,8 @@ import type { WeekPicture } from '../../charts/weeks/week-picture.ts';
 import { comparedFigures } from '../../core/progress/compared-figures.ts';
 import { dayNumber } from '../../core/progress/day-number.ts';
 import type { ExercisePlay, ExerciseProgress } from '../../core/progress/exercise-progress.ts';
+import type { GuessRecord } from '../../core/progress/guess-record.ts';
+import { guessWords } from '../../core/progress/guess-words.ts';
 import { freshDays } from '../../core/progress/next-tempo.ts';
 import type { PracticeLoad } from '../../core/progress/practice-load.ts';
 import { changeText, figureText, trendWord } from '../../core/progress/progress-words.ts';
@@ -31,6 +33,7 @@ export interface PlayerProgress {
   readonly exercises: readonly ShownExercise[];
   readonly load: PracticeLoad;
   readonly discomfort: boolean;
+  readonly guesses: readonly GuessRecord[];
 }
 
 function picturesOf(
@@ -66,7 +69,7 @@ export function progressPictures({ exercises, today, load }: PlayerProgress): re
 
 /** A player's exercises over the weeks as one HTML file: trends, pictures, cleanest takes, next tempo, practice. */
 export function progressPage(shown: PlayerProgress, parts: PageParts): string {
-  const { player, today, exercises, load, discomfort } = shown;
+  const { player, today, exercises, load, discomfort, guesses } = shown;
   const body = exercises.map((one, i) => exercisePart(one, picturesOf(one, i, today), parts.images));
   const stop = discomfort
     ? '<div class="unlike"><p><strong>Discomfort was noted in the last days: no tempo is advised.</strong> Rest until it is gone, and see a physician or physiotherapist if it comes back.</p></div>'
@@ -77,12 +80,20 @@ export function progressPage(shown: PlayerProgress, parts: PageParts): string {
       title: player,
       lead: `<p>Up to ${today}. A day counts once, by the middle of its takes, not by the best one.</p>`,
       body: `${stop}${body.join('\n') || '<p>No take of this player is kept yet.</p>'}
+${guessPart(guesses)}
 ${practicePart(load, parts.images)}
 ${care()}`,
       data: weekData(progressPictures(shown)),
     },
     parts,
   );
+}
+
+function guessPart(guesses: readonly GuessRecord[]): string {
+  if (guesses.length === 0) return '';
+  const items = guesses.map((one) => `<li>${escapeHtml(guessWords(one))}</li>`);
+  return `<section id="guesses"><h2>How well the guesses fit</h2>
+<p>Before a take’s figures were shown, these questions were answered by ear.</p><ul>${items.join('')}</ul></section>`;
 }
 
 function exercisePart(

@@ -4,7 +4,7 @@ import { readRubric } from '../../../src/core/scoring/read-rubric.ts';
 import { advanced } from '../../../src/core/scoring/rubrics/advanced.ts';
 import { steady } from '../../../src/core/scoring/rubrics/steady.ts';
 import { scoreTake } from '../../../src/core/scoring/score-take.ts';
-import { lineCourses } from '../../../src/report/line-course.ts';
+import { lineCourses } from '../../../src/core/session/line-course.ts';
 import { exampleResult } from '../../support/example-result.ts';
 
 const strict = readRubric({

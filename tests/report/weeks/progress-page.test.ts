@@ -46,7 +46,7 @@ const load = practiceLoad([
 const page = (player = 'Mirelle', discomfort = false) => {
   const progress = exerciseProgress(plays, { discomfort, daysAgo: () => 3 });
   return progressPage(
-    { player, today, discomfort, load, exercises: [{ label: '>RLR', plays, progress }] },
+    { player, today, discomfort, guesses: [], load, exercises: [{ label: '>RLR', plays, progress }] },
     parts,
   );
 };

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { LibraryClient } from '../../../library/library-calls.ts';
 import type { PageKey } from '../../../library/list-takes.ts';
 import type { ListedTake } from '../../../library/listed-takes.ts';
+import { GuessRecords } from '../../result/guess-records.tsx';
 import { openBrowserLibrary } from '../browser-library.ts';
 import { counted } from '../take-words.ts';
 import { AddRecordings } from './add-recordings.tsx';
@@ -140,6 +141,7 @@ export function TakesListView() {
             <h2 id="players">Who plays</h2>
             <PlayerChoice people={people} changed={again} />
           </section>
+          <GuessRecords on={people} />
           <Room use={use} />
         </div>
       </div>

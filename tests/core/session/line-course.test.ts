@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { TakeResult } from '../../src/core/result/take-result.ts';
-import { lineCourses } from '../../src/report/line-course.ts';
-import { courseWords, lineTable } from '../../src/report/parts/line-table.ts';
-import { smallTake } from '../charts/small-take.ts';
+import type { TakeResult } from '../../../src/core/result/take-result.ts';
+import { lineCourses } from '../../../src/core/session/line-course.ts';
+import { courseWords, lineTable } from '../../../src/report/parts/line-table.ts';
+import { smallTake } from '../../charts/small-take.ts';
 
 /** Two lines, the first two repeats of two beats, the second four; deviations nought but where told. */
 function twoLines(deviation: (line: number, repeat: number) => number): TakeResult {

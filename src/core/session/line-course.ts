@@ -1,8 +1,8 @@
-import type { TakeResult } from '../core/result/take-result.ts';
-import { pointsOfTake } from '../core/scoring/measure-points.ts';
-import { nearlyScore } from '../core/scoring/score-curve.ts';
-import { brokeFrom, repeatFigures } from '../core/session/repeat-figures.ts';
-import type { RepeatFigures } from '../core/session/session-result.ts';
+import type { TakeResult } from '../result/take-result.ts';
+import { pointsOfTake } from '../scoring/measure-points.ts';
+import { nearlyScore } from '../scoring/score-curve.ts';
+import { brokeFrom, repeatFigures } from './repeat-figures.ts';
+import type { RepeatFigures } from './session-result.ts';
 
 /** How a line went, repeat by repeat. */
 export interface LineCourse {
