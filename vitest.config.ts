@@ -26,6 +26,8 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: inRealTime,
           maxWorkers: 2,
+          // Modules keep no state but what is worked out once; loading them anew for each file took half of the time.
+          isolate: false,
           sequence: { groupOrder: 0 },
         },
       },
