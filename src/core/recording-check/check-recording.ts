@@ -52,7 +52,7 @@ export function hearRecording(checked: CheckedRecording): HeardRecording {
   const { hearing, performance, gaps = [] } = checked;
   const source = finiteSource(checked.source);
   const channels = Array.from({ length: source.channels }, (_, channel) => soundPass(source, channel));
-  const sound = channels.reduce((loudest, one) => (one.peak > loudest.peak ? one : loudest));
+  const sound = channels.reduce((loudest, one) => (one.power > loudest.power ? one : loudest));
   const quiet = quietCourse(sound, hearing.sounds);
   const strokes = performance.strokes.map(({ time }) => time);
   const noiseDb = placeNoiseDb(pickup(source), quiet.pauses, strokes);

@@ -1,8 +1,8 @@
 import type { Source } from '../signal/source.ts';
 import { type FlatTop, flatTopAt, flatTopStep, leastTop } from './flat-top.ts';
-import { isJump, type Jump, jumpRatio, leastJump } from './jump.ts';
+import { type Jump, jumpsIn } from './jump.ts';
 import { anchorsOf, type RepeatedBlock } from './repeated-block.ts';
-import { type StandStill, standStillAt, standStillSeconds } from './stand-still.ts';
+import { type StandStill, standStillsIn } from './stand-still.ts';
 
 /** What one reading of a channel gathers for all findings; its size is a fraction of the samples'. */
 export interface SoundFeatures {
@@ -14,8 +14,8 @@ export interface SoundFeatures {
   readonly mean: Float32Array;
   /** Mean square of the step from sample to sample in each frame: its power, the higher the frequency the more. */
   readonly bright: Float32Array;
-  /** Largest magnitude. */
-  readonly peak: number;
+  /** Mean square of all samples. */
+  readonly power: number;
   readonly flatTops: readonly FlatTop[];
   readonly standStills: readonly StandStill[];
   readonly repeats: readonly RepeatedBlock[];
@@ -26,13 +26,10 @@ const frameSeconds = 0.001;
 const framesPerBlock = 2048;
 /** What is found may be looked at so far before and after it, s. */
 const marginSeconds = 0.22;
-/** Samples over which the usual step is averaged. */
-const usualOver = 32;
-
 /**
  * Reads a channel once from start to end. Linear in length.
  *
- * @example soundPass(source, 0).peak // 1 where the recording is at full scale
+ * @example soundPass(source, 0).power // 0.5 for a sine at full scale
  */
 export function soundPass(source: Source, channel: number): SoundFeatures {
   const { sampleRate, length } = source;
@@ -46,10 +43,7 @@ export function soundPass(source: Source, channel: number): SoundFeatures {
   const repeats: RepeatedBlock[] = [];
   const jumps: Jump[] = [];
   const anchors = anchorsOf(sampleRate);
-  const stillLength = Math.round(standStillSeconds * sampleRate);
-  let peak = 0;
-  let usual = 0;
-  let still = 0;
+  let energy = 0;
   let flat = 0;
   for (let first = 0; first < frames; first += framesPerBlock) {
     const last = Math.min(frames, first + framesPerBlock);
@@ -64,40 +58,31 @@ export function soundPass(source: Source, channel: number): SoundFeatures {
       for (; i < end; i++) {
         const x = block[i]!;
         const step = x - before;
-        const size = step < 0 ? -step : step;
         sum += x;
         squares += step * step;
-        if (size <= flatTopStep) {
-          flat++;
-          if (step === 0) still++;
+        energy += x * x;
+        if (x > leastTop || x < -leastTop || flat > 0) {
+          if (step <= flatTopStep && step >= -flatTopStep) flat++;
           else {
-            if (still >= stillLength) keep(standStills, standStillAt(block, i, still + 1, start, sampleRate));
-            still = 0;
-          }
-        } else {
-          if (flat > 0) {
-            if (before > leastTop || before < -leastTop) keep(flatTops, flatTopAt(block, i, flat + 1, start));
+            if (flat > 0 && (before > leastTop || before < -leastTop))
+              keep(flatTops, flatTopAt(block, i, flat + 1, start));
             flat = 0;
-            if (still >= stillLength) keep(standStills, standStillAt(block, i, still + 1, start, sampleRate));
-            still = 0;
           }
-          if (size > leastJump && size > jumpRatio * usual && isJump(block, i, size))
-            jumps.push({ at: start + i, size });
         }
-        usual += (size - usual) / usualOver;
-        if (x > peak) peak = x;
-        else if (-x > peak) peak = -x;
         before = x;
       }
       mean[frame] = sum / hop;
       bright[frame] = squares / hop;
     }
+    jumpsIn(block, margin, i, start, jumps);
+    standStillsIn(block, margin, i, start, sampleRate, standStills);
     anchors.look(block, margin, i, start, repeats);
   }
   const frameRate = sampleRate / hop;
-  return { sampleRate, hop, frameRate, mean, bright, peak, flatTops, standStills, repeats, jumps };
+  const power = frames === 0 ? 0 : energy / (frames * hop);
+  return { sampleRate, hop, frameRate, mean, bright, power, flatTops, standStills, repeats, jumps };
 }
 
-function keep<T>(list: T[], found: T | null): void {
+function keep(list: FlatTop[], found: FlatTop | null): void {
   if (found !== null) list.push(found);
 }

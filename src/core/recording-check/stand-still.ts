@@ -5,16 +5,43 @@ export interface StandStill {
 }
 
 /** Shorter than this is no loss that matters, s. */
-export const standStillSeconds = 0.0015;
+const standStillSeconds = 0.0015;
 const besideSeconds = 0.004;
 /** Sound that can't stand still by chance: its root mean square in steps of 16 bits. */
 const leastSteps = 2;
+
+/** Adds the stretches that end between `from` and `to` to `found`. The block holds sound before and after these. */
+export function standStillsIn(
+  block: Float32Array,
+  from: number,
+  to: number,
+  start: number,
+  sampleRate: number,
+  found: StandStill[],
+): void {
+  const fewest = Math.max(2, Math.round(standStillSeconds * sampleRate) + 1);
+  // Of a run of `fewest` samples two that are so far apart are looked at in any case.
+  const stride = Math.floor(fewest / 2);
+  for (let k = 0; k + stride < to; k += stride) {
+    const value = block[k]!;
+    if (block[k + stride] !== value) continue;
+    let first = k;
+    while (first > 0 && block[first - 1] === value) first--;
+    let end = k + 1;
+    while (end < block.length && block[end] === value) end++;
+    if (end - first >= fewest && end >= from && end < to) {
+      const stretch = standStillAt(block, end, end - first, start, sampleRate);
+      if (stretch !== null) found.push(stretch);
+    }
+    k += stride * Math.floor((end - 1 - k) / stride);
+  }
+}
 
 /**
  * The run of `samples` equal ones before sample `i`, or null where sound fades into it or out of it, as in a quiet
  * recording or behind a gate.
  */
-export function standStillAt(
+function standStillAt(
   block: Float32Array,
   i: number,
   samples: number,
