@@ -170,7 +170,7 @@ async function keep(
   output: CommandOutput,
 ): Promise<void> {
   const bytes = readFileSync(taken.path);
-  const { id, outcome, player, newPlayer } = await inLibrary(
+  const { id, outcome, player, newPlayer, day, ahead } = await inLibrary(
     options,
     async (library) => {
       const { keepGradedTake } = await import('./library/keep-graded-take.ts');
@@ -180,4 +180,8 @@ async function keep(
   );
   const under = `take ${shortId(id)}${player === '' ? '' : ` of ${printable(player)}`}${newPlayer ? ', a new player' : ''}`;
   output.stderr(outcome === 'kept' ? `Kept as ${under}.\n` : `It is kept already, as ${under}.\n`);
+  if (outcome === 'kept' && ahead)
+    output.stderr(
+      `It counts for ${day}, which is yet to come by this computer's clock. Where that is wrong, set the clock, delete the take and keep it again with --day.\n`,
+    );
 }

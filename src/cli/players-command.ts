@@ -54,10 +54,12 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
       inLibrary(
         options,
         async ({ db }) => {
-          if ((await playerNamed(db, name)) !== undefined)
-            throw new CommandFault('usage', `There is a player "${name}" already. Choose another name.`);
-          const id = crypto.randomUUID();
-          await addPerson(db, { id, name, role: 'student', note: '', createdAt: Date.now() });
+          await db.transaction().execute(async (transaction) => {
+            if ((await playerNamed(transaction, name)) !== undefined)
+              throw new CommandFault('usage', `There is a player "${name}" already. Choose another name.`);
+            const id = crypto.randomUUID();
+            await addPerson(transaction, { id, name, role: 'student', note: '', createdAt: Date.now() });
+          });
           output.stdout(`${printable(name)} added.\n`);
         },
         { make: true },

@@ -1,9 +1,9 @@
 import type { Database } from 'better-sqlite3';
-import { LibraryFault } from './library-fault.ts';
+import { libraryFaultOf } from './library-fault-of.ts';
 import type { SqlDatabase } from './sqlite-dialect.ts';
 
-/** better-sqlite3 as the library's dialect wants it; a locked or full database becomes a `LibraryFault`. */
-export function betterSqliteDatabase(database: Database): SqlDatabase {
+/** better-sqlite3 as the library's dialect wants it; what goes wrong with its file at `path` becomes a `LibraryFault`. */
+export function betterSqliteDatabase(database: Database, path: string): SqlDatabase {
   return {
     execute(sql, parameters) {
       try {
@@ -13,16 +13,9 @@ export function betterSqliteDatabase(database: Database): SqlDatabase {
         if (statement.reader) return { rows: statement.all(...parameters), changes: 0 };
         return { rows: [], changes: statement.run(...parameters).changes };
       } catch (error) {
-        throw faultOf(error);
+        throw libraryFaultOf(error, path);
       }
     },
     close: () => database.close(),
   };
-}
-
-function faultOf(error: unknown): unknown {
-  const code = (error as { code?: string }).code ?? '';
-  if (code.startsWith('SQLITE_BUSY')) return new LibraryFault('library-busy');
-  if (code.startsWith('SQLITE_FULL')) return new LibraryFault('no-room');
-  return error;
 }

@@ -1,5 +1,6 @@
 import { comparedFigures, followed, type TakeFigure } from '../core/progress/compared-figures.ts';
 import type { ExercisePlay } from '../core/progress/exercise-progress.ts';
+import { keptJson } from './kept-json.ts';
 import type { LibraryDb } from './library.ts';
 import { type LinePlay, listLinePlays } from './line-plays.ts';
 import type { DimensionScore } from './listed-takes.ts';
@@ -100,7 +101,7 @@ async function scoresOf(
   return new Map(
     rows.map(({ id, score, dimensions }) => [
       id,
-      { score, dimensions: JSON.parse(dimensions) as DimensionScore[] },
+      { score, dimensions: keptJson<DimensionScore[]>(dimensions) },
     ]),
   );
 }

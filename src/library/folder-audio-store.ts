@@ -1,10 +1,10 @@
 import { randomUUID } from 'node:crypto';
-import { constants } from 'node:fs';
+import { constants, type Dirent } from 'node:fs';
 import { access, mkdir, open, readdir, readFile, rename, rm, stat } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { type AudioStore, isAudioHash } from './audio-store.ts';
-import { LibraryFault } from './library-fault.ts';
-import { isFull, syncFolder } from './written-for-good.ts';
+import { libraryFaultOf } from './library-fault-of.ts';
+import { syncFolder } from './written-for-good.ts';
 
 const arriving = /^\.[0-9a-f-]{36}\.arriving$/;
 
@@ -19,10 +19,9 @@ export const audioFile = (libraryFolder: string, hash: string): string =>
  * Recordings as files of a folder, named by their hash, in 256 folders by its first two characters. Each is written
  * under another name, brought to the disk and then renamed, so that a file with a hash for a name is whole.
  *
- * @example const store = await folderAudioStore('library/audio')
+ * @example const store = folderAudioStore('library/audio')
  */
-export async function folderAudioStore(folder: string): Promise<AudioStore> {
-  await mkdir(folder, { recursive: true });
+export function folderAudioStore(folder: string): AudioStore {
   const folderOf = (hash: string) => join(folder, hash.slice(0, 2));
   const pathOf = (hash: string) => {
     if (!isAudioHash(hash)) throw new RangeError(`"${hash}" is no SHA-256`);
@@ -37,15 +36,15 @@ export async function folderAudioStore(folder: string): Promise<AudioStore> {
     has,
     async put(hash, bytes) {
       if (await has(hash)) return;
-      await mkdir(folderOf(hash), { recursive: true });
       const temporary = join(folderOf(hash), `.${randomUUID()}.arriving`);
       try {
+        await mkdir(folderOf(hash), { recursive: true });
         await writeWhole(temporary, bytes);
         await rename(temporary, pathOf(hash));
         await syncFolder(folderOf(hash));
       } catch (error) {
-        await rm(temporary, { force: true });
-        throw isFull(error) ? new LibraryFault('no-room') : error;
+        await rm(temporary, { force: true }).catch(() => {});
+        throw libraryFaultOf(error, dirname(folder));
       }
     },
     get: (hash) =>
@@ -61,7 +60,7 @@ export async function folderAudioStore(folder: string): Promise<AudioStore> {
     },
     async list() {
       const hashes: string[] = [];
-      for (const entry of await readdir(folder, { withFileTypes: true })) {
+      for (const entry of await entriesOf(folder)) {
         if (!entry.isDirectory() || !/^[0-9a-f]{2}$/.test(entry.name)) continue;
         for (const name of await readdir(join(folder, entry.name))) {
           if (isAudioHash(name)) hashes.push(name);
@@ -71,6 +70,16 @@ export async function folderAudioStore(folder: string): Promise<AudioStore> {
       return hashes;
     },
   };
+}
+
+/** Nothing, where no recording was ever kept. */
+async function entriesOf(folder: string): Promise<Dirent[]> {
+  try {
+    return await readdir(folder, { withFileTypes: true });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return [];
+    throw error;
+  }
 }
 
 async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
@@ -85,5 +94,6 @@ async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
 
 async function removeLeftOver(path: string): Promise<void> {
   const status = await stat(path).catch(() => undefined);
-  if (status !== undefined && Date.now() - status.mtimeMs > leftOverAfterMs) await rm(path, { force: true });
+  if (status !== undefined && Date.now() - status.mtimeMs > leftOverAfterMs)
+    await rm(path, { force: true }).catch(() => {}); // in a library that may only be read it stays
 }

@@ -2,6 +2,7 @@ import Type, { type Static } from 'typebox';
 import Schema from 'typebox/schema';
 import { type GuessRecord, guessRecords } from '../core/progress/guess-record.ts';
 import { judgeGuess } from '../core/progress/judge-guess.ts';
+import { keptJson } from './kept-json.ts';
 import type { LibraryDb } from './library.ts';
 import { LibraryFault } from './library-fault.ts';
 import { unpackResult } from './stored-result.ts';
@@ -44,7 +45,9 @@ export async function keepGuess(
 
 export async function readGuess(db: LibraryDb, takeId: string): Promise<Guess | null> {
   const row = await db.selectFrom('guess').selectAll().where('takeId', '=', takeId).executeTakeFirst();
-  return row === undefined ? null : { guessedAt: row.guessedAt, ...JSON.parse(row.answers) };
+  return row === undefined
+    ? null
+    : { guessedAt: row.guessedAt, ...keptJson<Omit<Guess, 'guessedAt'>>(row.answers) };
 }
 
 /** A player's guesses, newest take first, for comparing them with what was heard. */
@@ -63,7 +66,7 @@ export async function listGuesses(
     .execute();
   return rows.map(({ takeId, guessedAt, answers }) => ({
     takeId,
-    guess: { guessedAt, ...JSON.parse(answers) },
+    guess: { guessedAt, ...keptJson<Omit<Guess, 'guessedAt'>>(answers) },
   }));
 }
 

@@ -27,6 +27,8 @@ export function libraryFaultSentence({
       return 'This player is no longer there: the name may have been deleted meanwhile.';
     case 'audio-missing':
       return "This take's recording is missing from the library, so it can be seen but not heard or passed on.";
+    case 'audio-damaged':
+      return "This take's recording is damaged: its bytes are not those that were kept. The take can be seen, but not heard, passed on or graded again; bring the recording back from a backup (`evenhand library check --from BACKUP`).";
     case 'audio-of-another-take':
       return 'The recording is not the one that this result was made from, so the take was not kept.';
     case 'result-unreadable':
@@ -37,8 +39,16 @@ export function libraryFaultSentence({
       return 'A player needs a name. Write one with at least one letter.';
     case 'value-out-of-range':
       return `${facts.what}: "${facts.value}" can't be kept. ${facts.expected}`;
+    case 'library-read-only':
+      return `Nothing may be written into "${facts.path}", so nothing was changed there. Takes in it can be seen; to keep more, name a folder of your own.`;
+    case 'library-damaged':
+      return `The tables${facts.path === undefined ? ' of the library' : ` in "${facts.path}"`} are damaged (${facts.reason}). Keep a copy of the folder; \`evenhand library check\` says what is wrong, and \`evenhand library restore BACKUP --replace\` brings a backup in their place.`;
+    case 'disk-failed':
+      return `The disk failed at "${facts.path}" (${facts.reason}). What was kept before is as it was as far as the disk can be read; copy it to another disk, then try again there.`;
     case 'no-room':
-      return 'There is no room left on this device for the take. It was not kept; export and delete old takes, or make room.';
+      return facts.path === undefined
+        ? 'There is no room left on this device for the take. It was not kept; export and delete old takes, or make room.'
+        : `There is no room left on the disk of "${facts.path}". Nothing new was finished there, and what was there before is as it was; make room, or name a folder on another disk.`;
     case 'no-private-files':
       return "This browser window keeps nothing (a private window, or an old browser), so takes can't be kept here. Recording and grading work all the same; save the report if you want to keep it.";
     case 'backup-place-taken':
@@ -50,7 +60,7 @@ export function libraryFaultSentence({
     case 'backup-damaged':
       return `The tables of "${facts.path}" can't be trusted (${facts.reason}). Nothing was changed; use another backup.`;
     case 'backup-incomplete':
-      return `${facts.count} of its recordings are missing or damaged, the first of them "${facts.name}". Nothing was changed. Use another backup, or add --incomplete to bring back the rest: their results can be seen, but not heard.`;
+      return `Of its recordings ${facts.count} are missing or damaged, the first of them "${facts.name}". Nothing was changed. Use another backup, or add --incomplete to bring back the rest: their results can be seen, but not heard.`;
     case 'library-not-empty':
       return `The library in "${facts.path}" holds takes, people or notes already (${facts.takes} takes). Nothing was changed. Name an empty folder with --library, or add --replace to put the backup in the place of all of them.`;
     case 'library-in-use':

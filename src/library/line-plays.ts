@@ -1,3 +1,4 @@
+import { keptJson } from './kept-json.ts';
 import type { LibraryDb } from './library.ts';
 import type { LineFigures } from './line-figures.ts';
 
@@ -61,5 +62,5 @@ export async function listLinePlays(
     .orderBy('takeLine.takeId', 'desc')
     .limit(limit)
     .execute();
-  return rows.map((row) => ({ ...row, figures: JSON.parse(row.figures) as LineFigures })).reverse();
+  return rows.map((row) => ({ ...row, figures: keptJson<LineFigures>(row.figures) })).reverse();
 }

@@ -1,4 +1,5 @@
 import { sql } from 'kysely';
+import { keptJson } from './kept-json.ts';
 import type { LibraryDb } from './library.ts';
 import type { TakeTable } from './library-schema.ts';
 
@@ -62,7 +63,7 @@ export async function listedTakes(db: LibraryDb, ids: readonly string[]): Promis
       ...row,
       graded: row.graded === 1,
       remarks: row.remarks ?? 0,
-      dimensions: JSON.parse(row.dimensions) as DimensionScore[],
+      dimensions: keptJson<DimensionScore[]>(row.dimensions),
       lines: labels.filter(({ takeId }) => takeId === id).map(({ label }) => label),
       tags: tags.filter(({ takeId }) => takeId === id).map(({ tag }) => tag),
     };

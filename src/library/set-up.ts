@@ -1,6 +1,7 @@
 import Type, { type Static } from 'typebox';
 import Schema from 'typebox/schema';
 import { checkDay } from './check-day.ts';
+import { keptJson } from './kept-json.ts';
 import type { LibraryDb } from './library.ts';
 import { LibraryFault } from './library-fault.ts';
 import { plainName } from './name-key.ts';
@@ -67,11 +68,11 @@ export async function listSetUps(
     .orderBy('recordedAt', 'desc')
     .limit(limit)
     .execute();
-  return rows.map((row) => ({ ...row, levels: JSON.parse(row.levels) }));
+  return rows.map((row) => ({ ...row, levels: keptJson(row.levels) }));
 }
 
 /** One reference, or null when it isn't there. */
 export async function readSetUp(db: LibraryDb, id: string): Promise<SetUp | null> {
   const row = await db.selectFrom('setUp').selectAll().where('id', '=', id).executeTakeFirst();
-  return row === undefined ? null : { ...row, levels: JSON.parse(row.levels) };
+  return row === undefined ? null : { ...row, levels: keptJson(row.levels) };
 }

@@ -12,13 +12,16 @@ export function packResult(result: TakeResult): Uint8Array {
 
 /** A kept result in this program's version; throws `LibraryFault` for one that is newer or damaged. */
 export function unpackResult(json: Uint8Array): TakeResult {
-  let value: unknown;
+  return readResult(unpackedJson(json));
+}
+
+/** The JSON document that was packed, of whatever version; throws `LibraryFault` for damaged bytes. */
+export function unpackedJson(json: Uint8Array): unknown {
   try {
-    value = JSON.parse(new TextDecoder().decode(inflateSync(json)));
+    return JSON.parse(new TextDecoder().decode(inflateSync(json)));
   } catch (error) {
     throw new LibraryFault('result-unreadable', { reason: (error as Error).message });
   }
-  return readResult(value);
 }
 
 /** An unknown value as a result of this program's version; throws `LibraryFault` where it is none. */

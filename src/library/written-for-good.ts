@@ -20,7 +20,3 @@ export async function syncFolder(path: string): Promise<void> {
     await folder.close();
   }
 }
-
-/** Whether a system's fault says that there is no room left. */
-export const isFull = (error: unknown): boolean =>
-  ['ENOSPC', 'EDQUOT', 'SQLITE_FULL'].includes((error as NodeJS.ErrnoException).code ?? '');

@@ -26,6 +26,9 @@ export interface KeptUnder {
   /** Who has the take; empty where nobody has. */
   readonly player: string;
   readonly newPlayer: boolean;
+  /** The day it counts for, and whether that is yet to come by this computer's clock. */
+  readonly day: string;
+  readonly ahead: boolean;
 }
 
 /**
@@ -38,8 +41,6 @@ export async function keepGradedTake(
 ): Promise<KeptUnder> {
   const player = options.player!;
   const now = Date.now();
-  const known = await playerNamed(library.db, player);
-  const personId = known?.id ?? crypto.randomUUID();
   const written = path === '-' ? now : statSync(path).mtimeMs;
   const day = options.day ?? localDay(new Date(written));
   // A day that was named counts from its noon, wherever the file's own clock stands.
@@ -58,14 +59,19 @@ export async function keepGradedTake(
     tags: tag,
     gradedWith: programVersion,
   };
+  let newPlayer = false;
   const { id, outcome } = await keepTake(library, take, {
+    // Inside the transaction, or two programs at once would both add the player.
     before: async (db) => {
-      if (known === undefined)
+      const known = await playerNamed(db, player);
+      const personId = known?.id ?? crypto.randomUUID();
+      newPlayer = known === undefined;
+      if (newPlayer)
         await addPerson(db, { id: personId, name: player, role: 'player', note: '', createdAt: now });
       return { personId, setUpId: null };
     },
   });
   const [there] = await listedTakes(library.db, [id]);
-  const newPlayer = outcome === 'kept' && known === undefined;
-  return { id, outcome, player: there?.personName ?? '', newPlayer };
+  const ahead = day > localDay(new Date(now));
+  return { id, outcome, player: there?.personName ?? '', newPlayer, day, ahead };
 }

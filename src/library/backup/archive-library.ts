@@ -4,9 +4,10 @@ import { type FileHandle, open, rename, rm } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { audioFile } from '../folder-audio-store.ts';
 import { LibraryFault } from '../library-fault.ts';
+import { libraryFaultOf } from '../library-fault-of.ts';
 import type { FolderLibrary } from '../open-folder-library.ts';
 import { programVersion } from '../program-version.ts';
-import { isFull, syncFolder } from '../written-for-good.ts';
+import { syncFolder } from '../written-for-good.ts';
 import { areStillKept, isThere } from './back-up-library.ts';
 import { type KeptRecording, openKeptTables, snapshotTables } from './kept-tables.ts';
 import { tablesName } from './places.ts';
@@ -46,7 +47,7 @@ export async function archiveLibrary(library: FolderLibrary, to: string): Promis
       return written;
     }
   } catch (error) {
-    throw isFull(error) ? new LibraryFault('no-room') : error;
+    throw libraryFaultOf(error, folder);
   } finally {
     await rm(snapshot, { force: true });
     await rm(temporary, { force: true });

@@ -4,7 +4,7 @@ import { mkdir, open, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { Readable } from 'node:stream';
 import { LibraryFault } from '../library-fault.ts';
-import { isFull } from '../written-for-good.ts';
+import { libraryFaultOf } from '../library-fault-of.ts';
 import { archivedName, archiveFormat } from './archive-library.ts';
 import type { LibrarySource } from './library-source.ts';
 import { clearLeftOvers, tablesName } from './places.ts';
@@ -23,10 +23,10 @@ export async function withArchive<T>(
   work: (source: LibrarySource) => Promise<T>,
 ): Promise<T> {
   const entries = await readEntries(path);
-  await mkdir(folder, { recursive: true });
-  await clearLeftOvers(folder);
   const tables = join(folder, `.${randomUUID()}.arriving`);
   try {
+    await mkdir(folder, { recursive: true });
+    await clearLeftOvers(folder);
     await writeFile(tables, blocksOf(path, entries.get(tablesName)!), { flag: 'wx' });
     return await work({
       path,
@@ -37,7 +37,7 @@ export async function withArchive<T>(
       },
     });
   } catch (error) {
-    throw isFull(error) ? new LibraryFault('no-room') : error;
+    throw libraryFaultOf(error, folder);
   } finally {
     await rm(tables, { force: true });
   }

@@ -1,12 +1,12 @@
 import { randomUUID } from 'node:crypto';
-import { createReadStream } from 'node:fs';
+import { createReadStream, existsSync } from 'node:fs';
 import { mkdir, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { audioFile, folderAudioStore } from '../folder-audio-store.ts';
 import type { LibraryDb } from '../library.ts';
 import { LibraryFault } from '../library-fault.ts';
+import { libraryFaultOf } from '../library-fault-of.ts';
 import type { FolderLibrary } from '../open-folder-library.ts';
-import { isFull } from '../written-for-good.ts';
 import { type KeptRecording, openKeptTables, putTables, snapshotTables } from './kept-tables.ts';
 import { clearLeftOvers, expectApart, expectBackupPlace, tablesName } from './places.ts';
 import { storeRecording } from './store-recording.ts';
@@ -33,14 +33,17 @@ export interface BackedUp {
 export async function backUpLibrary(library: FolderLibrary, to: string): Promise<BackedUp> {
   expectApart(library.folder, to);
   await expectBackupPlace(to);
-  await mkdir(to, { recursive: true });
-  await clearLeftOvers(to);
   const snapshot = join(to, `.${randomUUID()}.arriving`);
   try {
+    await mkdir(to, { recursive: true });
+    await clearLeftOvers(to);
     for (let attempt = 1; ; attempt++) {
       await rm(snapshot, { force: true });
       await snapshotTables(library, snapshot);
-      const { takes, recordings } = await contentsOf(snapshot);
+      const { takes, recordings } = await contentsOf(snapshot, {
+        // A sound result in the earlier backup must not give way to a damaged one.
+        whole: existsSync(join(to, tablesName)) ? library.folder : null,
+      });
       const copied = await copyRecordings(recordings, library.folder, to);
       // Takes that were deleted since the snapshot took their recordings with them.
       if (attempt < 5 && !(await areStillKept(library.db, copied.lacking))) continue;
@@ -49,16 +52,25 @@ export async function backUpLibrary(library: FolderLibrary, to: string): Promise
       return { takes, recordings: recordings.length, ...copied, cleared };
     }
   } catch (error) {
-    throw isFull(error) ? new LibraryFault('no-room') : error;
+    throw libraryFaultOf(error, to);
   } finally {
     await rm(snapshot, { force: true });
   }
 }
 
-async function contentsOf(path: string) {
+async function contentsOf(path: string, { whole }: { readonly whole: string | null }) {
   const tables = await openKeptTables(path);
-  tables.close();
-  return tables;
+  try {
+    const damaged = whole === null ? null : tables.damagedResult();
+    if (damaged !== null)
+      throw new LibraryFault('library-damaged', {
+        path: whole!,
+        reason: `the result of take ${damaged.slice(0, 8)} can't be read`,
+      });
+    return tables;
+  } finally {
+    tables.close();
+  }
 }
 
 async function copyRecordings(recordings: readonly KeptRecording[], from: string, to: string) {
@@ -93,7 +105,7 @@ export async function areStillKept(db: LibraryDb, lacking: readonly KeptRecordin
 }
 
 async function clearOthers(folder: string, recordings: readonly KeptRecording[]): Promise<number> {
-  const store = await folderAudioStore(join(folder, 'audio'));
+  const store = folderAudioStore(join(folder, 'audio'));
   const wanted = new Set(recordings.map(({ hash }) => hash));
   const others = (await store.list()).filter((hash) => !wanted.has(hash));
   for (const hash of others) await store.delete(hash);

@@ -4,6 +4,7 @@ import { parseSheet } from '../../core/exercise/parse-sheet.ts';
 import { audioFile } from '../folder-audio-store.ts';
 import type { LibraryDb } from '../library.ts';
 import { LibraryFault } from '../library-fault.ts';
+import { listedTakes } from '../listed-takes.ts';
 import type { FolderLibrary } from '../open-folder-library.ts';
 import { unpackResult } from '../stored-result.ts';
 import type { LibraryFinding } from './library-finding.ts';
@@ -21,9 +22,18 @@ const atOnce = 200;
  * @example for await (const finding of checkLibrary(library)) console.log(libraryFindingSentence(finding));
  */
 export async function* checkLibrary(library: FolderLibrary): AsyncGenerator<LibraryFinding, void> {
-  yield* checkTables(library.db);
-  yield* checkRecordings(library);
-  yield* checkTakes(library.db);
+  const { db } = library;
+  for (const part of [checkTables(db), checkRecordings(library), checkTakes(db)]) yield* orDamaged(part);
+}
+
+/** A part that meets a damaged page ends there, with that for a finding; the others go on. */
+async function* orDamaged(part: AsyncGenerator<LibraryFinding>): AsyncGenerator<LibraryFinding> {
+  try {
+    yield* part;
+  } catch (error) {
+    if (!(error instanceof LibraryFault) || error.code !== 'library-damaged') throw error;
+    yield { code: 'tables-damaged', facts: { reason: String(error.facts.reason) } };
+  }
 }
 
 async function* checkTables(db: LibraryDb): AsyncGenerator<LibraryFinding> {
@@ -75,6 +85,10 @@ async function* checkTakes(db: LibraryDb): AsyncGenerator<LibraryFinding> {
       .orderBy('id')
       .limit(atOnce)
       .execute();
+    await listedTakes(
+      db,
+      ids.map(({ id }) => id),
+    );
     for (const { id, sheetId } of ids) yield* checkTake(db, id, sheetId);
     if (ids.length < atOnce) return;
     after = ids.at(-1)!.id;

@@ -5,9 +5,12 @@ import type { Database as SqliteDatabase } from 'better-sqlite3';
 import { CompiledQuery } from 'kysely';
 import type { Library } from '../library.ts';
 import { LibraryFault } from '../library-fault.ts';
+import { libraryFaultOf } from '../library-fault-of.ts';
 import { loadSqlite } from '../load-sqlite.ts';
 import { migrations } from '../migrations/index.ts';
-import { isFull, syncFile, syncFolder } from '../written-for-good.ts';
+import { unpackedJson } from '../stored-result.ts';
+import { type TablesCopy, tablesCopy } from '../tables-copy.ts';
+import { syncFile, syncFolder } from '../written-for-good.ts';
 
 export interface KeptRecording {
   readonly hash: string;
@@ -22,14 +25,28 @@ export interface KeptTables {
   readonly takes: number;
   /** Puts them in the place of all tables at `path`: in one transaction there, whatever ends the program meanwhile. */
   replace(path: string): Promise<void>;
+  /** The first take whose result can't be unpacked, or null. */
+  damagedResult(): string | null;
   close(): void;
 }
 
 /** Writes the tables as they are at this moment to a new file, while others may go on writing (SQLite: VACUUM INTO). */
 export async function snapshotTables({ db }: Library, path: string): Promise<void> {
-  await db.executeQuery(CompiledQuery.raw('vacuum into ?', [path]));
+  const folder = dirname(path);
+  try {
+    await db.executeQuery(CompiledQuery.raw('vacuum into ?', [path]));
+  } catch (error) {
+    // It is the folder written to that is full or closed, not the library's.
+    if (error instanceof LibraryFault && error.code === 'no-room')
+      throw new LibraryFault('no-room', { path: folder });
+    if (isCannotOpen(error)) throw new LibraryFault('library-read-only', { path: folder });
+    throw error;
+  }
   await syncFile(path);
 }
+
+const isCannotOpen = (error: unknown): boolean =>
+  (error as { code?: string }).code?.startsWith('SQLITE_CANTOPEN') === true;
 
 /**
  * Opens tables that came from somewhere and checks them before anything is made of them: SQLite's own checks, and that
@@ -37,11 +54,26 @@ export async function snapshotTables({ db }: Library, path: string): Promise<voi
  * `LibraryFault` `backup-damaged` or `library-is-newer`. The file isn't changed.
  */
 export async function openKeptTables(path: string): Promise<KeptTables> {
-  const Database = await loadSqlite();
   let database: SqliteDatabase | undefined;
+  let copy: TablesCopy | undefined;
+  const close = () => {
+    database?.close();
+    copy?.remove();
+  };
   try {
+    const Database = await loadSqlite();
     database = new Database(path, { readonly: true, fileMustExist: true });
-    database.pragma('trusted_schema = off');
+    try {
+      database.pragma('trusted_schema = off');
+      database.pragma('user_version');
+    } catch (error) {
+      if (!isCannotOpen(error)) throw error;
+      // A backup that somebody looked into, on a disk that may not be written.
+      database.close();
+      copy = tablesCopy(path);
+      database = new Database(copy.path, { readonly: true });
+      database.pragma('trusted_schema = off');
+    }
     checkTables(database, new Database(':memory:'));
     const tables = database;
     return {
@@ -53,16 +85,34 @@ export async function openKeptTables(path: string): Promise<KeptTables> {
         try {
           await tables.backup(to, { progress: () => 0x7fffffff });
         } catch (error) {
-          if (isFull(error)) throw new LibraryFault('no-room');
+          const fault = libraryFaultOf(error, dirname(to));
+          if (fault instanceof LibraryFault && fault.code !== 'library-busy') throw fault;
           throw new LibraryFault('library-in-use', { path: to });
         }
       },
-      close: () => tables.close(),
+      damagedResult() {
+        const results = tables.prepare<[], { takeId: string; json: Uint8Array }>(
+          'select takeId, json from takeResult',
+        );
+        for (const { takeId, json } of results.iterate()) if (!isUnpacked(json)) return takeId;
+        return null;
+      },
+      close,
     };
   } catch (error) {
-    database?.close();
+    close();
     if (error instanceof LibraryFault) throw error;
     throw new LibraryFault('backup-damaged', { path, reason: (error as Error).message });
+  }
+}
+
+/** SQLite notices no damage inside a value; that of the packing and of the JSON in it shows. */
+function isUnpacked(json: Uint8Array): boolean {
+  try {
+    unpackedJson(json);
+    return true;
+  } catch {
+    return false;
   }
 }
 

@@ -2,8 +2,8 @@ import { createHash, randomUUID } from 'node:crypto';
 import { mkdir, open, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { audioFile } from '../folder-audio-store.ts';
-import { LibraryFault } from '../library-fault.ts';
-import { isFull, syncFolder } from '../written-for-good.ts';
+import { libraryFaultOf } from '../library-fault-of.ts';
+import { syncFolder } from '../written-for-good.ts';
 
 /**
  * Writes a recording into a library's folder block by block, whole or not at all; false, and nothing written, where
@@ -15,15 +15,15 @@ export async function storeRecording(
   hash: string,
 ): Promise<boolean> {
   const path = audioFile(libraryFolder, hash);
-  await mkdir(dirname(path), { recursive: true });
   const temporary = join(dirname(path), `.${randomUUID()}.arriving`);
   try {
+    await mkdir(dirname(path), { recursive: true });
     if ((await writeHashed(blocks, temporary)) !== hash) return false;
     await rename(temporary, path);
     await syncFolder(dirname(path));
     return true;
   } catch (error) {
-    throw isFull(error) ? new LibraryFault('no-room') : error;
+    throw libraryFaultOf(error, libraryFolder);
   } finally {
     await rm(temporary, { force: true });
   }
