@@ -5,20 +5,20 @@ import { type TakeDifference, takeAgainstTake } from '../core/progress/take-agai
 import { measureName } from '../core/result/names.ts';
 import { exercisePlays } from '../library/exercise-plays.ts';
 import { type OpenedTake, readTake } from '../library/read-take.ts';
+import { takeConditions } from '../library/take-conditions.ts';
 import { CommandFault } from './command-fault.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
 import { findPlayer } from './library/find-player.ts';
 import { findTake } from './library/find-take.ts';
 import { checkDayOption } from './library/keep-options.ts';
 import { localTime } from './library/local-day.ts';
-import { playedExercises } from './library/played-exercises.ts';
+import { namedExercises } from './library/named-exercises.ts';
 import { shortId } from './library/short-id.ts';
 import { takeTitle } from './library/take-list.ts';
 import { inLibrary, type LibraryOption, withLibraryOption } from './library/with-library.ts';
 import { checkOutputPaths } from './output-paths.ts';
 import { periodsText, table } from './progress-text.ts';
 import { printable } from './text-layout.ts';
-import { takeConditions } from './weeks/take-conditions.ts';
 import { writePage } from './write-page.ts';
 
 interface Options extends LibraryOption {
@@ -76,7 +76,7 @@ export function compareCommand(output: CommandOutput = toProcess): Command {
         );
       checkDayOption('from', from);
       const { id: personId, name } = await findPlayer(db, player);
-      const { id, label } = (await playedExercises(db, personId, exercise))[0]!;
+      const { id, label } = (await namedExercises(db, personId, exercise))[0]!;
       const plays = await exercisePlays(db, { personId, exerciseId: id });
       const compared = periodsCompared(plays, from);
       await page(({ periodsHtml }) =>

@@ -1,14 +1,12 @@
 import { Command } from 'commander';
-import { dayNumber } from '../core/progress/day-number.ts';
-import { exerciseProgress } from '../core/progress/exercise-progress.ts';
-import { exercisePlays } from '../library/exercise-plays.ts';
+import { discomfortNoted } from '../library/discomfort-noted.ts';
 import { judgedGuesses } from '../library/guess.ts';
+import { exerciseCourse } from '../library/player-progress.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
-import { discomfortNoted } from './library/discomfort-noted.ts';
 import { findPlayer } from './library/find-player.ts';
 import { checkDayOption } from './library/keep-options.ts';
 import { localDay } from './library/local-day.ts';
-import { playedExercises } from './library/played-exercises.ts';
+import { namedExercises } from './library/named-exercises.ts';
 import { inLibrary, type LibraryOption, withLibraryOption } from './library/with-library.ts';
 import { checkOutputPaths } from './output-paths.ts';
 import { guessText, progressText } from './progress-text.ts';
@@ -54,23 +52,15 @@ export function progressCommand(output: CommandOutput = toProcess): Command {
       if (since !== undefined) checkDayOption('since', since);
       const { id: personId, name } = await findPlayer(db, options.player);
       const today = localDay(new Date());
-      const discomfort = await discomfortNoted(db, personId, today);
-      const now = { discomfort, daysAgo: (day: string) => dayNumber(today) - dayNumber(day) };
-      const exercises = await playedExercises(db, personId, options.exercise);
+      const exercises = await namedExercises(db, personId, options.exercise);
+      const asked = { personId, today, fromDay: since };
       const shown = await Promise.all(
-        exercises.map(async (exercise) => {
-          const asked = {
-            personId,
-            exerciseId: exercise.id,
-            ...(since === undefined ? {} : { fromDay: since }),
-          };
-          const plays = await exercisePlays(db, asked);
-          return { exercise, plays, progress: exerciseProgress(plays, now) };
-        }),
+        exercises.map((exercise) => exerciseCourse(db, { ...asked, exercise })),
       );
       const guesses = await judgedGuesses(db, { personId });
       if (report !== undefined) {
         const { progressHtml } = await import('./weeks/progress-html.ts');
+        const discomfort = await discomfortNoted(db, personId, today);
         const asked = { personId, fromDay: since ?? firstDay, toDay: today };
         writePage(report, await progressHtml(db, { name, discomfort, shown, guesses, ...asked }), output);
         if (report === '-') return;

@@ -18,6 +18,7 @@ import { countTakes, listTakes } from './list-takes.ts';
 import { deletePerson, giveTake, mergePeople } from './move-people.ts';
 import type { NewTake } from './new-take.ts';
 import { addPerson, changePerson, listPeople, type Person } from './people.ts';
+import { nextTempoOf, playerProgress } from './player-progress.ts';
 import {
   type DiscomfortNote,
   deleteDiscomfort,
@@ -71,6 +72,8 @@ export const libraryCalls = {
   judgedGuesses: ({ db }: Library, asked: Of<typeof judgedGuesses>) => judgedGuesses(db, asked),
   keepSetUp: ({ db }: Library, setUp: SetUp) => keepSetUp(db, setUp),
   listSetUps: ({ db }: Library, asked: Of<typeof listSetUps>) => listSetUps(db, asked),
+  playerProgress: ({ db }: Library, asked: Of<typeof playerProgress>) => playerProgress(db, asked),
+  nextTempoOf: ({ db }: Library, asked: Of<typeof nextTempoOf>) => nextTempoOf(db, asked),
   listLinePlays: ({ db }: Library, asked: Of<typeof listLinePlays>) => listLinePlays(db, asked),
 
   setAssignment: ({ db }: Library, assignment: Assignment) => setAssignment(db, assignment),

@@ -1,10 +1,9 @@
-import type { ExercisePlay, ExerciseProgress } from '../../core/progress/exercise-progress.ts';
 import type { GuessRecord } from '../../core/progress/guess-record.ts';
 import type { LibraryDb } from '../../library/library.ts';
+import type { ExerciseCourse } from '../../library/player-progress.ts';
+import { practiceOf } from '../../library/practice-of.ts';
 import { progressPage, progressPictures } from '../../report/weeks/progress-page.ts';
 import { writeWeekPage } from '../../report/weeks/write-week-page.ts';
-import type { PlayedExercise } from '../library/played-exercises.ts';
-import { practiceOf } from './practice-of.ts';
 
 interface Asked {
   readonly personId: string;
@@ -13,11 +12,7 @@ interface Asked {
   readonly toDay: string;
   readonly discomfort: boolean;
   readonly guesses: readonly GuessRecord[];
-  readonly shown: readonly {
-    readonly exercise: PlayedExercise;
-    readonly plays: readonly ExercisePlay[];
-    readonly progress: ExerciseProgress;
-  }[];
+  readonly shown: readonly ExerciseCourse[];
 }
 
 /** A player's progress as the text of one HTML file. */

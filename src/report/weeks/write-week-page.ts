@@ -3,8 +3,8 @@ import type { WeekPicture } from '../../charts/weeks/week-picture.ts';
 import { PicturesUnavailable } from '../chart-image.ts';
 import { readScript } from '../read-script.ts';
 import { reportFonts } from '../report-fonts.ts';
+import { weekImages } from './week-images.ts';
 import type { PageParts } from './week-page.ts';
-import { weekImages } from './week-picture-html.ts';
 
 /**
  * A page on several takes as the text of one file; where still pictures can't be drawn here, it draws them when it is

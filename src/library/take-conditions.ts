@@ -1,5 +1,5 @@
-import type { Conditions } from '../../core/progress/conditions.ts';
-import type { OpenedTake } from '../../library/read-take.ts';
+import type { Conditions } from '../core/progress/conditions.ts';
+import type { OpenedTake } from './read-take.ts';
 
 /** A kept take with its conditions: the same sheet is the same exercise. */
 export function takeConditions({ take, result }: Pick<OpenedTake, 'take' | 'result'>): {

@@ -1,11 +1,11 @@
-import { type PracticeEntry, type PracticeLoad, practiceLoad } from '../../core/progress/practice-load.ts';
-import type { LibraryDb } from '../../library/library.ts';
-import { practiceDays } from '../../library/practice.ts';
+import { type PracticeEntry, type PracticeLoad, practiceLoad } from '../core/progress/practice-load.ts';
+import type { LibraryDb } from './library.ts';
+import { practiceDays } from './practice.ts';
 
 /** A player's practice between two days, recorded and written down. */
 export async function practiceOf(
   db: LibraryDb,
-  asked: { readonly personId: string; readonly fromDay: string; readonly toDay: string },
+  asked: { readonly personId: string | null; readonly fromDay: string; readonly toDay: string },
 ): Promise<PracticeLoad> {
   const days = await practiceDays(db, asked);
   return practiceLoad(

@@ -1,0 +1,24 @@
+import type { LibraryDb } from './library.ts';
+
+/** An exercise of which takes are kept. */
+export interface PlayedExercise {
+  readonly id: string;
+  /** Untrusted. */
+  readonly label: string;
+  readonly notation: string;
+}
+
+/** The exercises of a player's takes, or of those without a player (null), the one played last first. */
+export async function playedExercises(
+  db: LibraryDb,
+  personId: string | null,
+): Promise<readonly PlayedExercise[]> {
+  return db
+    .selectFrom('takeLine')
+    .innerJoin('exercise', 'exercise.id', 'takeLine.exerciseId')
+    .select(['exercise.id', 'exercise.label', 'exercise.notation'])
+    .where('takeLine.personId', 'is', personId)
+    .groupBy(['exercise.id', 'exercise.label', 'exercise.notation'])
+    .orderBy(({ fn }) => fn.max('takeLine.recordedAt'), 'desc')
+    .execute();
+}

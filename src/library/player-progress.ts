@@ -1,0 +1,79 @@
+import { dayNumber } from '../core/progress/day-number.ts';
+import {
+  type ExercisePlay,
+  type ExerciseProgress,
+  exerciseProgress,
+} from '../core/progress/exercise-progress.ts';
+import type { GuessRecord } from '../core/progress/guess-record.ts';
+import type { PracticeLoad } from '../core/progress/practice-load.ts';
+import { discomfortNoted } from './discomfort-noted.ts';
+import { exercisePlays } from './exercise-plays.ts';
+import { judgedGuesses } from './guess.ts';
+import type { LibraryDb } from './library.ts';
+import { type PlayedExercise, playedExercises } from './played-exercises.ts';
+import { practiceOf } from './practice-of.ts';
+
+export interface ExerciseCourse {
+  readonly exercise: PlayedExercise;
+  readonly plays: readonly ExercisePlay[];
+  readonly progress: ExerciseProgress;
+}
+
+export interface AskedProgress {
+  /** Whose takes; null for those without a player. */
+  readonly personId: string | null;
+  /** Today where the player is. */
+  readonly today: string;
+  /** Takes from this day on; all without. */
+  readonly fromDay?: string | undefined;
+}
+
+/** Before any take. */
+const firstDay = '1970-01-01';
+
+/** How one exercise of a player goes, with the tempo to try next. */
+export async function exerciseCourse(
+  db: LibraryDb,
+  { personId, today, fromDay, exercise }: AskedProgress & { readonly exercise: PlayedExercise },
+): Promise<ExerciseCourse> {
+  const discomfort = await discomfortNoted(db, personId, today);
+  const since = fromDay === undefined ? {} : { fromDay };
+  const plays = await exercisePlays(db, { personId, exerciseId: exercise.id, ...since });
+  const daysAgo = (day: string) => dayNumber(today) - dayNumber(day);
+  return { exercise, plays, progress: exerciseProgress(plays, { discomfort, daysAgo }) };
+}
+
+/** A player's exercises over the weeks, the one played last first, with how much was practised. */
+export async function playerProgress(
+  db: LibraryDb,
+  asked: AskedProgress,
+): Promise<{
+  readonly exercises: readonly ExerciseCourse[];
+  readonly load: PracticeLoad;
+  readonly guesses: readonly GuessRecord[];
+  readonly discomfort: boolean;
+}> {
+  const { personId, today, fromDay = firstDay } = asked;
+  const exercises: ExerciseCourse[] = [];
+  for (const exercise of await playedExercises(db, personId)) {
+    const course = await exerciseCourse(db, { ...asked, exercise });
+    if (course.plays.length > 0) exercises.push(course);
+  }
+  return {
+    exercises,
+    load: await practiceOf(db, { personId, fromDay, toDay: today }),
+    guesses: await judgedGuesses(db, { personId }),
+    discomfort: await discomfortNoted(db, personId, today),
+  };
+}
+
+/** The tempo to try next for an exercise, and from how many takes that is known; null where nothing of it is kept. */
+export async function nextTempoOf(
+  db: LibraryDb,
+  { exerciseId, ...asked }: AskedProgress & { readonly exerciseId: string },
+): Promise<Pick<ExerciseProgress, 'plays' | 'days' | 'next' | 'cleanestTempo'> | null> {
+  const exercise = { id: exerciseId, label: '', notation: '' };
+  const { progress } = await exerciseCourse(db, { ...asked, exercise });
+  const { plays, days, next, cleanestTempo } = progress;
+  return plays === 0 ? null : { plays, days, next, cleanestTempo };
+}
