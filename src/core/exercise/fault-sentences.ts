@@ -13,6 +13,9 @@ const ways: Readonly<Record<string, string>> = {
   ratio: 'the band in decibels, such as ratio: 8 to 16 dB, or ratio: any',
   name: 'any words, such as name: Accent on two',
   title: 'any words, such as title: Off the beat',
+  for: 'whose it is, such as for: Mirelle',
+  due: 'the day by year, month and day, such as due: 2026-03-16',
+  note: 'any words, such as note: Keep the taps low',
 };
 
 const meant = (facts: Facts) => (facts.nearest ? ` Did you mean "${facts.nearest}"?` : '');
@@ -67,11 +70,11 @@ export const faultSentences: Readonly<Record<SheetFaultCode, (facts: Facts) => s
   'not-a-setting': ({ value }) =>
     `"${value}" is no setting. Behind a semicolon write a word and its value, such as tempo: 110`,
   'unknown-setting': (facts) =>
-    `"${facts.value}" is no setting.${meant(facts)} There are title, tempo, times, bar, rest, lead, ratio and name.`,
+    `"${facts.value}" is no setting.${meant(facts)} There are title, for, due, note, tempo, times, bar, rest, lead, ratio and name.`,
   'setting-twice': ({ setting }) => `"${setting}" stands twice in this line. Take one of them out.`,
-  'title-twice': () => 'The sheet has a title already. Take one of them out.',
-  'title-on-line': () =>
-    'The title belongs to the whole sheet. Put it on a line of its own, or write name: instead.',
+  'heading-twice': ({ setting }) => `The sheet has "${setting}" twice. Take one of them out.`,
+  'heading-on-line': ({ setting }) =>
+    `"${setting}" belongs to the whole sheet. Put it on a line of its own${setting === 'title' ? ', or write name: instead' : ''}.`,
   'name-without-line': () =>
     'A name belongs to one exercise. Put it in the line of that exercise, behind a semicolon.',
   'quote-open': () => 'This quotation mark is never closed. Put another " at the end of the text.',

@@ -12,6 +12,7 @@ import {
 } from './line-settings.ts';
 import { nearestText } from './nearest-text.ts';
 import type { Sheet, SheetLine } from './sheet.ts';
+import { assignedOf, type Headings, headingFault, headingWords, isHeading } from './sheet-headings.ts';
 import { type SheetPiece, splitSheetLine } from './split-sheet-line.ts';
 
 export type SheetFaultCode =
@@ -25,8 +26,8 @@ export type SheetFaultCode =
   | 'not-a-setting'
   | 'unknown-setting'
   | 'setting-twice'
-  | 'title-twice'
-  | 'title-on-line'
+  | 'heading-twice'
+  | 'heading-on-line'
   | 'name-without-line'
   | 'quote-open'
   | 'text-after-quote';
@@ -53,12 +54,12 @@ function readSettings(pieces: readonly SheetPiece[], tell: Tell): Partial<LineSe
   for (const { word, column, value, valueColumn } of pieces.map(asTimes)) {
     if (word === null) {
       if (value !== '') tell('not-a-setting', column, { value: value.slice(0, 60) });
-    } else if (word === 'title') {
-      tell('title-on-line', column);
+    } else if (isHeading(word)) {
+      tell('heading-on-line', column, { setting: word });
     } else if (!isSetting(word)) {
       tell('unknown-setting', column, {
         value: word,
-        nearest: nearestText(word, ['title', ...Object.keys(settingWords)]),
+        nearest: nearestText(word, [...headingWords, ...Object.keys(settingWords)]),
       });
     } else if (seen.has(word)) {
       tell('setting-twice', column, { setting: word });
@@ -81,7 +82,7 @@ const strokesOf = (line: SheetLine): number =>
 /**
  * Reads a sheet that a person wrote. Each line is an exercise, as an id of the catalogue or as notation, and its
  * settings behind semicolons; a setting on a line of its own holds for every line below it; `title:` names the
- * sheet; `#` begins a comment. Answers with the sheet or with every fault found, in order, at most 20 of them.
+ * sheet, `for:`, `due:` and `note:` say who is to play it until when; `#` begins a comment. Answers with the sheet or with every fault found, in order, at most 20 of them.
  *
  * @example
  * parseSheet(`
@@ -97,7 +98,7 @@ export function parseSheet(text: string): ParsedSheet {
     const facts = { characters: text.length, most: limits.sheetCharacters };
     return { ok: false, faults: [{ code: 'sheet-too-long', line: 1, column: 1, facts }] };
   }
-  let title: string | null = null;
+  let headings: Headings = {};
   let usual: Partial<LineSettings> = {};
   let strokes = 0;
   const lines: SheetLine[] = [];
@@ -116,13 +117,13 @@ export function parseSheet(text: string): ParsedSheet {
     }
     const [first, ...rest] = pieces as [SheetPiece, ...SheetPiece[]];
     if (first.word !== null) {
-      if (first.word === 'title') {
-        const read = readSetting('name', first.value);
-        if (title !== null) tell('title-twice', first.column);
-        else if (read.ok) title = first.value;
-        else tell(read.code, first.valueColumn, { ...read.facts, setting: 'title' });
+      if (isHeading(first.word)) {
+        const fault = headingFault(first.word, first.value);
+        if (headings[first.word] !== undefined) tell('heading-twice', first.column, { setting: first.word });
+        else if (fault === null) headings = { ...headings, [first.word]: first.value };
+        else tell(fault.code, first.valueColumn, fault.facts);
       }
-      const { label, ...forAll } = readSettings(first.word === 'title' ? rest : pieces, tell);
+      const { label, ...forAll } = readSettings(isHeading(first.word) ? rest : pieces, tell);
       if (label !== undefined)
         tell('name-without-line', pieces.find((piece) => piece.word === 'name')!.column);
       usual = { ...usual, ...forAll };
@@ -158,7 +159,8 @@ export function parseSheet(text: string): ParsedSheet {
   if (exercises === 0 && faults.length === 0) {
     faults.push({ code: 'sheet-empty', line: 1, column: 1, facts: {} });
   }
-  return faults.length > 0
-    ? { ok: false, faults: faults.toSorted(byPlace) }
-    : { ok: true, sheet: { title: title ?? '', lines } };
+  if (faults.length > 0) return { ok: false, faults: faults.toSorted(byPlace) };
+  const assigned = assignedOf(headings);
+  const sheet = { title: headings.title ?? '', lines, ...(assigned === null ? {} : { assigned }) };
+  return { ok: true, sheet };
 }

@@ -1,3 +1,5 @@
+import type { Assigned } from './sheet-headings.ts';
+
 export type Hand = 'R' | 'L';
 
 /** A band of decibels between which the accent-to-tap ratio should lie. */
@@ -46,4 +48,6 @@ export interface Sheet {
   /** Untrusted text. */
   readonly title: string;
   readonly lines: readonly SheetLine[];
+  /** For whom and until when; absent where the sheet doesn't say. */
+  readonly assigned?: Assigned;
 }

@@ -4,10 +4,11 @@ import { limits } from './limits.ts';
 import { plainSettings, type SettingWord } from './line-settings.ts';
 import { plainLabel } from './plain-label.ts';
 import type { Sheet, SheetLine } from './sheet.ts';
+import { type HeadingWord, noteCharacters } from './sheet-headings.ts';
 
 /** One line of text, as long as a name may be, quoted where the sheet would read it otherwise. */
-function textValue(text: string): string {
-  const flat = [...text.replace(/[\s\p{Cc}]+/gu, ' ').trim()].slice(0, limits.nameCharacters).join('').trim();
+function textValue(text: string, most: number = limits.nameCharacters): string {
+  const flat = [...text.replace(/[\s\p{Cc}]+/gu, ' ').trim()].slice(0, most).join('').trim();
   return /[;#"]/.test(flat) ? `"${flat.replaceAll('"', '""')}"` : flat;
 }
 
@@ -43,8 +44,15 @@ export function writeSheet(sheet: Sheet): string {
   const sharedWords = new Set(shared.map(([word]) => word));
   const written = ([word, value]: readonly [SettingWord, string]) => `${word}: ${value}`;
 
-  const title = textValue(sheet.title);
-  const head = [...(title === '' ? [] : [`title: ${title}`]), ...shared.map(written)];
+  const { player = '', due = null, note = '' } = sheet.assigned ?? {};
+  const headings: readonly (readonly [HeadingWord, string])[] = [
+    ['title', textValue(sheet.title)],
+    ['for', textValue(player)],
+    ['due', due ?? ''],
+    ['note', textValue(note, noteCharacters)],
+  ];
+  const said = headings.filter(([, text]) => text !== '').map(([word, text]) => `${word}: ${text}`);
+  const head = [...said, ...shared.map(written)];
   const body = sheet.lines.map((line, index) => {
     const exercise = findExercise(line.id)?.notation === line.notation ? line.id : line.notation;
     const own = [...settings[index]!].filter(([word]) => !sharedWords.has(word)).map(written);

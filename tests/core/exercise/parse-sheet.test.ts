@@ -72,6 +72,28 @@ describe('parseSheet', () => {
     expect(parsed.ok && [parsed.sheet.title, parsed.sheet.lines.length]).toEqual(['', 1]);
   });
 
+  it('reads for whom a sheet is, until when and what for', () => {
+    const parsed = parseSheet('for: Mirelle\ndue: 2026-03-16\nnote: "Taps low; wrists loose"\n>RLR >LRL');
+    expect(parsed.ok && parsed.sheet.assigned).toEqual({
+      player: 'Mirelle',
+      due: '2026-03-16',
+      note: 'Taps low; wrists loose',
+    });
+    const plain = parseSheet('>RLR >LRL');
+    expect(plain.ok && 'assigned' in plain.sheet).toBe(false);
+  });
+
+  it.each([
+    ['due: 16 March\nR', 'setting-unreadable'],
+    ['due: 2026-02-30\nR', 'setting-unreadable'],
+    ['for:\nR', 'setting-empty'],
+    ['due: 2026-03-16\ndue: 2026-03-17\nR', 'heading-twice'],
+    ['R ; due: 2026-03-16', 'heading-on-line'],
+    [`note: ${'n'.repeat(1001)}\nR`, 'name-too-long'],
+  ])('refuses %.30j', (text, code) => {
+    expect(faultsOf(text).map(([first]) => first)).toEqual([code]);
+  });
+
   it('tells every fault at its place, in order', () => {
     const text = [
       'titel: Off the beat',
@@ -95,7 +117,7 @@ describe('parseSheet', () => {
       ['quote-open', 4, 17],
       ['exercise-missing', 5, 2],
       ['bar-too-long', 6, 1],
-      ['title-on-line', 6, 26],
+      ['heading-on-line', 6, 26],
       ['name-without-line', 7, 1],
       ['grace-without-stroke', 8, 5],
     ]);
@@ -104,7 +126,7 @@ describe('parseSheet', () => {
   it.each([
     ['', 'sheet-empty'],
     ['# nothing\ntempo: 100', 'sheet-empty'],
-    ['title: a\ntitle: b\nR', 'title-twice'],
+    ['title: a\ntitle: b\nR', 'heading-twice'],
     [`title: ${'t'.repeat(201)}\nR`, 'name-too-long'],
     ['R\n'.repeat(201), 'too-many-lines'],
     [`${'RLRLRLRLRLRL '.repeat(100)}; times: 999`, 'too-many-strokes'],

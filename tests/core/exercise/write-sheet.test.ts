@@ -40,10 +40,21 @@ const line: fc.Arbitrary<SheetLine> = fc
     notation: writeNotation(made.beats),
   }));
 
-const anySheet: fc.Arbitrary<Sheet> = fc.record({
-  title: name,
-  lines: fc.array(line, { minLength: 1, maxLength: 6 }),
-});
+const assigned = fc
+  .record({
+    player: name,
+    due: fc.option(fc.constantFrom('2026-03-16', '2028-02-29')),
+    note: name,
+  })
+  .filter(({ player, due, note }) => player !== '' || due !== null || note !== '');
+
+const anySheet: fc.Arbitrary<Sheet> = fc
+  .record({
+    title: name,
+    lines: fc.array(line, { minLength: 1, maxLength: 6 }),
+    assigned: fc.option(assigned),
+  })
+  .map(({ assigned, ...sheet }) => (assigned === null ? sheet : { ...sheet, assigned }));
 
 describe('writeSheet', () => {
   it('writes the example of its comment', () => {
