@@ -50,6 +50,10 @@ export function firstToBreak({ dimensions }: BreakingPoints): BrokenDimension | 
 export function firstBreakWords(breaking: BreakingPoints): string {
   if (breaking.dimensions.length === 0) return 'Too few tempos were played to tell where it breaks.';
   const first = firstToBreak(breaking);
-  if (first === null) return 'Nothing broke in this take.';
+  const { lines, played } = breaking;
+  if (first === null)
+    return played < lines.length
+      ? `Nothing broke in the ${played} of ${lines.length} tempos that were played.`
+      : 'Nothing broke in this take.';
   return `${dimensionName(first.id)} gives way first: ${breakWords(first)} BPM.`;
 }

@@ -33,6 +33,16 @@ export function BreakdownNote({ why, bpm, stop, goOn }: Props) {
   );
 }
 
+/** Said while a take is played whose notes the click covers. */
+export function CoveredNote() {
+  return (
+    <p class="covered" role="status">
+      The microphone hears the click on top of most of your notes, so the page can’t tell where it breaks:
+      press Stop when the beat gets away from you. With the click in headphones it could.
+    </p>
+  );
+}
+
 function words(why: Breakdown['why'], bpm: number): string {
   if (why === 'stopped') return `You stopped at ${bpm}.`;
   return why === 'missing' ? `Many strokes were missing at ${bpm}.` : `The beat got away from you at ${bpm}.`;

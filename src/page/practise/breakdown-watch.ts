@@ -1,9 +1,5 @@
 import { beginCourse } from '../../core/click-track/breakdown/begin-course.ts';
-import {
-  type Breakdown,
-  clearlyHeard,
-  followCourse,
-} from '../../core/click-track/breakdown/follow-course.ts';
+import { type Course, clearlyHeard, followCourse } from '../../core/click-track/breakdown/follow-course.ts';
 import type { ClickPlan } from '../../core/click-track/click-plan.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { type LiveStroke, liveDelaySeconds } from '../../core/onsets/live-strokes.ts';
@@ -11,7 +7,7 @@ import { type LiveStroke, liveDelaySeconds } from '../../core/onsets/live-stroke
 /** Watches a take whose tempo rises for the place where it breaks down. */
 export interface BreakdownWatch {
   /** Strokes heard, and up to where all are told by now; both s from the recording's first sample. */
-  hear(strokes: readonly LiveStroke[], heardSeconds: number): Breakdown | null;
+  hear(strokes: readonly LiveStroke[], heardSeconds: number): Pick<Course, 'broke' | 'covered'>;
 }
 
 interface Track {
@@ -31,7 +27,7 @@ export function breakdownWatch({ sheet, plan, position }: Track): BreakdownWatch
       shift ??= position() - heardSeconds - liveDelaySeconds;
       for (const { time } of told.filter(clearlyHeard)) strokes.push(time + shift);
       course = followCourse(course, strokes, heardSeconds + shift);
-      return course.broke;
+      return course;
     },
   };
 }

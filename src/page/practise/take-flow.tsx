@@ -6,7 +6,7 @@ import type { LiveStroke } from '../../core/onsets/live-strokes.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
 import { LevelMeter } from '../recording/views/level-meter.tsx';
 import { showTake } from '../result/shown-take.ts';
-import { BreakdownNote } from './breakdown-note.tsx';
+import { BreakdownNote, CoveredNote } from './breakdown-note.tsx';
 import { type BreakdownWatch, breakdownWatch } from './breakdown-watch.ts';
 import { type ClickChoice, clickOptions } from './click-choice.ts';
 import { gradeRecorded, takeName } from './grade-recorded.ts';
@@ -45,6 +45,7 @@ export function TakeFlow({ sheet, rising, click, guessFirst, discomfort, leave }
   const holding = click.silence === 'holding';
   const watch = useRef<BreakdownWatch | null>(null);
   const [broke, setBroke] = useState<Breakdown | null>(null);
+  const [covered, setCovered] = useState(false);
   const told = useRef<(strokes: readonly LiveStroke[]) => void>(() => undefined);
 
   useEffect(() => {
@@ -86,7 +87,9 @@ export function TakeFlow({ sheet, rising, click, guessFirst, discomfort, leave }
               if (strokes.length > 0) told.current(strokes);
               const times = strokes.map(({ time }) => time);
               control.current?.hear(times, heardSeconds);
-              setBroke(watch.current?.hear(strokes, heardSeconds) ?? null);
+              const course = watch.current?.hear(strokes, heardSeconds);
+              setBroke(course?.broke ?? null);
+              setCovered(course?.covered ?? false);
             }
           : undefined,
       // The meter itself says that it is too loud.
@@ -157,6 +160,7 @@ export function TakeFlow({ sheet, rising, click, guessFirst, discomfort, leave }
               }}
             />
           )}
+          {covered && broke === null && <CoveredNote />}
           <LevelMeter read={running.levels} />
           {click.strokesShown && (
             <HeardStrip

@@ -12,5 +12,6 @@ export function beginCourse(sheet: Sheet, plan: ClickPlan): Course {
     clicks: clicks.filter(({ audible }) => audible).map(({ time }) => time),
     judged: [],
     broke: null,
+    covered: false,
   };
 }

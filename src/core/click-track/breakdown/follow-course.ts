@@ -19,6 +19,8 @@ export interface Course {
   /** The lines that are over; null where nothing can be told. */
   readonly judged: readonly (LineHeld | null)[];
   readonly broke: Breakdown | null;
+  /** The microphone hears the click, and that covers most strokes of most lines: nothing can be judged. */
+  readonly covered: boolean;
 }
 
 /** Under both a line has lost its places: that figure, and that share of the lines before it. See `reports/breakdown.md`. */
@@ -81,15 +83,24 @@ export function followCourse(course: Course, strokes: readonly number[], heardTo
     const held = clear === null ? null : lineHeld(clear, own, near);
     judged.push(held);
     const why = held === null ? null : whyBroken(held, before);
-    if (why !== null) return { ...course, judged, broke: { line, why } };
+    if (why === null) continue;
+    const quiet = heardTo - slack - (own.at(-1) ?? heardTo);
+    const stopped = why === 'missing' && quiet > stoppedSeconds / 2;
+    return { ...course, judged, broke: { line, why: stopped ? 'stopped' : why } };
   }
   const told = judged.filter((one) => one !== null);
   const now = heardTo - slack - Math.max(0, told.at(-1)?.delay ?? clickDelay ?? 0);
-  const shares = judged.map((one) => Math.max(leastShare, one?.heard ?? leastShare));
-  const share = Math.min(...(judged.length === 0 ? [unknownShare] : shares), 1);
+  const last = own.at(-1);
+  // A line in which nothing was played any more tells nothing of how well strokes are heard.
+  const shares = judged.flatMap((one, i) =>
+    last === undefined || lines[i]!.from > last ? [] : [Math.max(leastShare, one?.heard ?? leastShare)],
+  );
+  const share = Math.min(...(shares.length === 0 ? [unknownShare] : shares), 1);
   const due = lines.map((line) => (clickDelay === null ? line.due : outOfClicks(line.due, clicks)));
-  const line = stoppedIn(lines, due, own.at(-1), now, stoppedStrokes / share);
-  return { ...course, judged, broke: line === null ? null : { line, why: 'stopped' } };
+  const line = stoppedIn(lines, due, last, now, stoppedStrokes / share);
+  const hidden = lines.filter((one, i) => due[i]!.length < leastClear * one.due.length);
+  const covered = hidden.length > lines.length / 2;
+  return { ...course, judged, covered, broke: line === null ? null : { line, why: 'stopped' } };
 }
 
 function whyBroken(

@@ -56,6 +56,40 @@ describe('followCourse', () => {
       expect(brokeIn({ fall: { kind: 'stops' } }, 3, 0.2, click)).toEqual({ line: 5, why: 'stopped' });
   });
 
+  it('ends where the player stops with a line, though the next one is over before that is sure', () => {
+    const quick = risingExercise({ from: 200, to: 320, step: 20 }, 4);
+    const clicks = planClicks(quick, plainClick);
+    const strokes = playRisingSheet(
+      quick,
+      { ...practised, stumbles: 0, fall: { kind: 'stops' }, from: 4 },
+      seeded(1),
+    ).map(({ time }) => clicks.firstBeat + time + 0.03);
+    let course = beginCourse(quick, clicks);
+    for (let now = 0; now < clicks.duration && course.broke === null; now += 0.1)
+      course = followCourse(
+        course,
+        strokes.filter((time) => time < now),
+        now,
+      );
+    expect(course.broke).toEqual({ line: 4, why: 'stopped' });
+  });
+
+  it('says that nothing can be judged where clicks that are heard lie on most strokes, and only there', () => {
+    const after = (divide: number, heard: boolean) => {
+      const clicks = planClicks(sheet, { ...plainClick, subdivisions: divide });
+      const played = playRisingSheet(sheet, practised, seeded(2)).map(
+        ({ time }) => clicks.firstBeat + time + 0.05,
+      );
+      const sounding = heard ? clicks.clicks.map(({ time }) => time + 0.05) : [];
+      const strokes = [...played, ...sounding].sort((a, b) => a - b).filter((time) => time < 12);
+      return followCourse(beginCourse(sheet, clicks), strokes, 12);
+    };
+    // Triplets: a click on each of them, or on the first alone.
+    expect(after(3, true)).toMatchObject({ covered: true, broke: null });
+    expect(after(3, false)).toMatchObject({ covered: false });
+    expect(after(1, true)).toMatchObject({ covered: false });
+  });
+
   it('does not call it a breakdown when nobody has begun', () => {
     expect(brokeIn({ fall: { kind: 'stops' }, from: 0 }, 1)).toBeNull();
   });
