@@ -1,9 +1,10 @@
-import { chmodSync, rmSync } from 'node:fs';
+import { chmodSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, type Plugin } from 'esbuild';
 import { build as buildPage } from 'vite';
+import { noticesFile, noticesOf } from './src/page/build/notices.ts';
 
 const root = import.meta.dirname;
 const reportScripts = {
@@ -32,68 +33,78 @@ const ownCanvas: Plugin = {
 
 rmSync(join(root, 'dist'), { recursive: true, force: true });
 
-await build({
-  entryPoints: {
-    main: join(root, 'src/main.ts'),
-    'take-worker': join(root, 'src/cli/folder/take-worker.ts'),
-  },
-  outdir: join(root, 'dist'),
-  bundle: true,
-  platform: 'node',
-  target: 'node20',
-  format: 'esm',
-  packages: 'external',
-  // What every command loads stands in the program itself: finding and reading a package's files costs a twentieth of a second.
-  alias: {
-    ...Object.fromEntries(
-      Object.entries({
-        'chartjs-node-canvas': 'chartjs-node-canvas/dist/chartJSNodeCanvas.js',
-        commander: 'commander',
-        meyda: 'meyda',
-        'wav-decoder': 'wav-decoder',
-      }).map(([name, file]) => [name, createRequire(import.meta.url).resolve(file)]),
-    ),
-    // So do the decoders that bring along a parser under another licence, without it, and what they need.
-    ...Object.fromEntries(
-      [
-        'mediabunny',
-        '@wasm-audio-decoders/flac',
-        '@wasm-audio-decoders/ogg-vorbis',
-        '@wasm-audio-decoders/common',
-        '@eshaz/web-worker',
-        'simple-yenc',
-      ].map((name) => [name, fileURLToPath(import.meta.resolve(name))]),
-    ),
-    'codec-parser': join(root, 'src/formats/coded/unused-parser.ts'),
-  },
-  plugins: [ownCanvas],
-  define: { canvasInProgram: JSON.stringify(canvasName) },
-  banner: {
-    js: "import { createRequire as requireFrom } from 'node:module';const require = requireFrom(import.meta.url);",
-  },
-  splitting: true,
-  // Beside main.js, so that `new URL('./report-client.js', import.meta.url)` holds in every part.
-  chunkNames: '[name]-[hash]',
-  sourcemap: true,
-  logLevel: 'warning',
-});
+const builds = [];
+
+builds.push(
+  await build({
+    entryPoints: {
+      main: join(root, 'src/main.ts'),
+      'take-worker': join(root, 'src/cli/folder/take-worker.ts'),
+    },
+    outdir: join(root, 'dist'),
+    bundle: true,
+    platform: 'node',
+    target: 'node20',
+    format: 'esm',
+    packages: 'external',
+    // What every command loads stands in the program itself: finding and reading a package's files costs a twentieth of a second.
+    alias: {
+      ...Object.fromEntries(
+        Object.entries({
+          'chartjs-node-canvas': 'chartjs-node-canvas/dist/chartJSNodeCanvas.js',
+          commander: 'commander',
+          meyda: 'meyda',
+          'wav-decoder': 'wav-decoder',
+        }).map(([name, file]) => [name, createRequire(import.meta.url).resolve(file)]),
+      ),
+      // So do the decoders that bring along a parser under another licence, without it, and what they need.
+      ...Object.fromEntries(
+        [
+          'mediabunny',
+          '@wasm-audio-decoders/flac',
+          '@wasm-audio-decoders/ogg-vorbis',
+          '@wasm-audio-decoders/common',
+          '@eshaz/web-worker',
+          'simple-yenc',
+        ].map((name) => [name, fileURLToPath(import.meta.resolve(name))]),
+      ),
+      'codec-parser': join(root, 'src/formats/coded/unused-parser.ts'),
+    },
+    plugins: [ownCanvas],
+    define: { canvasInProgram: JSON.stringify(canvasName) },
+    banner: {
+      js: "import { createRequire as requireFrom } from 'node:module';const require = requireFrom(import.meta.url);",
+    },
+    splitting: true,
+    // Beside main.js, so that `new URL('./report-client.js', import.meta.url)` holds in every part.
+    chunkNames: '[name]-[hash]',
+    sourcemap: true,
+    metafile: true,
+    logLevel: 'warning',
+  }),
+);
 chmodSync(program, 0o755);
 
 for (const [name, entry] of Object.entries(reportScripts)) {
-  await build({
-    entryPoints: [join(root, 'src/report/client', entry)],
-    outfile: join(root, `dist/${name}.js`),
-    bundle: true,
-    platform: 'browser',
-    target: 'es2022',
-    format: 'iife',
-    minify: true,
-    legalComments: 'inline',
-    // wav-decoder asks for `global.Buffer`, which a browser doesn't have.
-    define: { global: 'globalThis' },
-    logLevel: 'warning',
-  });
+  builds.push(
+    await build({
+      entryPoints: [join(root, 'src/report/client', entry)],
+      outfile: join(root, `dist/${name}.js`),
+      bundle: true,
+      platform: 'browser',
+      target: 'es2022',
+      format: 'iife',
+      minify: true,
+      legalComments: 'inline',
+      // wav-decoder asks for `global.Buffer`, which a browser doesn't have.
+      define: { global: 'globalThis' },
+      metafile: true,
+      logLevel: 'warning',
+    }),
+  );
 }
+const madeOf = builds.flatMap(({ metafile }) => Object.keys(metafile.inputs));
+writeFileSync(join(root, 'dist', noticesFile), noticesOf(madeOf.map((path) => join(root, path))));
 
 // After the scripts of the report, which the page carries along.
 await buildPage({ configFile: join(root, 'vite.config.ts') });

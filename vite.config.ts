@@ -2,11 +2,19 @@ import { join } from 'node:path';
 import { defineConfig } from 'vite';
 import { contentPolicy } from './src/page/build/content-policy.ts';
 import { helpPages } from './src/page/build/help-pages.ts';
+import { pageNotices } from './src/page/build/notices.ts';
 import { offlineList } from './src/page/build/offline-list.ts';
 import { reportParts } from './src/page/build/report-parts.ts';
 import { unusedSqliteWorkers } from './src/page/build/unused-sqlite-workers.ts';
 
 const root = import.meta.dirname;
+
+/** Every file that the page and its workers are made of; the report's scripts and its type come along as text. */
+const madeOf = new Set(
+  ['chart.js', '@kurkle/color', '@fontsource/atkinson-hyperlegible'].map((name) =>
+    join(root, 'node_modules', name, 'package.json'),
+  ),
+);
 
 /** How long parts of the build take is nobody's concern who only builds. */
 const checks = { pluginTimings: false };
@@ -30,10 +38,20 @@ export default defineConfig({
   worker: {
     format: 'es',
     rolldownOptions: { checks },
-    plugins: () => [reportParts(join(root, 'dist')), unusedSqliteWorkers()],
+    plugins: () => [
+      reportParts(join(root, 'dist')),
+      unusedSqliteWorkers(),
+      pageNotices(madeOf, { write: false }),
+    ],
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   // wav-decoder asks for `global.Buffer`, which a browser doesn't have.
   define: { global: 'globalThis' },
-  plugins: [helpPages(), reportParts(join(root, 'dist')), contentPolicy(join(root, 'dist')), offlineList()],
+  plugins: [
+    helpPages(),
+    reportParts(join(root, 'dist')),
+    contentPolicy(join(root, 'dist')),
+    pageNotices(madeOf, { write: true }),
+    offlineList(),
+  ],
 });

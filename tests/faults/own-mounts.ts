@@ -1,8 +1,12 @@
 import { type SpawnSyncReturns, spawnSync } from 'node:child_process';
 import { describe, it } from 'vitest';
 
-/** Mounts are the script's own and go with it; a user who isn't root is one inside. */
-const unshare = ['--mount', ...(process.getuid?.() === 0 ? [] : ['--map-root-user'])];
+/** A user who isn't root is one inside. */
+const asRoot = process.getuid?.() === 0 ? [] : ['--map-root-user'];
+/** Mounts are the script's own and go with it. */
+const unshare = ['--mount', ...asRoot];
+/** Arguments of `unshare` for a program without any network. */
+export const ownNetwork = ['--net', ...asRoot];
 
 /** Runs a Bash script that may mount what it likes without anybody else seeing it. */
 export function withOwnMounts(script: string, folder: string): SpawnSyncReturns<string> {
