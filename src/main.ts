@@ -21,6 +21,7 @@ const commands: CommandTable = {
   takes: async () => (await import('./cli/takes-command.ts')).takesCommand(),
   progress: async () => (await import('./cli/progress-command.ts')).progressCommand(),
   compare: async () => (await import('./cli/compare-command.ts')).compareCommand(),
+  assignments: async () => (await import('./cli/assignments-command.ts')).assignmentsCommand(),
   players: async () => (await import('./cli/players-command.ts')).playersCommand(),
   library: async () => (await import('./cli/library-command.ts')).libraryCommand(),
   rubric: async () => (await import('./cli/rubric-command.ts')).rubricCommand(),
