@@ -96,6 +96,6 @@ export function exerciseProgress(
       .toSorted((a, b) => b.score - a.score)
       .slice(0, mostCleanest),
     cleanestTempo: cleanestTempo(takes),
-    next: nextTempo(takes, now),
+    next: nextTempo(takes, { ...now, triedBpm: plays.findLast(({ bpm }) => bpm !== null)?.bpm ?? null }),
   };
 }

@@ -16,15 +16,23 @@ export const freshDays = 28;
 
 /**
  * What tempo to try next for one exercise, from its takes in order of time: `tempo-start` (10 to 15 % below the cleanest
- * tempo) without a take in the last four weeks, else what the newest take advises, where another day's take at the like
+ * tempo) or `tempo-start-slower` (below the one tried last, `triedBpm`, where none was clean) without a scored take in the last four weeks, else what the newest take advises, where another day's take at the like
  * tempo, secure by its median, makes it "up". Discomfort noted since stops all of it. `daysAgo` tells how old a take is.
  */
 export function nextTempo(
   takes: readonly PastTake[],
-  { discomfort, daysAgo }: { readonly discomfort: boolean; readonly daysAgo: (day: string) => number },
+  {
+    discomfort,
+    daysAgo,
+    triedBpm = takes.at(-1)?.bpm ?? null,
+  }: {
+    readonly discomfort: boolean;
+    readonly daysAgo: (day: string) => number;
+    readonly triedBpm?: number | null;
+  },
 ): Reason {
   const newest = takes.at(-1);
-  const start = () => startTempo({ cleanestBpm: cleanestTempo(takes)?.bpm ?? null, discomfort });
+  const start = () => startTempo({ cleanestBpm: cleanestTempo(takes)?.bpm ?? null, triedBpm, discomfort });
   if (newest === undefined || daysAgo(newest.day) > freshDays) return start();
   const others = takes.filter(
     ({ day, bpm }) =>

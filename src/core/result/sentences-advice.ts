@@ -108,6 +108,8 @@ export const adviceSentences: SentenceTable = {
     f.fromBpm === f.toBpm
       ? `Start at ${plain(f, 'fromBpm', 0)} BPM.`
       : `Start between ${plain(f, 'fromBpm', 0)} and ${plain(f, 'toBpm', 0)} BPM, a little below the tempo at which this line was cleanest.`,
+  'tempo-start-slower': (f) =>
+    `Start ${f.fromBpm === f.toBpm ? `at ${plain(f, 'fromBpm', 0)}` : `between ${plain(f, 'fromBpm', 0)} and ${plain(f, 'toBpm', 0)}`} BPM: no tempo was clean on any day yet, and ${atBpm(f)} was tried last.`,
   'tempo-after-rest': (f) =>
     `Leave the tempo at ${atBpm(f)}: rest a few minutes, then play shorter takes at it, with breaks between them.`,
   'tempo-up': (f) =>

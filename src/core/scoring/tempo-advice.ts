@@ -68,23 +68,30 @@ export function tempoAdvice({
 }
 
 /**
- * Where to start a line: 10 to 15 % below the player's own cleanest tempo for it, or at 80 BPM when none is known;
- * never below 40. Common practice; the figures are our judgement. Noted discomfort stops this advice too.
+ * Where to start a line: 10 to 15 % below the player's own cleanest tempo for it; below the tempo tried last where none
+ * was clean yet; at 80 BPM when nothing is known. Never below 40. Common practice; the figures are our judgement. Noted
+ * discomfort stops this advice too.
  *
  * @example startTempo({ cleanestBpm: 120 }) // { code: 'tempo-start', facts: { fromBpm: 102, toBpm: 108 } }
  */
 export function startTempo({
   cleanestBpm,
+  triedBpm = null,
   discomfort = false,
 }: {
   readonly cleanestBpm: number | null;
+  /** Tempo of the newest playing, clean or not. */
+  readonly triedBpm?: number | null;
   readonly discomfort?: boolean;
 }): Reason {
   if (discomfort) return { code: 'tempo-waits-for-discomfort', facts: {} };
   const { startBpm, startBelow, lowestBpm } = tempoSteps;
-  const [fromBpm, toBpm] =
-    cleanestBpm === null
-      ? [startBpm, startBpm]
-      : startBelow.map((share) => Math.max(lowestBpm, Math.round(cleanestBpm * (1 - share))));
+  const below = (bpm: number) =>
+    startBelow.map((share) => Math.max(lowestBpm, Math.round(bpm * (1 - share))));
+  if (cleanestBpm === null && triedBpm !== null) {
+    const [fromBpm, toBpm] = below(triedBpm);
+    return { code: 'tempo-start-slower', facts: { bpm: triedBpm, fromBpm: fromBpm!, toBpm: toBpm! } };
+  }
+  const [fromBpm, toBpm] = cleanestBpm === null ? [startBpm, startBpm] : below(cleanestBpm);
   return { code: 'tempo-start', facts: { fromBpm: fromBpm!, toBpm: toBpm! } };
 }

@@ -57,6 +57,14 @@ describe('nextTempo', () => {
     expect(next([])).toEqual({ code: 'tempo-start', facts: { fromBpm: 80, toBpm: 80 } });
   });
 
+  it('starts under the tempo tried last where no tempo was clean, scored or not', () => {
+    const below100 = { code: 'tempo-start-slower', facts: { bpm: 100, fromBpm: 85, toBpm: 90 } };
+    expect(next([take('2026-01-05', 100, 70)])).toEqual(below100);
+    expect(nextTempo([], { discomfort: false, daysAgo, triedBpm: 100 })).toEqual(below100);
+    // A slow player isn't sent up to 80.
+    expect(next([take('2026-01-05', 50, 70)]).facts).toMatchObject({ fromBpm: 43, toBpm: 45 });
+  });
+
   it('stops for discomfort, whatever was played', () => {
     for (const takes of [[], [take('2026-03-17', 100, 90), take('2026-03-19', 100, 92)]])
       expect(next(takes, true)).toEqual({ code: 'tempo-waits-for-discomfort', facts: {} });
