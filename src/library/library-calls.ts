@@ -24,11 +24,13 @@ import {
   deleteDiscomfort,
   deletePractice,
   listDiscomfort,
+  listPractice,
   type PracticeEntry,
   practiceDays,
   writeDiscomfort,
   writePractice,
 } from './practice.ts';
+import { practiceOf } from './practice-of.ts';
 import { readAudio, readTake } from './read-take.ts';
 import { deleteRemark, type Remark, writeRemark } from './remarks.ts';
 import { keepSetUp, listSetUps, type SetUp } from './set-up.ts';
@@ -83,6 +85,8 @@ export const libraryCalls = {
 
   writePractice: ({ db }: Library, entry: PracticeEntry) => writePractice(db, entry),
   deletePractice: ({ db }: Library, id: string) => deletePractice(db, id),
+  listPractice: ({ db }: Library, days: Of<typeof listPractice>) => listPractice(db, days),
+  practiceOf: ({ db }: Library, days: Of<typeof practiceOf>) => practiceOf(db, days),
   practiceDays: ({ db }: Library, days: Of<typeof practiceDays>) => practiceDays(db, days),
   writeDiscomfort: ({ db }: Library, note: DiscomfortNote) => writeDiscomfort(db, note),
   listDiscomfort: ({ db }: Library, days: Of<typeof listDiscomfort>) => listDiscomfort(db, days),

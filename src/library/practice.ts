@@ -38,6 +38,22 @@ export async function writePractice(db: LibraryDb, entry: PracticeEntry): Promis
     .execute();
 }
 
+/** What was written down by hand between two days, newest first. */
+export async function listPractice(
+  db: LibraryDb,
+  { personId, fromDay, toDay }: Days,
+): Promise<readonly PracticeEntry[]> {
+  return db
+    .selectFrom('practice')
+    .selectAll()
+    .where('personId', 'is', personId)
+    .where('day', '>=', fromDay)
+    .where('day', '<=', toDay)
+    .orderBy('day', 'desc')
+    .orderBy('id')
+    .execute();
+}
+
 export async function deletePractice(db: LibraryDb, id: string): Promise<void> {
   await db.deleteFrom('practice').where('id', '=', id).execute();
 }

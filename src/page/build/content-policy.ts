@@ -2,9 +2,17 @@ import { createHash } from 'node:crypto';
 import type { Plugin } from 'vite';
 import { reportStyleText } from '../../report/report-style-text.ts';
 import { safeScript } from '../../report/safe-script.ts';
+import { weekStyleText } from '../../report/weeks/week-style.ts';
 import { type ReportPartTexts, readReportParts } from './report-parts.ts';
 
 const digest = (text: string) => `'sha256-${createHash('sha256').update(text, 'utf8').digest('base64')}'`;
+
+const scriptsOf = ({ clientScript, filesScript, listeningScript, weeksScript }: ReportPartTexts) => [
+  clientScript,
+  filesScript,
+  listeningScript,
+  weeksScript,
+];
 
 /**
  * The page's content security policy (CSP level 3): everything comes from where the page comes from; no text becomes
@@ -12,8 +20,12 @@ const digest = (text: string) => `'sha256-${createHash('sha256').update(text, 'u
  * named.
  */
 export function pagePolicy(parts: ReportPartTexts): string {
-  const scripts = [parts.clientScript, parts.filesScript, parts.listeningScript].map(safeScript).map(digest);
-  const styles = [false, true].map((withSound) => digest(reportStyleText(parts.fontFaces, withSound)));
+  const scripts = scriptsOf(parts).map(safeScript).map(digest);
+  const { fontFaces } = parts;
+  const styles = [
+    ...[false, true].map((sound) => reportStyleText(fontFaces, sound)),
+    weekStyleText(fontFaces),
+  ].map(digest);
   return [
     "default-src 'none'",
     `script-src 'self' 'wasm-unsafe-eval' ${scripts.join(' ')}`,

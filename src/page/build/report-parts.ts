@@ -3,24 +3,26 @@ import { join } from 'node:path';
 import type { Plugin } from 'vite';
 import { reportFonts } from '../../report/report-fonts.ts';
 
-/** Scripts and type that a report holds. */
+/** Scripts and type that reports and pages on several takes hold. */
 export interface ReportPartTexts {
   readonly clientScript: string;
   readonly listeningScript: string;
   readonly filesScript: string;
+  readonly weeksScript: string;
   readonly fontFaces: string;
 }
 
 /** The texts that reports are made of, from the folder of the built scripts. */
 export async function readReportParts(built: string): Promise<ReportPartTexts> {
   const read = (file: string) => readFile(join(built, file), 'utf8');
-  const [clientScript, listeningScript, filesScript, fontFaces] = await Promise.all([
+  const [clientScript, listeningScript, filesScript, weeksScript, fontFaces] = await Promise.all([
     read('report-client.js'),
     read('report-listening.js'),
     read('report-files.js'),
+    read('report-weeks.js'),
     reportFonts(),
   ]);
-  return { clientScript, listeningScript, filesScript, fontFaces };
+  return { clientScript, listeningScript, filesScript, weeksScript, fontFaces };
 }
 
 const id = 'virtual:report-parts';

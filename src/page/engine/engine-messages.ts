@@ -3,6 +3,9 @@ import type { PlayedClick } from '../../core/grading/click-to-hold-against.ts';
 import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
 import type { LiveHeard } from '../../core/onsets/live-strokes.ts';
 import type { Reason, TakeResult } from '../../core/result/take-result.ts';
+import type { Periods } from '../../report/weeks/periods-page.ts';
+import type { PlayerProgress } from '../../report/weeks/progress-page.ts';
+import type { TakePair } from '../../report/weeks/take-pair-page.ts';
 
 /** The sound of a take: a file's bytes, or samples, one array a channel. */
 export type TakeSound =
@@ -24,10 +27,18 @@ export interface TakeFacts {
   readonly discomfort?: boolean;
 }
 
+/** What a page on several takes shows. */
+export type ShownWeeks =
+  | { readonly kind: 'pair'; readonly pair: TakePair }
+  | { readonly kind: 'progress'; readonly shown: PlayerProgress }
+  | { readonly kind: 'periods'; readonly periods: Periods };
+
 /** Wishes for a recording that is heard while it comes carry the number under which hearing it began. */
 export type EngineWish =
   | { readonly wish: 'grade'; readonly sound: TakeSound; readonly facts: TakeFacts }
   | { readonly wish: 'report'; readonly result: TakeResult; readonly sound: TakeSound | null }
+  | { readonly wish: 'mp3'; readonly sound: TakeSound }
+  | { readonly wish: 'week-page'; readonly page: ShownWeeks }
   | { readonly wish: 'warm-up' }
   | { readonly wish: 'hear'; readonly sampleRate: number; readonly sheet: Sheet; readonly live: boolean }
   | {
@@ -46,6 +57,8 @@ export type EngineAnswer =
   /** The only answer that may come many times for one wish. */
   | { readonly answer: 'heard'; readonly heard: LiveHeard }
   | { readonly answer: 'report'; readonly html: string }
+  /** A data URI; null for a sound too long to go inside a page. */
+  | { readonly answer: 'mp3'; readonly uri: string | null }
   | { readonly answer: 'fault'; readonly sentence: string; readonly unreadable: boolean };
 
 export interface Numbered<T> {

@@ -2,6 +2,7 @@ import { gradeTake } from '../../core/grade-take.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import type { EngineAnswer, EngineWish, Numbered, TakeFacts, TakeSound } from './engine-messages.ts';
 import { type HearingAlong, hearAlong } from './hear-along.ts';
+import { mp3Uri } from './mp3-uri.ts';
 import { reportOf } from './report-of.ts';
 import { sha256Of } from './sha256-of.ts';
 import { takeSource } from './take-source.ts';
@@ -35,6 +36,12 @@ async function grant(body: EngineWish, number: number, tell: Tell): Promise<void
       return grade(body.sound, body.facts, tell);
     case 'report':
       return report(body.result, body.sound, tell);
+    case 'mp3':
+      return mp3(body.sound, tell);
+    case 'week-page': {
+      const { weekPageOf } = await import('./week-page-of.ts');
+      return tell({ answer: 'report', html: await weekPageOf(body.page) });
+    }
     case 'warm-up':
       if (!warm) warmUp();
       warm = true;
@@ -82,5 +89,15 @@ async function report(result: TakeResult, sound: TakeSound | null, tell: Tell): 
     tell({ answer: 'report', html: await reportOf(result, opened?.source ?? null) });
   } finally {
     opened?.close();
+  }
+}
+
+async function mp3(sound: TakeSound, tell: Tell): Promise<void> {
+  const opened = await takeSource(sound, '');
+  if (!opened.ok) return tell({ answer: 'fault', sentence: opened.sentence, unreadable: true });
+  try {
+    tell({ answer: 'mp3', uri: await mp3Uri(opened.source) });
+  } finally {
+    opened.close();
   }
 }

@@ -3,7 +3,14 @@ import { parseSheet } from '../../core/exercise/parse-sheet.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { decodeByBrowser } from './decode-by-browser.ts';
-import type { EngineAnswer, EngineWish, Numbered, TakeFacts, TakeSound } from './engine-messages.ts';
+import type {
+  EngineAnswer,
+  EngineWish,
+  Numbered,
+  ShownWeeks,
+  TakeFacts,
+  TakeSound,
+} from './engine-messages.ts';
 import type { HeardRecording, HeardTold } from './heard-recording.ts';
 
 /** The engine's refusal; its message is a sentence for the user. */
@@ -30,6 +37,10 @@ export interface Engine {
   grade(sound: TakeSound, facts: TakeFacts): Promise<TakeResult>;
   /** The report on a result, with sound if there is one. */
   report(result: TakeResult, sound: TakeSound | null): Promise<string>;
+  /** A sound as a data URI of an MP3; null where it can't be read or is too long to go inside a page. */
+  mp3(sound: TakeSound): Promise<string | null>;
+  /** A page on several takes as one HTML file. */
+  weekPage(page: ShownWeeks): Promise<string>;
   gradeBytes(take: GradeBytes): Promise<Graded>;
   gradeSamples(take: GradeSamples): Promise<Graded>;
   /** Has everything ready for a take that is about to be played. */
@@ -83,6 +94,22 @@ export function startEngine(): Engine {
     throw new EngineFault(answer.answer === 'fault' ? answer.sentence : 'The report could not be made.');
   }
 
+  async function mp3(sound: TakeSound): Promise<string | null> {
+    const answer = await ask({ wish: 'mp3', sound });
+    if (answer.answer === 'mp3') return answer.uri;
+    const decoded =
+      answer.answer === 'fault' && answer.unreadable && 'bytes' in sound
+        ? await decodeByBrowser(sound.bytes)
+        : null;
+    return decoded === null ? null : mp3(decoded);
+  }
+
+  async function weekPage(page: ShownWeeks): Promise<string> {
+    const answer = await ask({ wish: 'week-page', page });
+    if (answer.answer === 'report') return answer.html;
+    throw new EngineFault(answer.answer === 'fault' ? answer.sentence : 'The page could not be made.');
+  }
+
   async function both(sound: TakeSound, { sheet, sheetText, ...facts }: Asked): Promise<Graded> {
     const result = await grade(sound, { ...facts, sheet: sheet ?? sheetOf(sheetText) });
     return { result, html: await report(result, sound) };
@@ -123,6 +150,8 @@ export function startEngine(): Engine {
   return {
     grade,
     report,
+    mp3,
+    weekPage,
     warmUp: () => void send({ wish: 'warm-up' }),
     hear,
     gradeBytes: ({ bytes, ...asked }) => both({ bytes }, asked),

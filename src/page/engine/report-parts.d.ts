@@ -3,5 +3,6 @@ declare module 'virtual:report-parts' {
   export const clientScript: string;
   export const listeningScript: string;
   export const filesScript: string;
+  export const weeksScript: string;
   export const fontFaces: string;
 }

@@ -4,7 +4,7 @@ import { viewOf, views } from './views.ts';
 
 /** The header: the page's name and the ways to its views. */
 export function Navigation({ route }: { readonly route: Route }) {
-  const { title } = viewOf(route);
+  const { title, name: own, under = own } = viewOf(route);
   useEffect(() => {
     document.title = `${title} – Evenhand`;
   }, [title]);
@@ -22,11 +22,7 @@ export function Navigation({ route }: { readonly route: Route }) {
         {views
           .filter((view) => view.inNavigation)
           .map(({ name, title: to }) => (
-            <a
-              key={name}
-              href={`#/${name}`}
-              {...(viewOf(route).name === name ? { 'aria-current': 'page' as const } : {})}
-            >
+            <a key={name} href={`#/${name}`} {...(under === name ? { 'aria-current': 'page' as const } : {})}>
               {to}
             </a>
           ))}

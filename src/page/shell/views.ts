@@ -12,6 +12,8 @@ interface ViewEntry {
   /** Its title in the browser's tab, and in the navigation where it has a place there. */
   readonly title: string;
   readonly inNavigation: boolean;
+  /** The view in the navigation that it belongs to. */
+  readonly under?: string;
   /** Part of the help that fits it. */
   readonly help?: string;
   readonly View: ComponentType<ViewProps>;
@@ -26,6 +28,37 @@ export const views: readonly ViewEntry[] = [
     inNavigation: true,
     help: 'how/where-your-takes-are',
     View: lazyView(async () => (await import('../library/views/takes-view.tsx')).TakesView),
+  },
+  {
+    name: 'compare',
+    title: 'Two takes',
+    under: 'takes',
+    inNavigation: false,
+    help: 'for-teachers/compare-weeks',
+    View: lazyView(async () => (await import('../weeks/compare-view.tsx')).CompareView),
+  },
+  {
+    name: 'progress',
+    title: 'Progress',
+    under: 'takes',
+    inNavigation: false,
+    help: 'for-teachers/compare-weeks',
+    View: lazyView(async () => (await import('../weeks/progress-view.tsx')).ProgressView),
+  },
+  {
+    name: 'people',
+    title: 'People',
+    under: 'takes',
+    inNavigation: false,
+    help: 'how/where-your-takes-are',
+    View: lazyView(async () => (await import('../people/people-view.tsx')).PeopleView),
+  },
+  {
+    name: 'practice-time',
+    title: 'Practice time',
+    under: 'takes',
+    inNavigation: false,
+    View: lazyView(async () => (await import('../load/practice-time-view.tsx')).PracticeTimeView),
   },
   {
     name: 'microphone',

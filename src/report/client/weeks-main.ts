@@ -15,6 +15,7 @@ import { plainLook } from '../../charts/look.ts';
 import { darkPalette, lightPalette } from '../../charts/palette.ts';
 import { type WeekPicture, weekChart } from '../../charts/weeks/week-picture.ts';
 import { hearPair } from './hear-pair.ts';
+import { printWhenAsked } from './print-when-asked.ts';
 
 Chart.register(
   BarController,
@@ -47,6 +48,7 @@ function drawAll(pictures: readonly WeekPicture[]): void {
 }
 
 hearPair();
+printWhenAsked();
 const held = document.getElementById('week-pictures')?.textContent;
 if (held) {
   const pictures = JSON.parse(held) as WeekPicture[];

@@ -1,8 +1,7 @@
 import { escapeHtml, outsideText } from '../escape-html.ts';
-import { reportStyleText } from '../report-style-text.ts';
 import { safeScript } from '../safe-script.ts';
 import { type Sha256, securityPolicy } from '../security-policy.ts';
-import { weekStyle } from './week-style.ts';
+import { weekStyleText } from './week-style.ts';
 
 /** What every page on several takes needs besides its contents. */
 export interface PageParts {
@@ -30,7 +29,7 @@ export function weekPage(
   { kind, title, lead, body, data }: PageContents,
   { fontFaces, sha256, script }: PageParts,
 ): string {
-  const style = reportStyleText(fontFaces, false) + weekStyle;
+  const style = weekStyleText(fontFaces);
   const scripts = script === null ? [] : [safeScript(script)];
   return `<!doctype html>
 <html lang="en">

@@ -1,5 +1,7 @@
+import { reportStyleText } from '../report-style-text.ts';
+
 /** What pages on several takes have besides the reports' own style. */
-export const weekStyle = `
+const weekStyle = `
 .verdict{border:2px solid var(--first);padding:.6rem .9rem;margin:.8rem 0;max-width:68ch;font-size:1.1rem}
 .verdict p{margin:.2rem 0}
 .unlike{border:2px dashed var(--second);padding:.6rem .9rem;margin:.8rem 0;max-width:68ch}
@@ -30,3 +32,6 @@ audio,.pair-controls{display:none!important}
 .verdict,.unlike{padding:.2rem .5rem;margin:.3rem 0;break-inside:avoid}
 }
 `;
+
+/** The one style sheet of a page on several takes; its digest stands in its policy, and in a policy round a shown one. */
+export const weekStyleText = (fontFaces: string): string => reportStyleText(fontFaces, false) + weekStyle;

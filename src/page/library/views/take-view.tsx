@@ -84,6 +84,9 @@ export function TakeView({ id }: { readonly id: string }) {
         >
           Print
         </button>
+        <a class="button" href={`#/compare/${id}`}>
+          Compare
+        </a>
         <DeleteTakes ids={[id]} deleted={() => goTo('takes')} />
       </div>
       {guess !== null && <GuessAnswer result={result} guess={guess} />}

@@ -8,6 +8,7 @@ import { counted } from '../take-words.ts';
 import { AddRecordings } from './add-recordings.tsx';
 import { DeleteTakes } from './delete-takes.tsx';
 import { ExportTakes } from './export-takes.tsx';
+import { LibraryWays } from './library-ways.tsx';
 import { PlayerChoice } from './player-choice.tsx';
 import { Room } from './room.tsx';
 import { type Narrowing, TakeFilters } from './take-filters.tsx';
@@ -38,6 +39,13 @@ async function allTakes({ filter, order }: Narrowing): Promise<readonly ListedTa
   } while (after !== null);
   return takes;
 }
+
+/** Where two takes are held against each other, the older one first. */
+const pairAddress = (takes: readonly ListedTake[]): string =>
+  `#/compare/${takes
+    .toSorted((a, b) => a.recordedAt - b.recordedAt)
+    .map(({ id }) => id)
+    .join('/')}`;
 
 /** My takes: finding, choosing, exporting and deleting them, and taking recordings in. */
 export function TakesListView() {
@@ -81,6 +89,7 @@ export function TakesListView() {
   const ids = [...chosen];
   return (
     <>
+      <LibraryWays />
       <h1>My takes</h1>
       <WhereKept />
       <div class="takes">
@@ -122,6 +131,11 @@ export function TakesListView() {
                       : allTakes(narrowing)
                   }
                 />
+                {ids.length === 2 && (
+                  <a class="button" href={pairAddress(takes.filter(({ id }) => chosen.has(id)))}>
+                    Compare these two
+                  </a>
+                )}
                 {ids.length > 0 && (
                   <DeleteTakes
                     ids={ids}

@@ -1,0 +1,29 @@
+import { rounded } from '../result/figures.ts';
+import { dayNumber } from './day-number.ts';
+import type { PracticeLoad } from './practice-load.ts';
+
+const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/** A day as people say it: `9 Mar`. */
+function shortDay(day: string): string {
+  const date = new Date(dayNumber(day) * 86_400_000);
+  return `${date.getUTCDate()}\u00a0${months[date.getUTCMonth()]}`;
+}
+
+/** Whether minutes besides the recorded ones are in it. */
+export const recordedOnlyWords = ({ logged }: Pick<PracticeLoad, 'logged'>): string =>
+  logged
+    ? 'Recorded takes, and minutes written down by hand.'
+    : 'Recorded takes only, so the true amount is larger.';
+
+/** Weeks with much more practice than before, as facts: no forecast. */
+export function jumpSentences({ jumps }: Pick<PracticeLoad, 'jumps'>): readonly string[] {
+  return jumps.map(
+    ({ week, minutes, before, weeksBefore }) =>
+      `Week from ${shortDay(week)}: ${rounded(minutes, 0)} minutes, after ${rounded(before, 0)} a week in the ${weeksBefore === 1 ? 'week' : `${weeksBefore} weeks`} before.`,
+  );
+}
+
+/** What goes with jumps. */
+export const jumpNote =
+  'This is a fact, no forecast: what rises fast is best followed by easier days. Take a break of about ten minutes in every hour.';

@@ -1,0 +1,97 @@
+import { useState } from 'preact/hooks';
+import type { PracticeEntry } from '../../library/practice.ts';
+import { openBrowserLibrary } from '../library/browser-library.ts';
+import { faultInWords } from '../library/fault-words.ts';
+import { dayInWords } from '../library/take-words.ts';
+
+interface Props {
+  readonly person: string | null;
+  readonly today: string;
+  readonly written: readonly PracticeEntry[];
+  readonly changed: () => void;
+}
+
+/** Practice that wasn't recorded, written down by hand, and what was written before. */
+export function WrittenMinutes({ person, today, written, changed }: Props) {
+  const [day, setDay] = useState(today);
+  const [minutes, setMinutes] = useState('');
+  const [note, setNote] = useState('');
+  const [fault, setFault] = useState<string | null>(null);
+  const attempt = async (work: Promise<unknown>) => {
+    try {
+      await work;
+      setFault(null);
+      setMinutes('');
+      setNote('');
+      changed();
+    } catch (error) {
+      setFault(faultInWords(error));
+    }
+  };
+  const write = () => {
+    const count = Number(minutes.trim().replace(',', '.'));
+    if (minutes.trim() === '' || !(count > 0))
+      return setFault('Write how many minutes you practised, such as 20.');
+    const entry = { id: crypto.randomUUID(), personId: person, day, minutes: count, note };
+    return void attempt(
+      openBrowserLibrary().writePractice({ ...entry, strokesRight: null, strokesLeft: null }),
+    );
+  };
+  return (
+    <section aria-labelledby="written">
+      <h2 id="written">Practice without a recording</h2>
+      <form
+        class="week-fields"
+        onSubmit={(event) => {
+          event.preventDefault();
+          write();
+        }}
+      >
+        <label class="field">
+          <span>Day</span>
+          <input
+            type="date"
+            max={today}
+            value={day}
+            onChange={({ currentTarget }) => setDay(currentTarget.value)}
+          />
+        </label>
+        <label class="field">
+          <span>Minutes</span>
+          <input
+            type="text"
+            inputMode="decimal"
+            value={minutes}
+            onInput={({ currentTarget }) => setMinutes(currentTarget.value)}
+          />
+        </label>
+        <label class="field">
+          <span>What (or nothing)</span>
+          <input type="text" value={note} onInput={({ currentTarget }) => setNote(currentTarget.value)} />
+        </label>
+        <button type="submit">Write it down</button>
+      </form>
+      <p class="fault" role="status">
+        {fault}
+      </p>
+      {written.length > 0 && (
+        <ul class="written-list">
+          {written.map((entry) => (
+            <li key={entry.id}>
+              <span>
+                {dayInWords(entry.day)}: {entry.minutes} minutes{entry.note === '' ? '' : `, ${entry.note}`}
+              </span>
+              <button
+                type="button"
+                aria-label={`Delete ${entry.minutes} minutes on ${dayInWords(entry.day)}`}
+                onClick={() => void attempt(openBrowserLibrary().deletePractice(entry.id))}
+              >
+                Delete
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}

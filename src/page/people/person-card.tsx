@@ -1,0 +1,109 @@
+import { useState } from 'preact/hooks';
+import type { LibraryClient } from '../../library/library-calls.ts';
+import type { ListedPerson } from '../../library/people.ts';
+import { openBrowserLibrary } from '../library/browser-library.ts';
+import { faultInWords } from '../library/fault-words.ts';
+import { localDay } from '../library/local-day.ts';
+import { counted, dayInWords } from '../library/take-words.ts';
+import { Choice } from '../shell/choice.tsx';
+import { DeletePerson } from './delete-person.tsx';
+import { JoinPeople } from './join-people.tsx';
+
+interface Props {
+  readonly person: ListedPerson;
+  readonly others: readonly ListedPerson[];
+  /** Called with what was done. */
+  readonly changed: (sentence: string) => void;
+}
+
+/** One person: what is kept of them, and what can be done about it. */
+export function PersonCard({ person, others, changed }: Props) {
+  const { id, name, role, note, takes, lastAt } = person;
+  const [fault, setFault] = useState<string | null>(null);
+  const [typed, setTyped] = useState(name);
+  const attempt = async (work: (library: LibraryClient) => Promise<unknown>, sentence: string) => {
+    try {
+      await work(openBrowserLibrary());
+      setFault(null);
+      changed(sentence);
+    } catch (error) {
+      setFault(faultInWords(error));
+    }
+  };
+  return (
+    <li>
+      <h2>{name}</h2>
+      <p>
+        {role === 'student' ? 'Student, ' : ''}
+        {lastAt === null
+          ? 'no take yet'
+          : `${counted(takes, 'take')}, the last on ${dayInWords(localDay(lastAt))}`}
+        {note === '' ? '' : `. ${note}`}
+      </p>
+      <p class="person-ways">
+        <a href={`#/progress/${id}`}>Progress</a> <a href={`#/practice-time/${id}`}>Practice time</a>
+      </p>
+      <details>
+        <summary>
+          Change<span class="unseen"> {name}</span>
+        </summary>
+        <form
+          class="person-form"
+          onSubmit={(event) => {
+            event.preventDefault();
+            void attempt(
+              (library) => library.changePerson({ id, name: typed }),
+              `${name} is called ${typed.trim()} now.`,
+            );
+          }}
+        >
+          <label class="field">
+            <span>Name</span>
+            <input
+              type="text"
+              autocomplete="off"
+              value={typed}
+              onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+            />
+          </label>
+          <button type="submit" disabled={typed.trim() === '' || typed.trim() === name}>
+            Rename
+          </button>
+        </form>
+        <div class="week-fields">
+          <Choice
+            label="Here as"
+            value={role}
+            set={(to) =>
+              void attempt(
+                (library) => library.changePerson({ id, role: to === 'student' ? 'student' : 'player' }),
+                'Written down.',
+              )
+            }
+          >
+            <option value="player">a player</option>
+            <option value="student">a student</option>
+          </Choice>
+          <label class="field">
+            <span>Note (lead hand, lesson day, grip …)</span>
+            <input
+              type="text"
+              value={note}
+              onChange={({ currentTarget }) =>
+                void attempt(
+                  (library) => library.changePerson({ id, note: currentTarget.value }),
+                  'Written down.',
+                )
+              }
+            />
+          </label>
+        </div>
+        {others.length > 0 && <JoinPeople person={person} others={others} attempt={attempt} />}
+        <DeletePerson person={person} attempt={attempt} />
+      </details>
+      <p class="fault" role="status">
+        {fault}
+      </p>
+    </li>
+  );
+}
