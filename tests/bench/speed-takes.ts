@@ -1,6 +1,7 @@
 import { practisedPlayer } from '../../fixtures/generator/player.ts';
 import { readSheet } from '../../fixtures/generator/read-sheet.ts';
 import { renderTake } from '../../fixtures/generator/render-take.ts';
+import { rooms } from '../../fixtures/generator/rooms.ts';
 import { plainTake, type TakeSpec } from '../../fixtures/generator/take-spec.ts';
 
 /** A long take with the sheet that was played. */
@@ -11,18 +12,20 @@ export interface SpeedTake {
 }
 
 export const speedKinds = ['pad', 'snare', 'pad with click'] as const;
-export type SpeedKind = (typeof speedKinds)[number];
+/** What players record besides: the room carries on every click. */
+export const verdictKinds = [...speedKinds, 'click in a room'] as const;
+export type SpeedKind = (typeof verdictKinds)[number];
 
 const bpm = 120;
 const beatsInLine = 8;
+const click: TakeSpec['click'] = {
+  ...{ kind: 'woodblock', levelDb: -20, countInBeats: 4, throughout: true, bellEvery: 4, band: null },
+};
 const changes: Readonly<Record<SpeedKind, Partial<TakeSpec>>> = {
   pad: {},
   snare: { kind: 'snare' },
-  'pad with click': {
-    click: {
-      ...{ kind: 'woodblock', levelDb: -20, countInBeats: 4, throughout: true, bellEvery: 4, band: null },
-    },
-  },
+  'pad with click': { click },
+  'click in a room': { click, room: rooms[3]! },
 };
 
 /** A take of at least `seconds`, triplets at 120 BPM with the accent on every partial in turn, cut to that length. */

@@ -2,7 +2,7 @@
  * Time from the press that ends a take on the page to its verdict and its report: each take is recorded in real time from
  * a rendered file, in a browser of its own. `tsx tests/bench/stop-to-verdict.ts [takes] [s of the shortest] [of the longest]
  * [name=folder of a built page …]` writes reports/stop-to-verdict.md. Several pages are measured in turn, to be compared. What an
- * earlier run found is added where KEEP names a file for it. Ten takes of one page last eight minutes.
+ * earlier run found is added where KEEP names a file for it; KIND takes one kind alone. Ten takes of one page last eight minutes.
  */
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg, tmpdir } from 'node:os';
@@ -12,7 +12,7 @@ import { median } from '../../src/core/stats/median.ts';
 import { readPageFiles } from '../../src/server/page-files.ts';
 import { withPage } from '../browser/opened-page.ts';
 import { figure, markdownTable } from './markdown-table.ts';
-import { speedKinds, speedTake } from './speed-takes.ts';
+import { type SpeedKind, speedTake, verdictKinds } from './speed-takes.ts';
 import { type Moments, watchVerdict } from './watch-verdict.ts';
 
 interface Row extends Moments {
@@ -25,6 +25,7 @@ interface Row extends Moments {
 const [takes = 10, shortest = 30, longest = 60] = process.argv.slice(2, 5).map(Number);
 const named = process.argv.slice(5).map((text) => text.split('=') as [string, string]);
 const pages = named.length > 0 ? named : [['this page', 'dist/page'] as [string, string]];
+const kinds = verdictKinds.filter((kind) => (process.env.KIND ?? kind) === kind);
 const keep = process.env.KEEP;
 const rows: Row[] =
   keep !== undefined && existsSync(keep) ? (JSON.parse(readFileSync(keep, 'utf8')) as Row[]) : [];
@@ -32,7 +33,7 @@ const before = rows.length / pages.length;
 const folder = mkdtempSync(join(tmpdir(), 'verdict-'));
 try {
   for (let i = 0; i < takes; i++) {
-    const kind = speedKinds[(before + i) % speedKinds.length]!;
+    const kind = kinds[(before + i) % kinds.length]!;
     const seconds = Math.round(shortest + ((longest - shortest) * i) / Math.max(1, takes - 1));
     for (const [page, built] of pages) {
       const load = loadavg()[0] ?? Number.NaN;
@@ -65,7 +66,7 @@ writeFileSync(
   'reports/stop-to-verdict.md',
   `# From stopping to the verdict
 
-Takes of ${Math.min(...lengths)} to ${Math.max(...lengths)} s (${speedKinds.join(', ')} in turn) played and recorded on the page in real time, each in a new
+Takes of ${Math.min(...lengths)} to ${Math.max(...lengths)} s (${verdictKinds.join(', ')} in turn) played and recorded on the page in real time, each in a new
 browser whose microphone hears a rendered file; ms from the key that stops it to the verdict, and to the report. ${cpus().length} ×
 ${cpus()[0]?.model.trim()}; the machine's load of the minute before stands beside it, since others worked on it: the browser was run ahead of
 them (\`chrt -r 1\`). Written by
@@ -87,7 +88,7 @@ ${markdownTable(
 `,
 );
 
-async function measured(kind: (typeof speedKinds)[number], seconds: number, built: string): Promise<Moments> {
+async function measured(kind: SpeedKind, seconds: number, built: string): Promise<Moments> {
   const { samples, sampleRate, sheetText } = speedTake(kind, seconds);
   const wav = join(folder, 'take.wav');
   writeFileSync(wav, encodeWav(samples, sampleRate));

@@ -12,8 +12,8 @@ afterAll(() => rmSync(folder, { recursive: true }));
 describe.skipIf(!browserThere('a take whose tempo rises'))('a take whose tempo rises, on the page', () => {
   it('is chosen, ends by itself where the player stops, and says at which tempo each part breaks', async () => {
     const wav = join(folder, 'rising.wav');
-    // Four tempos in eight seconds, then nothing.
-    writeRisingMicrophone(wav, { from: 200, to: 320, step: 20 }, { fall: { kind: 'stops' }, from: 4 });
+    // Four tempos in nine seconds, then nothing. They are near each other, as this player doesn't hear the click.
+    writeRisingMicrophone(wav, { from: 200, to: 230, step: 5 }, { fall: { kind: 'stops' }, from: 4 });
     const switches = [
       '--use-fake-ui-for-media-stream',
       '--use-fake-device-for-media-stream',
@@ -24,11 +24,11 @@ describe.skipIf(!browserThere('a take whose tempo rises'))('a take whose tempo r
       await page.locator('#own-text').fill('>RLR >LRL');
       await page.getByText('Faster and faster').click();
       await page.getByRole('textbox', { name: 'First tempo' }).fill('200');
-      await page.getByRole('textbox', { name: 'Last tempo' }).fill('320');
-      await page.getByRole('textbox', { name: 'Each time faster by' }).fill('20');
+      await page.getByRole('textbox', { name: 'Last tempo' }).fill('230');
+      await page.getByRole('textbox', { name: 'Each time faster by' }).fill('5');
       await page.getByRole('button', { name: 'Play and record' }).click();
       await page.getByText('tempo 2 of 7').waitFor();
-      await page.getByRole('alert').getByText('You stopped at 280.').waitFor();
+      await page.getByRole('alert').getByText('You stopped at 220.').waitFor();
       await page.getByText('The take ends in').waitFor();
       // Nobody says no.
       await page.locator('.result-verdict').waitFor();
@@ -39,7 +39,7 @@ describe.skipIf(!browserThere('a take whose tempo rises'))('a take whose tempo r
       const parts = await page.locator('.breaking-answer dt').allTextContents();
       expect(parts).toContain('Evenness');
       const evenness = await page.locator('.breaking-answer div', { hasText: 'Evenness' }).textContent();
-      expect(evenness).toMatch(/(did not break up to|breaks at about|broken at) 2\d0/);
+      expect(evenness).toMatch(/(did not break up to|breaks at about|broken at) 2\d\d/);
       await page.getByRole('link', { name: 'Kept in My takes' }).waitFor();
       expect(faults).toEqual([]);
     });

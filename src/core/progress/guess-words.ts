@@ -22,9 +22,9 @@ const percent = (share: number) => `${rounded(100 * share, 0)} %`;
  */
 export function guessWords({ question, guesses, right, low, high, chance, verdict }: GuessRecord): string {
   const found = `${names[question]}: right in ${right} of ${guesses} guess${guesses === 1 ? '' : 'es'}`;
-  const range = `(likely ${percent(low)} to ${percent(high)}; by chance ${percent(chance)})`;
+  const range = `likely ${percent(low)} to ${percent(high)}`;
   const left = fewestGuesses - guesses;
   return left > 0
-    ? `${found} ${range}. ${left} more ${left === 1 ? 'is' : 'are'} needed to hold that against chance.`
-    : `${found} ${range}. ${verdicts[verdict]}`;
+    ? `${found} (${range}). ${left} more ${left === 1 ? 'is' : 'are'} needed to hold that against chance.`
+    : `${found} (${range}; by chance ${percent(chance)}). ${verdicts[verdict]}`;
 }

@@ -50,7 +50,11 @@ export function firstToBreak({ dimensions }: BreakingPoints): BrokenDimension | 
 export function firstBreakWords(breaking: BreakingPoints): string {
   if (breaking.dimensions.length === 0) return 'Too few tempos were played to tell where it breaks.';
   const first = firstToBreak(breaking);
-  const { lines, played } = breaking;
+  const { lines, played, stoppedAt, dimensions } = breaking;
+  if (first === null && stoppedAt !== null) {
+    const held = Math.min(...dimensions.map(({ bpm }) => bpm));
+    return `Nothing broke up to ${tempo(held)} BPM; the take breaks off at ${tempo(stoppedAt)}.`;
+  }
   if (first === null)
     return played < lines.length
       ? `Nothing broke in the ${played} of ${lines.length} tempos that were played.`

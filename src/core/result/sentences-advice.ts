@@ -120,6 +120,8 @@ export const adviceSentences: SentenceTable = {
     `Stay at ${atBpm(f)} until this is secure: ${dimensionName(textOf(f, 'dimension')).toLowerCase()}. Clean strokes at a held tempo are worth more than speed.`,
   'tempo-under-break': (f) =>
     `Practise where it still holds: at ${plain(f, 'bpm', 0)} BPM or a little below. What gives way first above it: ${dimensionName(textOf(f, 'dimension')).toLowerCase()}.`,
+  'tempo-under-stop': (f) =>
+    `Practise at ${plain(f, 'bpm', 0)} BPM, the fastest that was played whole, or a little below, before you try ${plain(f, 'stoppedBpm', 0)} again.`,
   'tempo-rise-further': (f) =>
     `Nothing broke up to ${plain(f, 'bpm', 0)} BPM. On another day let it rise further, if your hands feel well.`,
   'tempo-rise-from-slower': (f) =>

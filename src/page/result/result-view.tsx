@@ -84,7 +84,7 @@ export function ResultView() {
         {result.breaking?.length === 1 && <BreakingAnswer breaking={result.breaking[0]!} />}
         {silent !== null && <p>{silent}</p>}
         {guess !== null && <GuessAnswer result={result} guess={guess} />}
-        {guessKept && <GuessRecords />}
+        {guessKept && <GuessRecords folded />}
         <div class="buttons">
           <button type="button" class="main" onClick={() => goTo('')}>
             Practise again
@@ -94,7 +94,8 @@ export function ResultView() {
             disabled={html === null}
             onClick={() => saveFile(`${name}.html`, new Blob([html!], { type: 'text/html' }))}
           >
-            Save<span class="wide-only"> the report</span>
+            {'Save'}
+            <span class="wide-only">{'\u00a0the report'}</span>
           </button>
           <button
             type="button"

@@ -75,6 +75,7 @@ const anyFacts = {
   spread: 2.34,
   intervals: 60,
   silences: 2,
+  stoppedBpm: 120,
   msPerBeat: -4.26,
   beats: 8,
   repeat: 2,
