@@ -86,7 +86,7 @@ const codec = (
     : [
         {
           name,
-          toldBy: ['lossy-codec', 'narrow-band'],
+          toldBy: ['lossy-codec', 'spectral-holes', 'narrow-band'],
           strengths: rates.map((kilobits) => ({
             label: `${kilobits} kbit/s`,
             spoil: (samples, sampleRate) =>
@@ -187,7 +187,7 @@ export const damages: readonly Damage[] = [
   },
   {
     name: 'noise suppression',
-    toldBy: ['gated'],
+    toldBy: ['spectral-holes', 'lossy-codec', 'gated'],
     strengths: [
       [8, 6, 5],
       [12, 9, 20],

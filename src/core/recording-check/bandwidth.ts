@@ -1,18 +1,35 @@
 import { pickup } from '../signal/pickup.ts';
+import { anyBetween } from '../stats/any-between.ts';
 import type { Finding, HeardRecording } from './heard-recording.ts';
 import { type MeanSpectrum, meanSpectrum } from './mean-spectrum.ts';
 
-/** A filter's edge in the sound of a place: so steep a fall, dB, over half an octave, and nothing more above it. */
-const edge = { fallDb: 9, octaves: 0.5, lowestHz: 1000 };
+/**
+ * A filter's edge in the sound of a place: so steep a fall, dB, over half an octave, and nothing more above it; in strokes
+ * so much over an octave.
+ */
+const edge = { fallDb: 9, octaves: 0.5, lowestHz: 1000, attackFallDb: 20 };
+/** Strokes so near a click sound of it, s. */
+const nearClick = 0.06;
 /** Sound that reaches less high than this is worth a word, Hz: attacks tell their time by more. */
 const leastHz = 7500;
 
-/** Where the sound of the place ends as if cut off, Hz, or half the sample rate. */
-export function upperEdgeHz({ source, quiet, performance }: HeardRecording): number {
+/**
+ * Where the sound of the place ends as if cut off, Hz, or half the sample rate. Strokes must end there too: the echo of a
+ * click alone also ends somewhere.
+ */
+export function upperEdgeHz({ source, quiet, hearing, performance }: HeardRecording): number {
   const nyquist = source.sampleRate / 2;
   const before = performance.strokes.map(({ time }) => time - 0.024);
   const times = quiet.pauses.length >= 24 ? quiet.pauses : [...quiet.pauses, ...before];
-  const spectrum = meanSpectrum(pickup(source), times);
+  const heard = pickup(source);
+  const clicks = hearing.click?.times ?? [];
+  const spectrum = meanSpectrum(heard, times);
+  const attacks = meanSpectrum(
+    heard,
+    performance.strokes
+      .map(({ time }) => time)
+      .filter((time) => !anyBetween(clicks, time - nearClick, time + nearClick)),
+  );
   if (spectrum === null) return nyquist;
   const step = 2 ** (1 / 12);
   const half = 2 ** edge.octaves;
@@ -22,7 +39,8 @@ export function upperEdgeHz({ source, quiet, performance }: HeardRecording): num
     let above = Number.NEGATIVE_INFINITY;
     for (let higher = hz * half; higher < 0.95 * nyquist; higher *= step)
       above = Math.max(above, bandDb(spectrum, higher));
-    if (here - above >= edge.fallDb) return hz * 2 ** (edge.octaves / 2);
+    const inAttacks = attacks === null || bandDb(attacks, hz) - bandDb(attacks, 2 * hz) >= edge.attackFallDb;
+    if (inAttacks && here - above >= edge.fallDb) return hz * 2 ** (edge.octaves / 2);
   }
   return nyquist;
 }

@@ -18,6 +18,7 @@ import { placeNoiseDb } from './place-noise.ts';
 import { quietCourse } from './quiet-course.ts';
 import { recordingLength } from './recording-length.ts';
 import { soundPass } from './sound-pass.ts';
+import { spectralHoles } from './spectral-holes.ts';
 import { stickClicks } from './stick-clicks.ts';
 import { tapToNoise } from './tap-to-noise.ts';
 
@@ -26,6 +27,7 @@ export const recordingChecks: readonly FindingOf[] = [
   gating,
   dropOuts,
   gainControl,
+  spectralHoles,
   clipping,
   tapToNoise,
   noiseFloor,
@@ -53,7 +55,7 @@ export function hearRecording(checked: CheckedRecording): HeardRecording {
   const source = finiteSource(checked.source);
   const channels = Array.from({ length: source.channels }, (_, channel) => soundPass(source, channel));
   const sound = channels.reduce((loudest, one) => (one.power > loudest.power ? one : loudest));
-  const quiet = quietCourse(sound, hearing.sounds);
+  const quiet = quietCourse(sound, hearing.sounds, hearing.click?.times);
   const strokes = performance.strokes.map(({ time }) => time);
   const noiseDb = placeNoiseDb(pickup(source), quiet.pauses, strokes);
   return { source, channels, sound, hearing, performance, quiet, noiseDb, gaps };

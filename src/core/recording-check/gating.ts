@@ -11,10 +11,10 @@ const lastBitDb = -88;
 /** The stroke's own beginning is left out, s. */
 const fromSeconds = 0.012;
 /**
- * So much faster than before nothing dies away by itself, dB: rooms with long echoes, toms and a busy room came to 11.8
- * in 69 kinds of clean takes (`reports/recording-check.md`).
+ * So much faster than before nothing dies away by itself, dB: toms and pads in bare rooms came to 13, what a gate with a
+ * fast release cuts off falls by 20 and more (`reports/recording-check.md`).
  */
-const leastDb = 12;
+const leastDb = 16;
 /**
  * Pauses that hold only the flicker of the last of 16 bits, dB of the mean square step (dither comes to −93), though
  * strokes are as loud as this and the strokes' own band is empty too (it isn't where only the hiss is cut off): a

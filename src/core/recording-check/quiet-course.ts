@@ -1,4 +1,5 @@
 import type { Stroke } from '../onsets/stroke.ts';
+import { anyBetween } from '../stats/any-between.ts';
 import { median } from '../stats/median.ts';
 import { quantile } from '../stats/quantile.ts';
 import type { SoundFeatures } from './sound-pass.ts';
@@ -10,7 +11,7 @@ import type { SoundFeatures } from './sound-pass.ts';
 export interface QuietCourse {
   /** Medians over the loud sounds, a bin after the other from the onset on. */
   readonly afterLoudDb: readonly number[];
-  /** Single sounds, each from its onset until shortly before the next, bin after bin. */
+  /** Single sounds that no click covers, each from its onset until shortly before the next, bin after bin. */
   readonly decaysDb: readonly (readonly number[])[];
   /** Where nothing sounds and nothing has sounded for a while: the quieter part of it. */
   readonly pauseDb: number;
@@ -35,15 +36,18 @@ const before = { from: 0.011, to: 0.004 };
 const earlier = { from: 0.045, to: 0.025 };
 /** Sounds so near each other leave no quiet between them, s. */
 const nearest = 0.1;
+/** A sound so near a click dies away with it, s. */
+const clickSeconds = 0.09;
 /** Nothing lies under this: a third of the last bit's flicker at 24 bits. */
 const leastPower = 1e-15;
 
 const decibels = (power: number) => 10 * Math.log10(power + leastPower);
 
-/** The quiet between sounds, which are in order of time. */
+/** The quiet between sounds, which are in order of time; `clicks` are those of a metronome, s. */
 export function quietCourse(
   { bright, frameRate }: SoundFeatures,
-  sounds: readonly Pick<Stroke, 'time' | 'levelDb'>[],
+  sounds: readonly Pick<Stroke, 'time' | 'levelDb' | 'sound'>[],
+  clicks: readonly number[] = [],
 ): QuietCourse {
   const end = bright.length / frameRate;
   const meanDb = (from: number, to: number): number => {
@@ -77,6 +81,11 @@ export function quietCourse(
   const levels = placed.map(({ levelDb }) => levelDb);
   const loudDb = levels.length === 0 ? 0 : quantile(levels, 1 - loudShare);
   const clear = placed.filter(({ since }) => since > nearest);
+  // A machine's click breaks off as nothing else does.
+  const own = placed.filter(
+    ({ time }, i) =>
+      sounds[i]!.sound !== 'click' && !anyBetween(clicks, time - clickSeconds, time + clickSeconds),
+  );
   const quiet: number[] = [];
   const pauses: number[] = [];
   const starts = [{ from: 0.02, to: placed[0]?.time ?? end }];
@@ -89,8 +98,8 @@ export function quietCourse(
   }
   return {
     afterLoudDb: course(placed.filter(({ levelDb }) => levelDb >= loudDb)),
-    decaysDb: placed
-      .filter((_, i) => i % Math.ceil(placed.length / followed.most) === 0 || i === placed.length - 1)
+    decaysDb: own
+      .filter((_, i) => i % Math.ceil(own.length / followed.most) === 0 || i === own.length - 1)
       .map(({ time, next }) => {
         const seconds = Math.min(next - time, followed.seconds) - 2 * binSeconds;
         return Array.from({ length: Math.max(0, Math.floor(seconds / binSeconds)) }, (_, bin) =>

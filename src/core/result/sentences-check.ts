@@ -22,6 +22,8 @@ export const checkSentences: SentenceTable = {
     `The mains hum at ${textOf(f, 'hz')} Hz, ${numberOf(f, 'levelDb').toFixed(0)} dBFS. Keep the microphone and its cable away from power supplies, or record on battery.`,
   'lossy-codec': (f) =>
     `The sound was packed so small that a faint echo (${decibels(f, 'echoDb')} over the quiet) comes before each stroke. Record as WAV, or choose a higher quality or bit rate; don't send takes through a messenger.`,
+  'spectral-holes': () =>
+    'The quiet between strokes is full of holes, as noise reduction or strong packing leaves them; soft taps lose some of their loudness there. Turn off voice enhancement or noise reduction in the recording app, or record as WAV or at a higher bit rate.',
   'narrow-band': (f) =>
     `The sound ends at ${rounded(numberOf(f, 'upToHz') / 1000)} kHz, as over a telephone or a wireless headset. Record with the phone's own microphone, at 44.1 kHz or more.`,
   'click-loud': (f) =>

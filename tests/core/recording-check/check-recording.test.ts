@@ -3,6 +3,7 @@ import { addHum } from '../../../fixtures/generator/damage/add-hum.ts';
 import { clip } from '../../../fixtures/generator/damage/clip.ts';
 import { type DropOutKind, dropOut } from '../../../fixtures/generator/damage/drop-out.ts';
 import { narrowBand } from '../../../fixtures/generator/damage/narrow-band.ts';
+import { suppressNoise } from '../../../fixtures/generator/damage/suppress-noise.ts';
 import { throughChain } from '../../../fixtures/generator/damage/through-chain.ts';
 import { addNoise } from '../../../fixtures/generator/noise.ts';
 import { seeded } from '../../../fixtures/generator/random.ts';
@@ -15,6 +16,8 @@ import { findingSentence, sentence } from '../../../src/core/result/sentences.ts
 import type { RecordingFinding, TakeResult } from '../../../src/core/result/take-result.ts';
 import type { Source } from '../../../src/core/signal/source.ts';
 import { memorySource } from '../../bench/bench-take.ts';
+import { checkTakeSpec, reportTakes } from '../../bench/check-takes.ts';
+import { damages } from '../../bench/damages.ts';
 
 const grade = (samples: Float32Array, sampleRate: number, sheet: Sheet): TakeResult =>
   gradeTake(memorySource(samples, sampleRate), sheet, { name: 'take.wav' });
@@ -79,6 +82,12 @@ describe('the check of a recording', () => {
       'missed',
       chain({ gate: { thresholdDb: -26, floorDb: -45, attackMs: 1.5, holdMs: 40, releaseMs: 60 } }),
     ],
+    [
+      'spectral-holes',
+      'tap-spread',
+      (samples: Float32Array, rate: number) =>
+        suppressNoise(samples, rate, { depthDb: 30, marginDb: 18, openMs: 60 }),
+    ],
   ] as const)('finds: %s, spoiling %s', (code, spoils, spoil) => {
     const result = damaged(spoil as (samples: Float32Array, sampleRate: number) => Float32Array);
     const finding = found(result, code);
@@ -122,6 +131,22 @@ describe('the check of a recording', () => {
     expect(result.grading.state).toBe('graded');
     expect(result.recording.check!.filter(({ spoils }) => spoils.length > 0)).toEqual([]);
     expect(spoiltCodes(result)).toEqual([]);
+  });
+
+  it.each([
+    ['high tom, bare room', null],
+    ['long wires', '-8 dBFS'],
+    ['soft pad, school', '-3 dBFS'],
+  ] as const)('refuses nothing for how a room or a loud click dies away: %s, click %s', (name, label) => {
+    const { sheet, spec } = checkTakeSpec(reportTakes.find((one) => one.name === name)!, 42);
+    const { strengths } = damages.find((one) => one.name === 'click in the microphone')!;
+    const change = strengths.find((one) => one.label === label)?.spec?.(spec) ?? {};
+    const { samples, sampleRate } = renderTake({ ...spec, ...change });
+    const result = grade(samples, sampleRate, sheet);
+    expect(result.grading.state).toBe('graded');
+    expect(result.recording.check!.filter(({ spoils }) => spoils.length > 0)).toEqual([]);
+    expect(found(result, 'narrow-band')).toBeUndefined();
+    expect(found(result, 'dc-offset')).toBeUndefined();
   });
 
   it('looks at every channel', () => {
