@@ -20,6 +20,7 @@ const commands: CommandTable = {
   folder: async () => (await import('./cli/folder-command.ts')).folderCommand(),
   takes: async () => (await import('./cli/takes-command.ts')).takesCommand(),
   progress: async () => (await import('./cli/progress-command.ts')).progressCommand(),
+  practice: async () => (await import('./cli/practice-command.ts')).practiceCommand(),
   compare: async () => (await import('./cli/compare-command.ts')).compareCommand(),
   assignments: async () => (await import('./cli/assignments-command.ts')).assignmentsCommand(),
   players: async () => (await import('./cli/players-command.ts')).playersCommand(),

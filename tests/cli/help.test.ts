@@ -15,7 +15,7 @@ const commands = [
 const running = ['serve'];
 
 /** Commands on a library, which is made for them. */
-const needLibrary = ['takes', 'players', 'library', 'progress', 'compare', 'assignments'];
+const needLibrary = ['takes', 'players', 'library', 'progress', 'compare', 'assignments', 'practice'];
 
 const demo = JSON.parse(readFileSync(join(repository, 'reports/samples/demo.json'), 'utf8')) as TakeResult;
 

@@ -27,3 +27,10 @@ export function jumpSentences({ jumps }: Pick<PracticeLoad, 'jumps'>): readonly 
 /** What goes with jumps. */
 export const jumpNote =
   'This is a fact, no forecast: what rises fast is best followed by easier days. Take a break of about ten minutes in every hour.';
+
+/** What is said wherever practice is counted. Common practice of teachers; no medical advice. */
+export const practiceCare =
+  'Build up slowly and take a break of about ten minutes in every hour. Stop at pain, tingling or numbness and see a physician or physiotherapist if it comes back. No medical advice comes from here.';
+
+/** Said when playing went on for fifty minutes without ten of rest. */
+export const restNote = 'Fifty minutes went by without a rest of ten: lay the sticks down for ten minutes.';

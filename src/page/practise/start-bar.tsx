@@ -1,9 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Sheet } from '../../core/exercise/sheet.ts';
+import { restDue } from '../../core/progress/rest-due.ts';
 import { useStartStopKeys } from '../shell/start-stop-keys.ts';
 import type { ClickChoice } from './click-choice.ts';
 import { hearExercise } from './hear-exercise.ts';
-import { playedLately, restDue } from './play-time.ts';
+import { playedLately } from './play-time.ts';
 
 interface Props {
   /** Null while what is chosen can't be played. */

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { restDue } from '../../../src/page/practise/play-time.ts';
+import { restDue } from '../../../src/core/progress/rest-due.ts';
 
 it('a rest is due after fifty minutes of playing without ten of rest', () => {
   const minutes = (from: number, to: number) => ({ from: from * 60_000, to: to * 60_000 });
