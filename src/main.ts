@@ -22,6 +22,7 @@ const commands: CommandTable = {
   progress: async () => (await import('./cli/progress-command.ts')).progressCommand(),
   practice: async () => (await import('./cli/practice-command.ts')).practiceCommand(),
   compare: async () => (await import('./cli/compare-command.ts')).compareCommand(),
+  lesson: async () => (await import('./cli/lesson-command.ts')).lessonCommand(),
   assignments: async () => (await import('./cli/assignments-command.ts')).assignmentsCommand(),
   players: async () => (await import('./cli/players-command.ts')).playersCommand(),
   library: async () => (await import('./cli/library-command.ts')).libraryCommand(),

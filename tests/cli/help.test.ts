@@ -15,7 +15,16 @@ const commands = [
 const running = ['serve'];
 
 /** Commands on a library, which is made for them. */
-const needLibrary = ['takes', 'players', 'library', 'progress', 'compare', 'assignments', 'practice'];
+const needLibrary = [
+  'takes',
+  'players',
+  'library',
+  'progress',
+  'compare',
+  'assignments',
+  'practice',
+  'lesson',
+];
 
 const demo = JSON.parse(readFileSync(join(repository, 'reports/samples/demo.json'), 'utf8')) as TakeResult;
 

@@ -17,6 +17,30 @@ export interface PeriodsCompared {
  * figures together.
  */
 export function periodsCompared(plays: readonly ExercisePlay[], fromDay: string): PeriodsCompared {
+  return exercisesCompared([plays], fromDay)[0]!;
+}
+
+/** The same for several exercises at once, each a list of playings: the verdicts hold for all of them together. */
+export function exercisesCompared(
+  exercises: readonly (readonly ExercisePlay[])[],
+  fromDay: string,
+): readonly PeriodsCompared[] {
+  const compared = exercises.map((plays) => sidesOf(plays, fromDay));
+  const changes = changeVerdicts(
+    compared.flatMap(({ comparisons }) => comparisons),
+    comparedFigures,
+  );
+  return compared.map(({ like, leftOut }, i) => {
+    const own = changes.slice(i * comparedFigures.length, (i + 1) * comparedFigures.length);
+    return { changes: own, like, leftOut };
+  });
+}
+
+/** The changes that hold: verdicts that say more than "no clear change" or "too few days". */
+export const realChanges = ({ changes }: PeriodsCompared): readonly JudgedChange[] =>
+  changes.filter(({ verdict }) => verdict !== 'no-clear-change' && verdict !== 'too-few-days');
+
+function sidesOf(plays: readonly ExercisePlay[], fromDay: string) {
   const newest = plays.at(-1)?.conditions ?? null;
   const like = plays.filter(({ conditions }) => likeness(conditions, newest!).timing);
   const comparisons = comparedFigures.map((figure) => {
@@ -32,9 +56,5 @@ export function periodsCompared(plays: readonly ExercisePlay[], fromDay: string)
       values.filter(({ day }) => day >= fromDay),
     );
   });
-  return {
-    changes: changeVerdicts(comparisons, comparedFigures),
-    like: newest,
-    leftOut: plays.length - like.length,
-  };
+  return { comparisons, like: newest, leftOut: plays.length - like.length };
 }

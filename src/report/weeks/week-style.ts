@@ -15,6 +15,9 @@ audio{width:100%;max-width:30rem;display:block}
 .pair-controls label{display:inline-flex;gap:.5rem;align-items:center;min-height:3rem}
 audio:focus-visible{outline:3px solid var(--second);outline-offset:2px}
 .exercise-weeks{margin-top:2rem}
+.weak>li{margin:.6rem 0}
+.write-here{display:none}
+.weeks td p{margin:.1rem 0}
 @media (max-width:48rem){
 table.stack,.stack tbody,.stack tr,.stack th[scope=row],.stack td{display:block;border:0;padding:.05rem 0;text-align:left;white-space:normal}
 .stack thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
@@ -25,7 +28,9 @@ table.stack,.stack tbody,.stack tr,.stack th[scope=row],.stack td{display:block;
 }
 @media (min-width:62rem){.two{grid-template-columns:repeat(2,minmax(0,1fr))}}
 @media print{
-audio,.pair-controls{display:none!important}
+audio,.pair-controls,.screen-only{display:none!important}
+.write-here{display:block;border:1px solid currentColor;min-height:45mm;margin:.4rem 0;break-inside:avoid}
+.asked,.weak>li{break-inside:avoid}
 .two{grid-template-columns:1fr 1fr}
 .weeks .pictures{grid-template-columns:repeat(2,minmax(0,1fr))}
 .weeks .sheet img{max-height:55mm;object-fit:contain;object-position:left top}

@@ -1,0 +1,98 @@
+import { Command } from 'commander';
+import { assignmentWords, playedWords } from '../core/progress/assignment-words.ts';
+import { dayNumber, dayOf } from '../core/progress/day-number.ts';
+import type { Lesson } from '../core/progress/lesson.ts';
+import { realChanges } from '../core/progress/periods-compared.ts';
+import { verdictWords } from '../core/progress/progress-words.ts';
+import { rounded } from '../core/result/figures.ts';
+import { measureName } from '../core/result/names.ts';
+import { lessonOf } from '../library/lesson.ts';
+import { listPeople } from '../library/people.ts';
+import { type CommandOutput, toProcess } from './command-output.ts';
+import { findPlayer } from './library/find-player.ts';
+import { checkDayOption } from './library/keep-options.ts';
+import { localDay } from './library/local-day.ts';
+import { inLibrary, type LibraryOption, withLibraryOption } from './library/with-library.ts';
+import { checkOutputPaths } from './output-paths.ts';
+import { printable } from './text-layout.ts';
+import { writePage } from './write-page.ts';
+
+interface Options extends LibraryOption {
+  readonly player?: string;
+  readonly since?: string;
+  readonly json?: true;
+  readonly report?: string;
+}
+
+const help = `
+Examples:
+  evenhand lesson --player Mirelle --report mirelle.html
+  evenhand lesson --since 2026-01-01
+
+Without --player one page for all. Without --since the week up to today. What changed is said only
+where three days on each side carry it.
+`;
+
+/** Lessons are a week apart, common practice. */
+const usualDays = 7;
+
+/** The command that prepares a lesson: what was asked, what was played, what is most uneven, what changed. */
+export function lessonCommand(output: CommandOutput = toProcess): Command {
+  const command = new Command('lesson')
+    .description('Prepare a lesson: what was asked and played since the last one, and what changed.')
+    .option('--player <name>', 'with one player; with all of them without')
+    .option('--since <day>', 'the day of the last lesson, such as 2026-01-01 (a week ago)')
+    .option('--json', 'write JSON')
+    .option('--report <file>', 'write a page to open in a browser or to print')
+    .addHelpText('after', help)
+    .configureOutput({ writeOut: output.stdout, writeErr: output.stderr });
+  return withLibraryOption(command).action(({ player, since: typed, json, report, ...option }: Options) =>
+    inLibrary(option, async (library) => {
+      const { db } = library;
+      if (report !== undefined) checkOutputPaths({ report }, undefined, []);
+      if (typed !== undefined) checkDayOption('since', typed);
+      const today = localDay(new Date());
+      const since = typed ?? dayOf(dayNumber(today) - usualDays);
+      const people = player === undefined ? await listPeople(db) : [await findPlayer(db, player)];
+      const lessons: { readonly player: string; readonly lesson: Lesson }[] = [];
+      for (const { id, name } of people)
+        lessons.push({ player: name, lesson: await lessonOf(db, { personId: id, since, today }) });
+      if (report !== undefined) {
+        const { lessonHtml, lessonsHtml } = await import('./weeks/lesson-html.ts');
+        const html =
+          player === undefined
+            ? await lessonsHtml(since, today, lessons)
+            : await lessonHtml(library, lessons[0]!.player, lessons[0]!.lesson);
+        writePage(report, html, output);
+        if (report === '-') return;
+      }
+      if (json) return output.stdout(`${JSON.stringify(lessons, null, 2)}\n`);
+      output.stdout(`${lessons.map(lessonText).join('\n\n')}\n`);
+    }),
+  );
+}
+
+function lessonText({ player, lesson }: { readonly player: string; readonly lesson: Lesson }): string {
+  const { assignments, since, today, days, weakest, exercises, discomfortDays } = lesson;
+  const takes = days.reduce((sum, day) => sum + day.takes, 0);
+  const changes = exercises.flatMap(({ exercise, compared }) =>
+    realChanges(compared).map(
+      ({ figure, verdict }) =>
+        `  Changed: ${printable(exercise.label)}, ${measureName(figure).toLowerCase()} ${verdictWords[verdict]}`,
+    ),
+  );
+  return [
+    `${printable(player)}, since ${since}`,
+    ...discomfortDays.map((day) => `  Discomfort noted on ${day}: no faster tempo; ask first.`),
+    ...assignments.map(
+      ({ assignment, plays }) =>
+        `  Asked: ${printable(assignment.title) || 'a sheet'}; ${assignmentWords(assignment, today)}; ${playedWords(plays)}`,
+    ),
+    `  Played: ${takes} take${takes === 1 ? '' : 's'} on ${days.length} day${days.length === 1 ? '' : 's'}`,
+    ...weakest.map(
+      ({ label, spread: { value, low, high }, apart }) =>
+        `  Most uneven: ${printable(label)}, ${rounded(value)} % of a partial (${rounded(low)} to ${rounded(high)})${apart ? '' : ', not clearly apart from the others'}`,
+    ),
+    ...(changes.length > 0 ? changes : ['  Changed: nothing that these days can show']),
+  ].join('\n');
+}

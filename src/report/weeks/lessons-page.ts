@@ -1,0 +1,64 @@
+import { assignmentState, assignmentWords, playedWords } from '../../core/progress/assignment-words.ts';
+import type { Lesson } from '../../core/progress/lesson.ts';
+import { realChanges } from '../../core/progress/periods-compared.ts';
+import { verdictWords } from '../../core/progress/progress-words.ts';
+import { rounded } from '../../core/result/figures.ts';
+import { measureName } from '../../core/result/names.ts';
+import { escapeHtml, outsideText } from '../escape-html.ts';
+import { type PageParts, weekPage } from './week-page.ts';
+
+/** One player of a studio; the name is untrusted. */
+export interface LessonOfPlayer {
+  readonly player: string;
+  readonly lesson: Lesson;
+}
+
+/** All players since the last lesson on one page, a row each. */
+export function lessonsPage(
+  {
+    since,
+    today,
+    lessons,
+  }: { readonly since: string; readonly today: string; readonly lessons: readonly LessonOfPlayer[] },
+  parts: PageParts,
+): string {
+  const rows = lessons.map(({ player, lesson }) => row(player, lesson));
+  return weekPage(
+    {
+      kind: 'For the lessons',
+      title: `All players since ${since}`,
+      lead: `<p>Up to ${today}. ${lessons.length} player${lessons.length === 1 ? '' : 's'}.</p>`,
+      body: `<table class="stack"><thead><tr><th scope="col">Player</th><th scope="col">Asked</th><th scope="col">Played</th>
+<th scope="col">Most uneven</th><th scope="col">Changed for real</th></tr></thead><tbody>${rows.join('')}</tbody></table>
+<p class="note">For each player by themselves: fewer than one lesson of twenty claims a change that isn’t there. With many players on one page some will; look at the player’s own page before you speak of it.</p>`,
+      data: '',
+    },
+    parts,
+  );
+}
+
+function row(player: string, lesson: Lesson): string {
+  const { assignments, today, days, weakest, exercises, discomfortDays } = lesson;
+  const asked = assignments.map(({ assignment, plays }) => {
+    const mark = { open: '○', 'due-today': '●', overdue: '!', done: '✓' }[assignmentState(assignment, today)];
+    return `<p>${mark} ${outsideText(assignment.title === '' ? 'A sheet' : assignment.title, 60)}: ${escapeHtml(assignmentWords(assignment, today))}; ${escapeHtml(playedWords(plays))}</p>`;
+  });
+  const takes = days.reduce((sum, day) => sum + day.takes, 0);
+  const minutes = days.reduce((sum, day) => sum + day.recordedMinutes + day.writtenMinutes, 0);
+  const weak = weakest.map(
+    ({ label, spread }) => `<p>${outsideText(label, 60)}, ${rounded(spread.value)} % of a partial</p>`,
+  );
+  const changes = exercises.flatMap(({ exercise, compared }) => {
+    const found = realChanges(compared).map(
+      ({ figure, verdict }) => `${escapeHtml(measureName(figure).toLowerCase())} ${verdictWords[verdict]}`,
+    );
+    return found.length === 0 ? [] : [`<p>${outsideText(exercise.label, 60)}: ${found.join(', ')}</p>`];
+  });
+  const stop =
+    discomfortDays.length === 0
+      ? ''
+      : `<p><strong>Discomfort noted: ${discomfortDays.join(', ')}</strong></p>`;
+  return `<tr><th scope="row">${outsideText(player, 60)}${stop}</th><td data-name="asked">${asked.join('') || 'nothing open'}</td>
+<td data-name="played">${takes} take${takes === 1 ? '' : 's'} on ${days.length} day${days.length === 1 ? '' : 's'}, ${rounded(minutes, 0)} minutes</td>
+<td data-name="most uneven">${weak.join('') || 'not told'}</td><td data-name="changed">${changes.join('') || 'nothing shown'}</td></tr>`;
+}
