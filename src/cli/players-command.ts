@@ -5,6 +5,7 @@ import { CommandFault } from './command-fault.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
 import { findPlayer, playerNamed } from './library/find-player.ts';
 import { localTime } from './library/local-day.ts';
+import { playersChangeCommand } from './library/players-change.ts';
 import {
   inLibrary,
   type LibraryOption,
@@ -18,6 +19,7 @@ Examples:
   evenhand players
   evenhand players add "Tomas B."
   evenhand players rename "Tomas B." "Tomas"
+  evenhand players change Tomas --note "Leads with the left; lesson on Mondays"
 `;
 
 interface Options extends LibraryOption {
@@ -40,9 +42,9 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
         if (people.length === 0)
           return output.stderr('There are no players yet. Keep a take: `evenhand grade … --player NAME`.\n');
         const width = Math.max(...people.map(({ name }) => [...printable(name)].length));
-        for (const { name, takes, lastAt } of people)
+        for (const { name, takes, lastAt, note } of people)
           output.stdout(
-            `${padded(printable(name), width)}  ${padded(`${takes} take${takes === 1 ? '' : 's'}`, 10, 'end')}${lastAt === null ? '' : `, the last ${localTime(lastAt)}`}\n`,
+            `${padded(printable(name), width)}  ${padded(`${takes} take${takes === 1 ? '' : 's'}`, 10, 'end')}${lastAt === null ? '' : `, the last ${localTime(lastAt)}`}${note === '' ? '' : `  ${printable(note)}`}\n`,
           );
       }),
     );
@@ -123,5 +125,5 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
         );
       }),
     );
-  return withLibraryParts(command, [add, rename, merge, remove]);
+  return withLibraryParts(command, [add, rename, playersChangeCommand(output), merge, remove]);
 }

@@ -7,6 +7,7 @@ import { type CommandOutput, toProcess } from './command-output.ts';
 import { findPlayer } from './library/find-player.ts';
 import { checkDayOption } from './library/keep-options.ts';
 import { takeList } from './library/take-list.ts';
+import { takesChangeCommand } from './library/takes-change.ts';
 import { takesDeleteCommand } from './library/takes-delete.ts';
 import { takesExportCommand } from './library/takes-export.ts';
 import { takesImportCommand } from './library/takes-import.ts';
@@ -62,7 +63,7 @@ export async function takeFilter(db: LibraryDb, options: Partial<Options>): Prom
 /** The command that lists kept takes, and whose parts show, pass on, delete, remark and grade them again. */
 export function takesCommand(output: CommandOutput = toProcess): Command {
   const command = new Command('takes')
-    .description('List the takes that are kept, and show, export, delete or grade them again.')
+    .description('List the takes that are kept; show, note, export, delete or grade them again.')
     .option('--player <name>', 'of one player')
     .option('--exercise <name>', 'with this exercise in them')
     .option('--find <words>', "words in the sheet's title")
@@ -81,6 +82,7 @@ export function takesCommand(output: CommandOutput = toProcess): Command {
       takesShowCommand,
       takesExportCommand,
       takesImportCommand,
+      takesChangeCommand,
       takesRemarkCommand,
       takesRegradeCommand,
       takesDeleteCommand,

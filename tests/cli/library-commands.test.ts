@@ -68,6 +68,28 @@ describe('takes in a library', () => {
     expect([damaged.status, damaged.stdout]).toEqual([3, expect.stringContaining('2 not readable')]);
   });
 
+  it('are noted anew: whose they are, pad and sticks, tags', () => {
+    const { run, keep } = library();
+    keep('accent-one', 'Mirelle', '--pad', 'gum pad', '--tag', 'lesson', 'slow');
+    run('players', 'add', 'Tomas');
+    const change = (...args: string[]) => run('takes', 'change', 'newest', ...args);
+    expect(
+      change('--sticks', 'hickory', '--tag', 'concert', '--untag', 'Lesson', '--player', 'Tomas').stdout,
+    ).toBe('1 take changed.\n');
+    const [take] = JSON.parse(run('takes', '--player', 'Tomas', '--json').stdout);
+    expect(take).toMatchObject({ pad: 'gum pad', sticks: 'hickory', tags: ['concert', 'slow'] });
+    change('--pad', '');
+    expect(JSON.parse(run('takes', '--json').stdout)[0].pad).toBe('');
+    for (const [args, words] of [
+      [[], 'Nothing to change'],
+      [['--player', 'Nobody'], 'no player "Nobody"'],
+    ] as const) {
+      const { status, stderr } = change(...args);
+      expect(status).toBe(2);
+      expect(stderr).toContain(words);
+    }
+  });
+
   it('are graded again from their recording', () => {
     const { run, keep } = library();
     keep('accent-one', 'Mirelle');
@@ -92,6 +114,19 @@ describe('takes in a library', () => {
 });
 
 describe('players', () => {
+  it('are noted: what there is to know of them, and as what they are here', () => {
+    const { run } = library();
+    run('players', 'add', 'Tomas');
+    expect(run('players', 'change', 'Tomas', '--note', 'leads left', '--role', 'player').status).toBe(0);
+    expect(run('players').stdout).toContain('leads left');
+    expect(JSON.parse(run('players', '--json').stdout)[0]).toMatchObject({
+      role: 'player',
+      note: 'leads left',
+    });
+    expect(run('players', 'change', 'Tomas', '--role', 'cook').stderr).toContain('--role cook is unknown');
+    expect(run('players', 'change', 'Tomas').status).toBe(2);
+  });
+
   it('are renamed, merged and deleted, each once confirmed', () => {
     const { run, keep, recordings } = library();
     keep('accent-one', 'Mirele');

@@ -4,9 +4,9 @@ import type { LibraryClient } from '../../library/library-calls.ts';
 import { LibraryFault } from '../../library/library-fault.ts';
 import type { NewTake } from '../../library/new-take.ts';
 import { programVersion } from '../../library/program-version.ts';
-import { openBrowserLibrary } from './browser-library.ts';
 import { currentPlayer, setCurrentPlayer } from './current-player.ts';
 import { localDay } from './local-day.ts';
+import { pageLibrary } from './page-library.ts';
 
 export interface GradedTake extends Pick<NewTake, 'details' | 'setUpId' | 'tags' | 'recordingFacts'> {
   readonly result: TakeResult;
@@ -26,7 +26,7 @@ export interface GradedTake extends Pick<NewTake, 'details' | 'setUpId' | 'tags'
  */
 export async function keepGradedTake(
   { recordedAt = Date.now(), ...take }: GradedTake,
-  library: LibraryClient = openBrowserLibrary(),
+  library: LibraryClient = pageLibrary(),
 ): Promise<KeptTake> {
   const keep = (personId: string | null) =>
     library.keepTake({

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { DiscomfortNote } from '../../library/practice.ts';
-import { openBrowserLibrary } from '../library/browser-library.ts';
 import { faultInWords } from '../library/fault-words.ts';
+import { pageLibrary } from '../library/page-library.ts';
 import { dayInWords } from '../library/take-words.ts';
 
 interface Props {
@@ -39,7 +39,7 @@ export function DiscomfortNotes({ person, today, notes, changed }: Props) {
         onSubmit={(event) => {
           event.preventDefault();
           const note = { id: crypto.randomUUID(), personId: person, day, text: text.trim() };
-          void attempt(openBrowserLibrary().writeDiscomfort(note));
+          void attempt(pageLibrary().writeDiscomfort(note));
         }}
       >
         <label class="field">
@@ -70,7 +70,7 @@ export function DiscomfortNotes({ person, today, notes, changed }: Props) {
               <button
                 type="button"
                 aria-label={`Delete the note of ${dayInWords(note.day)}`}
-                onClick={() => void attempt(openBrowserLibrary().deleteDiscomfort(note.id))}
+                onClick={() => void attempt(pageLibrary().deleteDiscomfort(note.id))}
               >
                 Delete
               </button>

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { PracticeEntry } from '../../library/practice.ts';
-import { openBrowserLibrary } from '../library/browser-library.ts';
 import { faultInWords } from '../library/fault-words.ts';
+import { pageLibrary } from '../library/page-library.ts';
 import { dayInWords } from '../library/take-words.ts';
 
 interface Props {
@@ -33,9 +33,7 @@ export function WrittenMinutes({ person, today, written, changed }: Props) {
     if (minutes.trim() === '' || !(count > 0))
       return setFault('Write how many minutes you practised, such as 20.');
     const entry = { id: crypto.randomUUID(), personId: person, day, minutes: count, note };
-    return void attempt(
-      openBrowserLibrary().writePractice({ ...entry, strokesRight: null, strokesLeft: null }),
-    );
+    return void attempt(pageLibrary().writePractice({ ...entry, strokesRight: null, strokesLeft: null }));
   };
   return (
     <section aria-labelledby="written">
@@ -84,7 +82,7 @@ export function WrittenMinutes({ person, today, written, changed }: Props) {
               <button
                 type="button"
                 aria-label={`Delete ${entry.minutes} minutes on ${dayInWords(entry.day)}`}
-                onClick={() => void attempt(openBrowserLibrary().deletePractice(entry.id))}
+                onClick={() => void attempt(pageLibrary().deletePractice(entry.id))}
               >
                 Delete
               </button>

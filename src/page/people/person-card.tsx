@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { LibraryClient } from '../../library/library-calls.ts';
 import type { ListedPerson } from '../../library/people.ts';
-import { openBrowserLibrary } from '../library/browser-library.ts';
 import { faultInWords } from '../library/fault-words.ts';
 import { localDay } from '../library/local-day.ts';
+import { pageLibrary } from '../library/page-library.ts';
 import { counted, dayInWords } from '../library/take-words.ts';
 import { Choice } from '../shell/choice.tsx';
 import { DeletePerson } from './delete-person.tsx';
@@ -23,7 +23,7 @@ export function PersonCard({ person, others, changed }: Props) {
   const [typed, setTyped] = useState(name);
   const attempt = async (work: (library: LibraryClient) => Promise<unknown>, sentence: string) => {
     try {
-      await work(openBrowserLibrary());
+      await work(pageLibrary());
       setFault(null);
       changed(sentence);
     } catch (error) {

@@ -1,5 +1,5 @@
 import type { GuessAnswers } from '../../core/progress/guess-truth.ts';
-import { openBrowserLibrary } from '../library/browser-library.ts';
+import { pageLibrary } from '../library/page-library.ts';
 import type { ShownTake } from './shown-take.ts';
 
 /**
@@ -9,5 +9,5 @@ import type { ShownTake } from './shown-take.ts';
 export async function keepGuessOf({ kept }: ShownTake, guess: GuessAnswers): Promise<boolean> {
   const takeId = await kept;
   if (takeId === null) return false;
-  return openBrowserLibrary().keepGuess({ takeId, guess: { guessedAt: Date.now(), ...guess } });
+  return pageLibrary().keepGuess({ takeId, guess: { guessedAt: Date.now(), ...guess } });
 }

@@ -2,9 +2,9 @@ import { useEffect, useState } from 'preact/hooks';
 import type { ListedSheet } from '../../../library/list-sheets.ts';
 import { sharedEngine } from '../../engine/shared-engine.ts';
 import { sharedMark, takeSharedFiles } from '../../offline/shared-files.ts';
-import { openBrowserLibrary } from '../browser-library.ts';
 import { looksLikeTakeFile } from '../import-files.ts';
 import { sharedImportQueue } from '../import-queue.ts';
+import { pageLibrary } from '../page-library.ts';
 import { counted } from '../take-words.ts';
 import { QueueList } from './queue-list.tsx';
 import { WhatWasPlayed } from './what-was-played.tsx';
@@ -22,7 +22,7 @@ export function AddRecordings({ sheets, changed }: Props) {
   const [asking, setAsking] = useState<readonly File[]>([]);
   const [sheetText, setSheetText] = useState<string | null>(null);
   const queue = sharedImportQueue();
-  const into = () => ({ engine: sharedEngine(), library: openBrowserLibrary() });
+  const into = () => ({ engine: sharedEngine(), library: pageLibrary() });
   const receive = (files: readonly File[]) => {
     const takeFiles = files.filter(looksLikeTakeFile);
     if (takeFiles.length > 0) queue.add(takeFiles, { ...into(), sheetText: null });

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { openBrowserLibrary } from '../browser-library.ts';
 import { faultInWords } from '../fault-words.ts';
+import { pageLibrary } from '../page-library.ts';
 import { counted } from '../take-words.ts';
 import { Confirm } from './confirm.tsx';
 
@@ -16,7 +16,7 @@ export function DeleteTakes({ ids, deleted }: Props) {
   const [fault, setFault] = useState<string | null>(null);
   const act = async () => {
     try {
-      await openBrowserLibrary().deleteTakes(ids);
+      await pageLibrary().deleteTakes(ids);
       setAsking(false);
       deleted();
     } catch (error) {

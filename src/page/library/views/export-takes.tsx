@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { ListedTake } from '../../../library/listed-takes.ts';
-import { openBrowserLibrary } from '../browser-library.ts';
 import { exportParts } from '../export-parts.ts';
 import { faultInWords } from '../fault-words.ts';
 import { localDay } from '../local-day.ts';
+import { pageLibrary } from '../page-library.ts';
 import { saveFile } from '../save-file.ts';
 
 interface Props {
@@ -24,7 +24,7 @@ export function ExportTakes({ label, takes, disabled = false }: Props) {
       const parts = exportParts(await takes(), localDay(Date.now()));
       for (const [index, { name, ids }] of parts.entries()) {
         if (parts.length > 1) setWorking(`Writing file ${index + 1} of ${parts.length} …`);
-        saveFile(name, await openBrowserLibrary().exportTakes(ids));
+        saveFile(name, await pageLibrary().exportTakes(ids));
       }
     } catch (error) {
       setFault(faultInWords(error));

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { ListedPerson } from '../../../library/people.ts';
 import { Choice } from '../../shell/choice.tsx';
-import { openBrowserLibrary } from '../browser-library.ts';
 import { currentPlayer, setCurrentPlayer } from '../current-player.ts';
 import { faultInWords } from '../fault-words.ts';
+import { pageLibrary } from '../page-library.ts';
 
 interface Props {
   readonly people: readonly ListedPerson[];
@@ -24,7 +24,7 @@ export function PlayerChoice({ people, changed }: Props) {
   const add = async () => {
     const id = crypto.randomUUID();
     try {
-      await openBrowserLibrary().addPerson({ id, name, role: 'player', note: '', createdAt: Date.now() });
+      await pageLibrary().addPerson({ id, name, role: 'player', note: '', createdAt: Date.now() });
       setName('');
       setFault(null);
       choose(id);

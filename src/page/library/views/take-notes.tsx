@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import type { ListedTake } from '../../../library/listed-takes.ts';
 import type { ListedPerson } from '../../../library/people.ts';
 import { Choice } from '../../shell/choice.tsx';
-import { openBrowserLibrary } from '../browser-library.ts';
 import { faultInWords } from '../fault-words.ts';
+import { pageLibrary } from '../page-library.ts';
 
 interface Props {
   readonly take: ListedTake;
@@ -31,7 +31,7 @@ export function TakeNotes({ take, people, changed }: Props) {
       setFault(faultInWords(error));
     }
   };
-  const library = openBrowserLibrary();
+  const library = pageLibrary();
   return (
     <details class="take-notes">
       <summary>Player, pad, sticks, tags</summary>

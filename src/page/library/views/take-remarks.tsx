@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { takeTime } from '../../../core/result/figures.ts';
 import type { Remark } from '../../../library/remarks.ts';
-import { openBrowserLibrary } from '../browser-library.ts';
 import { faultInWords } from '../fault-words.ts';
 import { momentOf } from '../moment-of.ts';
+import { pageLibrary } from '../page-library.ts';
 
 interface Props {
   readonly takeId: string;
@@ -45,7 +45,7 @@ export function TakeRemarks({ takeId, remarks, duration, changed }: Props) {
       writtenAt: now,
       changedAt: now,
     };
-    if (!(await attempt(() => openBrowserLibrary().writeRemark(remark)))) return;
+    if (!(await attempt(() => pageLibrary().writeRemark(remark)))) return;
     setText('');
     setMoment('');
   };
@@ -64,7 +64,7 @@ export function TakeRemarks({ takeId, remarks, duration, changed }: Props) {
               <button
                 type="button"
                 aria-label={`Delete the remark: ${remark.text.slice(0, 40)}`}
-                onClick={() => attempt(() => openBrowserLibrary().deleteRemark(remark.id))}
+                onClick={() => attempt(() => pageLibrary().deleteRemark(remark.id))}
               >
                 Delete
               </button>

@@ -3,7 +3,7 @@ import type { LibraryClient } from '../../../library/library-calls.ts';
 import type { PageKey } from '../../../library/list-takes.ts';
 import type { ListedTake } from '../../../library/listed-takes.ts';
 import { GuessRecords } from '../../result/guess-records.tsx';
-import { openBrowserLibrary } from '../browser-library.ts';
+import { pageLibrary } from '../page-library.ts';
 import { counted } from '../take-words.ts';
 import { AddRecordings } from './add-recordings.tsx';
 import { DeleteTakes } from './delete-takes.tsx';
@@ -31,9 +31,12 @@ async function allTakes({ filter, order }: Narrowing): Promise<readonly ListedTa
   const takes: ListedTake[] = [];
   let after: PageKey | null = null;
   do {
-    const page: { takes: readonly ListedTake[]; next: PageKey | null } = await openBrowserLibrary().listTakes(
-      { filter, order, after, limit: 200 },
-    );
+    const page: { takes: readonly ListedTake[]; next: PageKey | null } = await pageLibrary().listTakes({
+      filter,
+      order,
+      after,
+      limit: 200,
+    });
     takes.push(...page.takes);
     after = page.next;
   } while (after !== null);

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import type { LibraryClient } from '../../../library/library-calls.ts';
-import { openBrowserLibrary } from '../browser-library.ts';
 import { faultInWords } from '../fault-words.ts';
+import { pageLibrary } from '../page-library.ts';
 
 export interface Asked<T> {
   /** What came back last, or null before that. */
@@ -22,7 +22,7 @@ export function useLibrary<T>(
   const [times, setTimes] = useState(0);
   useEffect(() => {
     let current = true;
-    ask(openBrowserLibrary()).then(
+    ask(pageLibrary()).then(
       (answer) => {
         if (!current) return;
         setValue(() => answer);

@@ -1,9 +1,9 @@
 import { compareSetUp, type SetUpComparison } from '../../../core/progress/compare-set-up.ts';
 import type { SetUpReference } from '../../../core/progress/set-up-reference.ts';
 import type { SetUp } from '../../../library/set-up.ts';
-import { openBrowserLibrary } from '../../library/browser-library.ts';
 import { currentPlayer } from '../../library/current-player.ts';
 import { localDay } from '../../library/local-day.ts';
+import { pageLibrary } from '../../library/page-library.ts';
 import { noteSetUp } from './set-up-of-today.ts';
 
 const kept = (side: SetUpReference['right']) => ({ levelDb: side.mean, spreadDb: side.sd, strokes: side.n });
@@ -39,7 +39,7 @@ export async function keepReference(
     now,
   }: { readonly device: string; readonly noiseFloorDb: number; readonly now: number },
 ): Promise<KeptReference> {
-  const library = openBrowserLibrary();
+  const library = pageLibrary();
   const personId = currentPlayer();
   const before = (await library.listSetUps({ personId })).find((one) => one.device === device) ?? null;
   const comparison = before === null ? null : compareSetUp(reference, referenceOf(before));

@@ -16,9 +16,9 @@ const asked = async (): Promise<Ask> => ((await libraryHome()).kind === 'browser
  * the rest of the page works all the same.
  *
  * @example
- * const { takes } = await openBrowserLibrary().listTakes({ limit: 30 });
+ * const { takes } = await pageLibrary().listTakes({ limit: 30 });
  */
-export function openBrowserLibrary(): LibraryClient {
+export function pageLibrary(): LibraryClient {
   library ??= new Proxy({} as LibraryClient, {
     // A library in a promise is not taken for a promise itself.
     get: (_, name) =>
