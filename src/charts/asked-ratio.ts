@@ -1,7 +1,7 @@
 import type { TakeResult } from '../core/result/take-result.ts';
 
 /** How far accents shall stand above taps where the sheet doesn't say, dB: our judgement, as the rubric has it. */
-export const usualRatio = { minDb: 8, maxDb: 20 } as const;
+const usualRatio = { minDb: 8, maxDb: 20 } as const;
 
 /** The band asked for in a line, dB. */
 export const askedRatio = (

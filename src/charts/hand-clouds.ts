@@ -114,7 +114,7 @@ export const handClouds: ChartEntry = {
           ? 'as loud as they are'
           : `${Math.abs(loud).toFixed(1)} dB ${loud < 0 ? 'below' : 'above'} them`;
       return [
-        `${accent ? 'accents' : 'taps'} of the left hand lie ${when} the right’s against the even place, ${how}`,
+        `${accent ? 'accents' : 'taps'} of the left hand lie ${when} the right's against the even place, ${how}`,
       ];
     });
     return `Every stroke by timing and level, the hands on top of each other where they do the same. In the middle, ${parts.join('; ')}.`;

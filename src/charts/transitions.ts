@@ -37,7 +37,7 @@ function figureLanes(result: TakeResult): FigureLane[] {
 export const transitions: ChartEntry = {
   id: 'transitions',
   question: 'Does an accent or a change of hands stretch the step?',
-  needs: 'accents beside taps, or hands that sometimes change and sometimes don’t',
+  needs: "accents beside taps, or hands that sometimes change and sometimes don't",
   draw: (result, look) => {
     const found = figureLanes(result);
     return laneChart(result, look, found, {

@@ -107,7 +107,7 @@ export const wanderCurve: ChartEntry = {
       data: {
         datasets: [
           {
-            label: 'beat as played, against the run’s own steady tempo',
+            label: "beat as played, against the run's own steady tempo",
             data,
             showLine: true,
             pointRadius: 0,
@@ -137,7 +137,7 @@ export const wanderCurve: ChartEntry = {
     const { lowest, highest } = spreadOf(points.map((point) => point.y))!;
     const at = (y: number) => clockTime(points.find((point) => point.y === y)!.x);
     const start =
-      'The beat as played against the take’s own steady tempo; single strokes are left out of it.';
+      "The beat as played against the take's own steady tempo; single strokes are left out of it.";
     if (highest - lowest < leastSwayMs) return `${start} It stays within ${leastSwayMs} ms.`;
     return `${start} At most ${deviationWords(highest)} at ${at(highest)} and ${deviationWords(lowest)} at ${at(lowest)}.`;
   },

@@ -46,7 +46,7 @@ On the list each has a short name such as 3f0a91c2; commands want that, or newes
 `;
 
 /** What the options narrow the list to. Throws a usage fault. */
-export async function takeFilter(db: LibraryDb, options: Partial<Options>): Promise<TakeFilter> {
+async function takeFilter(db: LibraryDb, options: Partial<Options>): Promise<TakeFilter> {
   const { player, exercise, find, tag, since, until } = options;
   if (since !== undefined) checkDayOption('since', since);
   if (until !== undefined) checkDayOption('until', until);

@@ -88,7 +88,7 @@ export async function dropUnused(
 }
 
 /** Gives pages that hold nothing any more back to the device. */
-export async function giveRoomBack(db: LibraryDb): Promise<void> {
+async function giveRoomBack(db: LibraryDb): Promise<void> {
   await db.executeQuery(CompiledQuery.raw('pragma incremental_vacuum'));
   await db.executeQuery(CompiledQuery.raw('pragma wal_checkpoint(truncate)'));
 }

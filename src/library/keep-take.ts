@@ -70,7 +70,7 @@ export async function keepTake(
 }
 
 /** Whether a take of this id is kept. */
-export async function isKept(db: LibraryDb, id: string): Promise<boolean> {
+async function isKept(db: LibraryDb, id: string): Promise<boolean> {
   const found = await db.selectFrom('take').select('id').where('id', '=', id).executeTakeFirst();
   return found !== undefined;
 }

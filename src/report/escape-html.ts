@@ -1,5 +1,5 @@
 /** Characters of a text from outside that a report shows at most. */
-export const longestText = 200;
+const longestText = 200;
 
 const entities: Record<string, string> = {
   '&': '&amp;',

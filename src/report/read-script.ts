@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 
 /** The report's scripts have not been built. */
-export class ReportScriptMissing extends Error {
+class ReportScriptMissing extends Error {
   readonly code = 'report-script-missing';
   constructor() {
     super('A script of the report is missing: run `npm run build`, which makes them in dist.');

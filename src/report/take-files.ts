@@ -17,7 +17,7 @@ export interface TakeFile {
 const handsWords: Readonly<Record<TakeResult['hands'], string>> = {
   'as-written': 'hands as written, not heard',
   'confirmed-by-sound': 'hands as written, and the sound agrees',
-  'not-told': 'hands as written only, as this take doesn’t tell them',
+  'not-told': "hands as written only, as this take doesn't tell them",
 };
 
 /**

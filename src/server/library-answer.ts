@@ -5,7 +5,7 @@ import { ownAddress } from './page-answer.ts';
 export const callAddress = '/library-call';
 
 /** A recording and a graded take around it; a longer message isn't read. */
-export const mostMessageBytes = 576 * 1024 * 1024;
+const mostMessageBytes = 576 * 1024 * 1024;
 
 /** Answers one call; the bytes are a message of `call-message.ts`. */
 export type AnswerCall = (message: Uint8Array) => Promise<readonly Uint8Array[]>;

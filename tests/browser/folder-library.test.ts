@@ -34,7 +34,7 @@ async function served(library: FolderLibrary, use: (page: Page, faults: string[]
   }
 }
 
-describe.skipIf(!browserThere('a folder’s library in the page'))('a library in a folder, in the page', () => {
+describe.skipIf(!browserThere("a folder's library in the page"))('a library in a folder, in the page', () => {
   it('is said, listed, opened, remarked on and deleted from, in the folder itself', () =>
     withLibrary(async (library) => {
       const example = await import('../../reports/samples/demo.json', { with: { type: 'json' } });

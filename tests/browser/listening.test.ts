@@ -156,7 +156,7 @@ describe.skipIf(!browserThere(what))(what, () => {
     });
   });
 
-  it('plays a file beside the report with the browser’s own player', async () => {
+  it("plays a file beside the report with the browser's own player", async () => {
     writeFileSync(join(folder, 'my take.mp3'), await mp3Of(floatSource(rate, played())));
     await opened({ place: 'beside', file: 'my take.mp3' }, async (page, faults) => {
       const time = () => page.$eval('#sound', (sound) => (sound as HTMLAudioElement).currentTime);

@@ -95,7 +95,7 @@ describe.skipIf(!browserThere(what))(what, () => {
   });
 });
 
-const opened = 'the microphone’s view with a microphone';
+const opened = "the microphone's view with a microphone";
 describe.skipIf(!browserThere(opened))(opened, () => {
   it('is accessible in light and dark, and meets fingers', { timeout: 60_000 }, async () => {
     const folder = mkdtempSync(join(tmpdir(), 'evenhand-view-'));

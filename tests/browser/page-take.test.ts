@@ -25,7 +25,7 @@ const hears = (name: string) => [
 function gradedHere(bytes: Uint8Array): TakeResult {
   const layout = riffLayout(memoryBytes(bytes));
   const parsed = parseSheet(sheetText);
-  if (!layout.ok || !parsed.ok) throw new Error('The take can’t be read.');
+  if (!layout.ok || !parsed.ok) throw new Error("The take can't be read.");
   return gradeTake(wavSource(memoryBytes(bytes), layout.layout), parsed.sheet);
 }
 

@@ -58,7 +58,7 @@ describe.skipIf(!browserThere(what))(what, () => {
     if (folder) rmSync(folder, { recursive: true, force: true });
   });
 
-  it('gives the microphone’s samples as they are, with nothing in between', { retry: 2 }, async () => {
+  it("gives the microphone's samples as they are, with nothing in between", { retry: 2 }, async () => {
     expect(await start()).toMatchObject({
       sampleRate: rate,
       settings: { echoCancellation: false, noiseSuppression: false, autoGainControl: false },
@@ -168,7 +168,7 @@ describe.skipIf(!browserThere(what))(what, () => {
   });
 });
 
-const proving = 'a microphone’s habits in a browser';
+const proving = "a microphone's habits in a browser";
 describe.skipIf(!browserThere(proving))(proving, () => {
   let served: Awaited<ReturnType<typeof recordingPage>>;
   let folder: string;

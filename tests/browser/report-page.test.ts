@@ -91,7 +91,7 @@ describe.skipIf(!browserThere('the page of a report'))('the page of a report', (
     }
   }
 
-  it('shows scores, what to do, what the take can’t tell and the exercise without scrolling at 1440 × 900', async () => {
+  it("shows scores, what to do, what the take can't tell and the exercise without scrolling at 1440 × 900", async () => {
     await opened('sample', {}, async (page, faults) => {
       for (const id of ['scores', 'first', 'limits', 'exercise']) {
         const box = (await page.locator(`#${id}`).boundingBox())!;

@@ -8,8 +8,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runProgram, sampleSheetPath, sampleTakePath } from '../cli/built-program.ts';
 import { args, browserThere, executablePath } from './chromium.ts';
 
-describe.skipIf(!browserThere('the page before a session’s reports'))(
-  'the page before a session’s reports',
+describe.skipIf(!browserThere("the page before a session's reports"))(
+  "the page before a session's reports",
   () => {
     let browser: Browser;
     let folder: string;

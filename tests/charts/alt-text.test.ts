@@ -26,7 +26,7 @@ describe('the words of the pictures, of a take whose middles are known by constr
     expect(levelsText({ ...result, strokes: { ...result.strokes, levelDb } })).toContain('1 of 8 taps');
   });
 
-  it('tells the tempo’s ends, and the scores with their words', () => {
+  it("tells the tempo's ends, and the scores with their words", () => {
     expect(tempoCurveText(result)).toContain('99.0 at the start, 102.0 at the end');
     expect(tempoCurveText(result)).toContain('Asked for: 100.');
     expect(scoreOverviewText(result)).toContain('All together 70 (nearly there)');

@@ -92,7 +92,7 @@ describe('chartList', () => {
     for (const { needs } of chartList) expect(needs).toMatch(/^[a-z].{5,}[^.]$/);
   });
 
-  it('leaves out what can’t be told', () => {
+  it("leaves out what can't be told", () => {
     const drawnOf = (result: TakeResult) =>
       chartList.filter((chart) => chart.draw(result, plainLook) !== null).map(({ id }) => id);
     const whole = drawnOf(walkingTake());

@@ -4,7 +4,7 @@ import { walkingTake } from './walking-take.ts';
 
 it('tells how the left hand lies against the right: 2 ms after it by construction, accents as loud', () => {
   expect(handClouds.text(walkingTake())).toContain(
-    'accents of the left hand lie 2.0 ms after the right’s against the even place, as loud as they are',
+    "accents of the left hand lie 2.0 ms after the right's against the even place, as loud as they are",
   );
 });
 

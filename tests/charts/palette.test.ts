@@ -33,7 +33,7 @@ function seen(colour: string, matrix: readonly number[]): Rgb {
 }
 
 describe('contrast', () => {
-  it('agrees with ratios known from the standard’s examples', () => {
+  it("agrees with ratios known from the standard's examples", () => {
     expect(contrast('#000000', '#ffffff')).toBeCloseTo(21, 9);
     expect(contrast('#777777', '#ffffff')).toBeCloseTo(4.48, 2); // widely quoted; from memory
   });

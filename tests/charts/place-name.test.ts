@@ -17,7 +17,7 @@ describe('placeName', () => {
     expect(placeName(exampleResult(), 71)).toBe('line 2, repeat 3 of 3, bar 1, beat 4, partial 3');
   });
 
-  it('follows bar lines that come earlier than the sheet’s bar is long', () => {
+  it("follows bar lines that come earlier than the sheet's bar is long", () => {
     const result = smallTake(6);
     const bar = result.slots.beat.map((beat) => Math.floor(beat / 3));
     expect(placeName({ ...result, slots: { ...result.slots, bar } }, 15)).toBe('bar 2, beat 3, partial 1');

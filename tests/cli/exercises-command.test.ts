@@ -67,7 +67,7 @@ describe('exercises command', () => {
     expect(stderr).toBe('');
   });
 
-  it('shows notation of one’s own, also when it begins with a rest', async () => {
+  it("shows notation of one's own, also when it begins with a rest", async () => {
     expect((await run('R>LR L>RL')).stdout).toContain('hands    R  L     R     L  R     L\n');
     expect((await run('--', '-LR')).stdout).toContain('hands    -  L     R\n');
   });

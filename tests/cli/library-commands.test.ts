@@ -188,7 +188,7 @@ describe('what cannot be', () => {
     expect([status, stderr]).toEqual([2, expect.stringContaining(sentence)]);
   });
 
-  it('is a library that isn’t there, and looking for it makes none', () => {
+  it("is a library that isn't there, and looking for it makes none", () => {
     const { folder, run } = library();
     for (const args of [
       ['takes'],

@@ -8,7 +8,7 @@ describe('usageSentence', () => {
     );
   });
 
-  it('leaves a command’s own words as they are', () => {
+  it("leaves a command's own words as they are", () => {
     expect(usageSentence('No exercise fits.\n', 'evenhand exercises')).toBe('No exercise fits.\n');
   });
 });

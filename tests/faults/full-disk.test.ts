@@ -45,7 +45,7 @@ describeMounted('a disk that is full', () => {
     );
   });
 
-  it('takes a library’s first table or says that it has no room for it', () => {
+  it("takes a library's first table or says that it has no room for it", () => {
     const folder = temporaryFolder();
     mkdirSync(join(folder, 'disk'));
     for (const size of ['16k', '128k']) {

@@ -31,7 +31,7 @@ describe('strokesTable', () => {
     });
   });
 
-  it('leaves empty what a stroke on no slot doesn’t have', () => {
+  it("leaves empty what a stroke on no slot doesn't have", () => {
     const extra = result.strokes.role.indexOf('extra');
     expect(extra).toBeGreaterThan(-1);
     expect(records[extra]!.slice(5, 10)).toEqual([null, null, null, null, null]);

@@ -30,7 +30,7 @@ describe('loadChartImage', () => {
     expect(has(0xb8, 0x62, 0x2b)).toBe(true);
   });
 
-  it('writes in the report’s type: its letters are as wide as the font file says', async () => {
+  it("writes in the report's type: its letters are as wide as the font file says", async () => {
     await loadChartImage();
     const context = createCanvas(10, 10).getContext('2d');
     for (const [weight, css] of [

@@ -17,7 +17,7 @@ describe('listening', () => {
     expect(html).toMatch(/id="listen-volume" min="0" max="100" value="30"/);
   });
 
-  it('shows the tools only once the script is there, and the browser’s own player till then', () => {
+  it("shows the tools only once the script is there, and the browser's own player till then", () => {
     expect(listening(smallTake(4), inside)).toMatch(
       /<audio id="sound" controls[^>]*>.*id="listening" hidden/s,
     );

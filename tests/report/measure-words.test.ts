@@ -11,7 +11,7 @@ describe('measureWords', () => {
     expect(measureWords('missed').title).toBe('Missed strokes');
   });
 
-  it('spells out an id that it doesn’t know', () => {
+  it("spells out an id that it doesn't know", () => {
     expect(measureWords('from-a-newer-version')).toEqual({
       title: 'From a newer version',
       describes: '',

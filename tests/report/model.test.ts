@@ -30,7 +30,7 @@ describe('model', () => {
     expect(html).toContain('later than the model');
     expect(html).toContain('softer than the model');
     expect(html).toContain('5.2');
-    expect(html).toContain('1 line of the sheet isn’t');
+    expect(html).toContain("1 line of the sheet isn't");
     expect(html).toContain('0 of 2 figures');
     expect(html).not.toContain('<i>');
   });

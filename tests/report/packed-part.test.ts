@@ -17,7 +17,7 @@ describe('packPart', () => {
   it.each([
     ['a walking accent', walkingTake()],
     ['a missed and an extra stroke', exampleResult()],
-  ])('keeps the words of every picture’s table, and its figures to a tenth: %s', (_, result) => {
+  ])("keeps the words of every picture's table, and its figures to a tenth: %s", (_, result) => {
     const part = throughText(result);
     for (const { table, draw } of chartList) {
       expect(draw(part, plainLook) === null).toBe(draw(result, plainLook) === null);

@@ -138,7 +138,7 @@ describe('reportHtml', () => {
   });
 
   it('says with the figures what it cannot tell, and the cautions', () => {
-    expect(html).toContain('What this take can’t tell');
+    expect(html).toContain("What this take can't tell");
     expect(html).toContain('no medical advice');
     expect(html).toContain('physician or physiotherapist');
     expect(html).not.toMatch(/hit harder|grip tighter|press/i);

@@ -10,13 +10,13 @@ import { sampleSheetPath, sampleTakePath } from '../cli/built-program.ts';
 
 const parsed = parseSheet(readFileSync(sampleSheetPath('demo'), 'utf8'));
 const recording = await openRecording(sampleTakePath('demo'));
-if (!parsed.ok || !recording.ok) throw new Error('the demo can’t be read');
+if (!parsed.ok || !recording.ok) throw new Error("the demo can't be read");
 const session = gradeSession(recording.source, parsed.sheet, { name: 'demo.wav' });
 const reports = session.takes.map((_, i) => `take-0${i + 1}.html`);
 const sha256 = (text: string) => createHash('sha256').update(text, 'utf8').digest('base64');
 const page = (of: SessionResult = session) => sessionHtml(of, { reports, fontFaces: '', sha256 });
 
-describe('the page before a session’s reports', () => {
+describe("the page before a session's reports", () => {
   it('leads to every report, and tells each line and take', () => {
     const html = page();
     for (const report of reports) expect(html).toContain(`href="${report}"`);
@@ -30,7 +30,7 @@ describe('the page before a session’s reports', () => {
     expect(html).toContain('script-src &#39;none&#39;');
   });
 
-  it('says what wasn’t played, and what fits no line', () => {
+  it("says what wasn't played, and what fits no line", () => {
     const { summary } = session;
     const nothing = summary.lines.map((line) => ({ ...line, plays: [], repeats: 0, score: null }));
     const html = page({

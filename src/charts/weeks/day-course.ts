@@ -79,7 +79,7 @@ export function dayCourseChart(data: DayCourse, look: Look): ChartConfiguration<
           order: 1,
         },
         take(true, 'one take'),
-        ...(takes.some(({ counts }) => !counts) ? [take(false, 'take that isn’t alike, left out')] : []),
+        ...(takes.some(({ counts }) => !counts) ? [take(false, "take that isn't alike, left out")] : []),
         ...breaks.map(({ at, what }) => ({
           label: what,
           data: [

@@ -56,7 +56,7 @@ const onClicks = (
  *
  * @example clickTimes({ alignment, slots, strokes, sheet, click: null }) // null for every match
  */
-export const clickTimes = (question: ReferenceQuestion): (number | null)[] => {
+const clickTimes = (question: ReferenceQuestion): (number | null)[] => {
   const { alignment, click } = question;
   const due: (number | null)[] = alignment.matches.map(() => null);
   if (click === null || !isClick(alignment.reference)) return due;

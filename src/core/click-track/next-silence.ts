@@ -13,8 +13,8 @@ export const longestSilence = 8;
  * Shares of a beat off up to which a silence counts as held, and from which it counts as lost: 30 and 75 ms at 120, the
  * second a little under half a triplet's partial, from where a stroke could be the next one's. Our judgement.
  */
-export const heldWithin = 0.06;
-export const lostFrom = 0.15;
+const heldWithin = 0.06;
+const lostFrom = 0.15;
 
 /**
  * Bars of the next silence: twice as many after one that was held, half as many after one that was lost, as many again

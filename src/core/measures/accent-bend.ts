@@ -25,7 +25,7 @@ export const accentBend = defineMeasure(
       'c(place) − mean of c at all other places, by strokes; c: least-squares shift before, on, after an accent, partial and hand fitted with it. Whole take: the largest size',
     interval: `${habitInterval} For the largest, each range is first widened until all hold together (Bonferroni).`,
     reading:
-      'Near zero: the rhythm doesn’t bend round the accent. Minus before an accent: it is rushed into. Plus after it: the next stroke comes late. Play the same line without accents, then add them without moving the rhythm.',
+      "Near zero: the rhythm doesn't bend round the accent. Minus before an accent: it is rushed into. Plus after it: the next stroke comes late. Play the same line without accents, then add them without moving the rhythm.",
     limits: [
       'Needs lines whose accents fall on several partials.',
       'Under about fifty strokes only gross bends show.',

@@ -20,9 +20,9 @@ export const accentSpread = defineMeasure(
     reading:
       'Low: accents match within each hand and partial. High: leave room between accents and play each at one comfortable loudness.',
     limits: [
-      'A louder hand or partial doesn’t widen it; other figures tell those.',
+      "A louder hand or partial doesn't widen it; other figures tell those.",
       'Levels far off count as slips: they are left out and pointed at.',
-      'Takes made with other pads, phones or places don’t compare.',
+      "Takes made with other pads, phones or places don't compare.",
     ],
     reasons: ['too-few-strokes', 'found-too-coarsely', 'no-accents'],
     source: levelSpreadSource,

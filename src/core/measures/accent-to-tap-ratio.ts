@@ -21,11 +21,11 @@ export const accentToTapRatio = defineMeasure(
       'How far the middle accent stands above the middle tap. More is not always better: a band is asked for.',
     formula: 'median level of accents − median level of taps, dB; medians smoothed (Harrell & Davis)',
     interval:
-      'Jackknife pulls of the strokes, summed by beat, neighbouring beats alike; Student’s t of (beats − 1) / 1.5.',
+      "Jackknife pulls of the strokes, summed by beat, neighbouring beats alike; Student's t of (beats − 1) / 1.5.",
     reading:
       'Inside the band: accents stand out, taps still sound. Below it: bring the taps down rather than the accents up. Above it: taps may vanish in a room. Right against left is the headline for the hands.',
     limits: [
-      'More isn’t better beyond the band.',
+      "More isn't better beyond the band.",
       'Gain control in a phone flattens it.',
       'It says nothing of stick height or force.',
     ],

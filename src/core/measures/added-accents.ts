@@ -16,7 +16,7 @@ export const addedAccents = defineMeasure(
       'Near zero: no tap jumps out. High: listen to the spots; a tap beside an accent often borrows from it.',
     limits: [
       'Accents and taps must lie three of their own spreads apart.',
-      'A tap just louder than the rest isn’t an accent.',
+      "A tap just louder than the rest isn't an accent.",
     ],
     reasons: ['no-accents', 'no-taps', 'too-few-strokes', 'accents-not-told-from-taps', 'accents-all-turned'],
     source: heardAccentsSource,

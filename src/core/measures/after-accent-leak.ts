@@ -18,7 +18,7 @@ export const afterAccentLeak = defineMeasure(
     reading:
       'Near zero: the tap after an accent is as low as any. Plus: some of the accent stays in it. Play accent and tap alone, slowly, until the tap is soft.',
     limits: [
-      'The accent’s own ringing is taken off; on wet rooms and snares a part of it may stay.',
+      "The accent's own ringing is taken off; on wet rooms and snares a part of it may stay.",
       'Where accents keep to one partial, what that partial does by itself is part of it.',
     ],
     reasons: [

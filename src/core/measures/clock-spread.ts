@@ -16,9 +16,9 @@ export const clockSpread = defineMeasure(
     reading:
       'Low: the interval kept in mind is steady. Practise subdividing in mind, without a click. Compare it only with takes at the same tempo.',
     limits: [
-      'Only without a click; a click in headphones, which isn’t heard, spoils it.',
+      "Only without a click; a click in headphones, which isn't heard, spoils it.",
       'Needs 100 intervals in a row.',
-      'It is a model: what doesn’t fit it gets no figure.',
+      "It is a model: what doesn't fit it gets no figure.",
     ],
     reasons: [
       'too-few-strokes',

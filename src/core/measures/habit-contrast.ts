@@ -4,7 +4,7 @@ import type { TimingModel } from './timing-model.ts';
 
 /** How the range of a habit is found. */
 export const habitInterval =
-  'Newey & West standard error over half a window of neighbours; Student’s t, fewer degrees of freedom the more strokes a window holds.';
+  "Newey & West standard error over half a window of neighbours; Student's t, fewer degrees of freedom the more strokes a window holds.";
 
 /** A weighted sum of the model's terms with its uncertainty, s. */
 export interface HabitEstimate {

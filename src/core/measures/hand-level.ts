@@ -14,12 +14,12 @@ export const handLevel = defineMeasure(
     better: 'near-zero',
     alsoBy: ['partial'],
     describes:
-      'How much louder (or, with a minus, softer) the left hand was recorded, accents and partials allowed for. The microphone’s place, the spot struck and the pair of sticks change it, so it is never scored.',
+      "How much louder (or, with a minus, softer) the left hand was recorded, accents and partials allowed for. The microphone's place, the spot struck and the pair of sticks change it, so it is never scored.",
     formula:
       'c: least-squares level of left-hand strokes against right-hand strokes, accent and partial fitted first, dB',
     interval: levelInterval,
     reading:
-      'Read it before trusting other levels: many decibels mean that the phone stood by one hand. For the hands’ own contrast read the ratio of each hand.',
+      "Read it before trusting other levels: many decibels mean that the phone stood by one hand. For the hands' own contrast read the ratio of each hand.",
     limits: [
       'Microphone, spot on the pad and pair of sticks make it as much as the player does.',
       'Never scored.',

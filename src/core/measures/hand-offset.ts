@@ -26,7 +26,7 @@ export const handOffset = defineMeasure(
       'Near zero: the hands land alike. Plus: the left comes late. Swap the lead: if the same hand stays late it is the hand, if not it is the place in the line.',
     limits: [
       'Hands are those written, unless sound or a missed stroke says otherwise; then there is no figure.',
-      'A line that gives each partial one hand can’t tell hand from partial.',
+      "A line that gives each partial one hand can't tell hand from partial.",
     ],
     reasons: [
       'too-few-strokes',

@@ -26,7 +26,7 @@ export const ioiEvenness = defineMeasure(
     reading:
       'Low: every interval is as long as the next. Use it to compare with papers. For practice, timing spread tells the scatter and the place of each partial tells the habit.',
     limits: [
-      'Habits, scatter and changes of tempo are all in it and can’t be parted.',
+      "Habits, scatter and changes of tempo are all in it and can't be parted.",
       'A stroke late by some time widens two intervals, so it reads higher than timing spread.',
       'In short takes its range errs on the wide side.',
     ],

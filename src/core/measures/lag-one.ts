@@ -20,7 +20,7 @@ export const lagOne = defineMeasure(
       'Autocorrelation of the intervals at lag one, habits taken out: below 0 where an interval makes up for the one before.',
     formula:
       'sum of a · b / sum of (a² + b²) / 2 over neighbouring intervals a and b less their mean, habits taken out',
-    interval: 'Delta method with Newey & West, lag 6; Student’s t of n / 6 − 1.',
+    interval: "Delta method with Newey & West, lag 6; Student's t of n / 6 − 1.",
     reading:
       'For comparing with papers on tapping: below 0 where an interval makes up for the one before, above 0 where the tempo drifts.',
     limits: ['Drift of tempo raises it.', 'At 48 strokes its range is a little too narrow.'],

@@ -8,7 +8,7 @@ import type { PlayedStroke } from './played-stroke.ts';
 
 /** How the range of an effect on levels is found. */
 export const levelInterval =
-  'Newey & West standard error of pulls summed by beat, lag 1; Student’s t of (beats − terms) / 1.5.';
+  "Newey & West standard error of pulls summed by beat, lag 1; Student's t of (beats − terms) / 1.5.";
 
 /** One value a stroke. */
 export type LevelTerm = (stroke: PlayedStroke) => number;

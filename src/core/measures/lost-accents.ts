@@ -17,7 +17,7 @@ export const lostAccents = defineMeasure(
       'Near zero: every accent can be heard. High: listen to the spots; often one hand or one partial loses its accents.',
     limits: [
       'Accents and taps must lie three of their own spreads apart.',
-      'An accent just weaker than the rest isn’t lost.',
+      "An accent just weaker than the rest isn't lost.",
     ],
     reasons: ['no-accents', 'no-taps', 'too-few-strokes', 'accents-not-told-from-taps', 'accents-all-turned'],
     source: heardAccentsSource,

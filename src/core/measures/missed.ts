@@ -15,8 +15,8 @@ export const missed = defineMeasure(
     reading:
       'Near zero: every stroke sounds. High: taps too soft for the recording, or strokes left out; listen to the spots to tell which.',
     limits: [
-      'A tap that drowns in noise or in an accent’s tail counts as missed.',
-      'Abandoned runs aren’t counted.',
+      "A tap that drowns in noise or in an accent's tail counts as missed.",
+      "Abandoned runs aren't counted.",
     ],
     reasons: ['too-few-strokes'],
     source: 'Wilson 1927 with a design effect for faults that come in clusters.',

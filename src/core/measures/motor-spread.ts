@@ -14,9 +14,9 @@ export const motorSpread = defineMeasure(
       'sqrt( −g1 − e² ); g1: covariance of an interval with the next, habits taken out; e: error of finding a stroke',
     interval: 'Chi-square, with degrees of freedom from the large-sample variance of g1.',
     reading:
-      'Low: strokes land when they are meant to. High beside a low inner beat: the idea is steady, the landing isn’t; slow and relaxed repetition serves better than more clicks.',
+      "Low: strokes land when they are meant to. High beside a low inner beat: the idea is steady, the landing isn't; slow and relaxed repetition serves better than more clicks.",
     limits: [
-      'Only without a click; a click in headphones, which isn’t heard, spoils it.',
+      "Only without a click; a click in headphones, which isn't heard, spoils it.",
       'Needs 100 intervals in a row.',
       'It says nothing of how the stick moves.',
     ],

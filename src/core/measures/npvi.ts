@@ -18,7 +18,7 @@ export const npvi = defineMeasure(
     exportOnly: true,
     describes: 'Mean difference of neighbouring intervals against their own mean.',
     formula: 'mean of 200 · |a − b| / (a + b) over neighbouring intervals a and b, per beat',
-    interval: 'Newey & West standard error, lag 6; Student’s t of n / 6 − 1.',
+    interval: "Newey & West standard error, lag 6; Student's t of n / 6 − 1.",
     reading: 'For comparing with papers on rhythm: 0 when all intervals are alike.',
     limits: [
       'Habits, scatter and changes of tempo are all in it.',

@@ -24,7 +24,7 @@ export const offset = defineMeasure(
     limits: [
       'Exists only with a click.',
       'Sound takes 3 ms a metre, so moving speaker or microphone moves it.',
-      'With slow corrections a short take’s range is wide.',
+      "With slow corrections a short take's range is wide.",
     ],
     reasons: ['too-few-strokes', 'too-broken-up', 'needs-a-click', 'too-few-on-the-click'],
     source:

@@ -21,10 +21,10 @@ export const ratioTrend = defineMeasure(
       'c: change of (accent level − tap level) over the take, dB; beat means less the mean of line, partial and hand, on time from −½ to ½',
     interval: tempoInterval,
     reading:
-      'Near zero: the contrast holds. Minus: accents and taps draw together towards the end; shorten the take until they don’t.',
+      "Near zero: the contrast holds. Minus: accents and taps draw together towards the end; shorten the take until they don't.",
     limits: [
-      'Levels hang together from beat to beat, so a short take’s range is wide.',
-      'What changes only from line to line isn’t in it.',
+      "Levels hang together from beat to beat, so a short take's range is wide.",
+      "What changes only from line to line isn't in it.",
     ],
     reasons: ['no-accents', 'no-taps', 'too-short-for-a-trend'],
     source: 'Regression of beat means with memory by Kalman filter (Harvey 1989), averaged over models.',

@@ -23,7 +23,7 @@ export const reboundDecay = defineMeasure(
     interval: levelInterval,
     reading:
       'Near zero: doubles and triples are even. Minus: later strokes fade; play the row slower, each stroke of one loudness. Plus: they grow.',
-    limits: ['Only rows of up to four strokes count.', 'It can’t tell a rebound from a stroke played anew.'],
+    limits: ['Only rows of up to four strokes count.', "It can't tell a rebound from a stroke played anew."],
     reasons: ['no-rows-on-a-hand', 'no-taps-in-a-row', 'too-few-strokes', 'row-goes-with-accent'],
     source:
       'Additive model of levels by least squares, Newey & West 1987 by beats; that later strokes of a double or triple lose level is common practice among teachers.',

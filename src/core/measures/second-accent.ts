@@ -34,7 +34,7 @@ export const secondAccent = defineMeasure(
       'Near zero: both accents weigh the same. Minus: the second one fades; slower, with the second one thought of as the goal.',
     limits: [
       'Only beats with exactly two accents count.',
-      'Where the second always has the other hand the two can’t be told apart.',
+      "Where the second always has the other hand the two can't be told apart.",
     ],
     reasons: ['no-accent-pairs', 'too-few-strokes', 'pair-goes-with-hand'],
     source: 'Additive model of levels by least squares, Newey & West 1987 by beats.',

@@ -33,7 +33,7 @@ export const separation = defineMeasure(
     alsoBy: ['repeat'],
     describes: 'How likely it is that an accent picked at random is louder than a tap picked at random.',
     formula: 'share of all pairs (accent, tap) in which the accent is louder; ties count half',
-    interval: 'Newcombe’s method 5, which stays within 0 and 100 % and doesn’t collapse at its ends.',
+    interval: "Newcombe's method 5, which stays within 0 and 100 % and doesn't collapse at its ends.",
     reading:
       'Near 100 %: no tap can be taken for an accent. Lower: some are mixed up; the strokes it points at are where.',
     limits: [

@@ -15,7 +15,7 @@ export function shareOfPartial(measure: Measure): Measure {
     reading: measure.reading,
     limits: [
       ...measure.limits,
-      'A figure at one tempo and at another aren’t the same skill: compare like tempos.',
+      "A figure at one tempo and at another aren't the same skill: compare like tempos.",
     ],
     reasons: measure.reasons,
     source: measure.source,

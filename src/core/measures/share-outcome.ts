@@ -6,7 +6,7 @@ import { measured } from './outcomes.ts';
 
 /** How the range of a share is found. */
 export const shareInterval =
-  'Wilson, with the number of chances divided by how much faults cluster (1 to 4); Student’s t of a third of the beats.';
+  "Wilson, with the number of chances divided by how much faults cluster (1 to 4); Student's t of a third of the beats.";
 
 /** Faults and chances for them in one beat. */
 export interface BeatCount {

@@ -65,11 +65,11 @@ export const silentWander = defineMeasure(
     unit: 'ms',
     better: 'near-zero',
     describes:
-      'How much later (with a minus: sooner) each beat comes than the one before, against the click’s tempo, while the click is silent.',
+      "How much later (with a minus: sooner) each beat comes than the one before, against the click's tempo, while the click is silent.",
     formula:
       'Σ b·s / Σ b over the silences; b: beats of a silence, s: Theil–Sen slope of lateness against beats in it',
     interval:
-      'Student’s t over the slopes of the silences, each weighted by its beats: not strokes but silences are independent of each other.',
+      "Student's t over the slopes of the silences, each weighted by its beats: not strokes but silences are independent of each other.",
     reading:
       'Near zero: the beat stands without help. A plus slows down, a minus runs away. Make the silences shorter, sing the beat through them, then lengthen them again.',
     limits: [
@@ -79,7 +79,7 @@ export const silentWander = defineMeasure(
     ],
     reasons: ['click-never-silent', 'too-few-silences', 'no-stroke-in-silence'],
     source:
-      'Theil–Sen slope (Sen 1968) in each silence, which a stray stroke doesn’t bend, and a t interval over silences as the units, as for cluster means (textbook method). Least numbers are our judgement.',
+      "Theil–Sen slope (Sen 1968) in each silence, which a stray stroke doesn't bend, and a t interval over silences as the units, as for cluster means (textbook method). Least numbers are our judgement.",
   },
   (performance) => {
     const { silences } = performance;

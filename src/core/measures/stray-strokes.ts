@@ -19,8 +19,8 @@ export const strayStrokes = defineMeasure(
     reading:
       'Near zero: timing figures speak for all strokes. High: something broke now and then; listen to those strokes first, before working on the spread.',
     limits: [
-      'The bound of 3.5 is a choice; a steady player’s mild slip counts, a restless player’s may not.',
-      'Of several that lie close together some may stay hidden, since neighbours bend each other’s line.',
+      "The bound of 3.5 is a choice; a steady player's mild slip counts, a restless player's may not.",
+      "Of several that lie close together some may stay hidden, since neighbours bend each other's line.",
     ],
     reasons: ['too-few-strokes', 'too-broken-up'],
     source: 'Rejection at 3.5 robust standard deviations: our judgement; Wilson 1927 with a design effect.',

@@ -12,7 +12,7 @@ import { type BeatCount, shareInterval, shareOutcome } from './share-outcome.ts'
 import { worstStrokes } from './worst-strokes.ts';
 
 /** How far below the middle accent a tap should stay where the sheet doesn't say, dB: our judgement. */
-export const usualRatioDb = 8;
+const usualRatioDb = 8;
 
 /** Share of taps that come too near the accents. */
 export const tapCeiling = defineMeasure(

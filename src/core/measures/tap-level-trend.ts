@@ -23,8 +23,8 @@ export const tapLevelTrend = defineMeasure(
     reading:
       'Near zero: the taps stay where they began. Plus: they creep up, as they often do when one tires. Shorter takes, more rest.',
     limits: [
-      'Levels hang together from beat to beat, so a short take’s range is wide.',
-      'What changes only from line to line isn’t in it.',
+      "Levels hang together from beat to beat, so a short take's range is wide.",
+      "What changes only from line to line isn't in it.",
       'A phone that turns its gain up makes one as well.',
     ],
     reasons: ['no-taps', 'too-short-for-a-trend'],

@@ -20,9 +20,9 @@ export const tapSpread = defineMeasure(
     reading:
       'Low: the taps whisper alike. High: play the line softly without accents, one loudness in both hands, and put the accents back.',
     limits: [
-      'A louder hand or partial doesn’t widen it; other figures tell those.',
+      "A louder hand or partial doesn't widen it; other figures tell those.",
       'Levels far off count as slips: they are left out and pointed at.',
-      'Takes made with other pads, phones or places don’t compare.',
+      "Takes made with other pads, phones or places don't compare.",
     ],
     reasons: ['too-few-strokes', 'found-too-coarsely', 'no-taps'],
     source: levelSpreadSource,

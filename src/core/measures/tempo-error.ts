@@ -18,7 +18,7 @@ export const tempoError = defineMeasure(
     reading:
       'Near zero: the tempo asked for was held. Plus: too fast. A take that runs fast at every tempo asks for a slower start, one that runs fast only at the end for fewer repeats.',
     limits: [
-      'Without a click it is the steady tempo behind the wander, so a short take’s range is wide.',
+      "Without a click it is the steady tempo behind the wander, so a short take's range is wide.",
       'At 48 strokes to a click, slow corrections pass for drift, and the range holds a little less often than it says.',
       'A recorder whose clock is off shifts it by a small share.',
     ],

@@ -3,7 +3,7 @@ import { studentTCdf } from '../stats/student-t-cdf.ts';
 
 /** How the range of a regression with wander is found. */
 export const tempoInterval =
-  'Kalman filters of many models of the wander, each with Student’s t, weighted by how well they fit; the middle 95 % of the mixture.';
+  "Kalman filters of many models of the wander, each with Student's t, weighted by how well they fit; the middle 95 % of the mixture.";
 
 /** How onsets lag behind their regression: a memory that fades by `memory` a stroke (1: a random walk) plus noise. */
 export interface WanderModel {

@@ -18,12 +18,12 @@ export const turnedAccents = defineMeasure(
     reading:
       'Zero: the accents kept their partial. Above: from the stroke it points at the pattern sat elsewhere. Play the line with a bell on the first beat of the bar.',
     limits: [
-      'A pattern that looks the same when shifted can’t turn.',
+      "A pattern that looks the same when shifted can't turn.",
       'Takes about three clear beats to be believed.',
     ],
     reasons: ['no-accents', 'no-taps', 'too-few-strokes', 'accents-not-told-from-taps'],
     source:
-      'Most likely course of the pattern’s shifts (Viterbi 1967) at 10 nats a change, our judgement; Wilson 1927 with a design effect.',
+      "Most likely course of the pattern's shifts (Viterbi 1967) at 10 nats a change, our judgement; Wilson 1927 with a design effect.",
   },
   ({ accents: found, strokes }) => {
     if ('refusal' in found) return [{ scope: {}, outcome: found.refusal }];

@@ -23,7 +23,7 @@ export const wander = defineMeasure(
     unit: 'ms',
     better: 'low',
     describes:
-      'How far the strokes sway slowly, over four beats and more, round the take’s own steady tempo. Grows with the take’s length where no click holds it, so it compares with takes of like length and reference alone.',
+      "How far the strokes sway slowly, over four beats and more, round the take's own steady tempo. Grows with the take's length where no click holds it, so it compares with takes of like length and reference alone.",
     formula:
       'sqrt( mean of w² ); w: four-beat local line of the onsets less habits, from the straight line through the longest run',
     interval:
@@ -31,7 +31,7 @@ export const wander = defineMeasure(
     reading:
       'Low: the pulse stands still. High with a click: it is left and caught again in long waves. Practise with fewer clicks, and count the bars aloud.',
     limits: [
-      'Grows with the take’s length where no click holds it.',
+      "Grows with the take's length where no click holds it.",
       'Its range is wide: a factor of two to ten.',
       'Compare only takes of like length and like reference.',
     ],

@@ -26,7 +26,7 @@ export interface SetUpComparison {
  * Levels that differ by less count as alike, dB: about the smallest change of an accent-to-tap ratio that a teacher
  * would remark on. Our judgement.
  */
-export const alikeDb = 2;
+const alikeDb = 2;
 
 /** A combination of both hands' shifts, with Welch's interval. */
 function combined(right: MeanDifference, left: MeanDifference, sign: 1 | -1, share: number): LevelShift {

@@ -10,7 +10,7 @@ const names: Readonly<Record<GuessQuestion, string>> = {
 const verdicts: Readonly<Record<GuessRecord['verdict'], string>> = {
   better: 'Your ear tells more than chance.',
   worse: 'Your ear is led astray: chance would be right more often.',
-  'not-told': 'That can’t be told from chance yet.',
+  'not-told': "That can't be told from chance yet.",
 };
 
 const percent = (share: number) => `${rounded(100 * share, 0)} %`;

@@ -18,7 +18,7 @@ export interface DayTrend {
 /** Four days can't reach 5 % in either direction: the exact two-sided p of four in order is 2/24. */
 export const fewestTrendDays = 5;
 /** The newest days that are looked at; the pairs of more would take too long for what they add. */
-export const mostTrendDays = 730;
+const mostTrendDays = 730;
 
 /**
  * Whether a figure moves over weeks: Mann–Kendall on day medians, exact up to 49 days without ties, and Theil–Sen's

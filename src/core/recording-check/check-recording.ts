@@ -50,7 +50,7 @@ export interface CheckedRecording {
 }
 
 /** Reads each channel once and gathers what the checks need. */
-export function hearRecording(checked: CheckedRecording): HeardRecording {
+function hearRecording(checked: CheckedRecording): HeardRecording {
   const { hearing, performance, gaps = [] } = checked;
   const source = finiteSource(checked.source);
   const channels = Array.from({ length: source.channels }, (_, channel) => soundPass(source, channel));

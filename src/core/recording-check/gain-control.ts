@@ -10,7 +10,7 @@ const leastDb = 1.5;
 const lastBitDb = -91;
 
 /** How far the background sinks after loud strokes under what it is in pauses, dB; NaN where that can't be told. */
-export function duckingDb({ afterLoudDb, pauseDb }: QuietCourse): number {
+function duckingDb({ afterLoudDb, pauseDb }: QuietCourse): number {
   const late = afterLoudDb.slice(Math.ceil(fromSeconds / binSeconds));
   if (late.length === 0) return Number.NaN;
   return pauseDb - Math.min(...late);

@@ -27,7 +27,7 @@ const dead = { fromDb: -110, toDb: -92, placeDb: -88, accentDb: -45, missedShare
  * By how much a sound dies away faster than it did just before, dB over 60 ms: the sum of dying sounds over a steady
  * noise only ever gets slower (its logarithm is convex), so that more than chance means that something closed.
  */
-export function kneeDb(heardDb: readonly number[]): number {
+function kneeDb(heardDb: readonly number[]): number {
   const courseDb = heardDb.map((level) => Math.max(level, lastBitDb));
   const before = Math.round(fall.before / binSeconds);
   const after = Math.round(fall.after / binSeconds);
@@ -44,7 +44,7 @@ export function kneeDb(heardDb: readonly number[]): number {
 const bins = { usual: 20, long: 60 };
 
 /** The knee that the middle one of a take's sounds has, or of those that a long quiet follows. */
-export function kneeOf({ decaysDb }: QuietCourse): number {
+function kneeOf({ decaysDb }: QuietCourse): number {
   const middle = (least: number) => {
     const some = decaysDb.filter(({ length }) => length >= least);
     return some.length === 0 ? 0 : median(some.map(kneeDb));

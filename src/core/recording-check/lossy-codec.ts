@@ -9,7 +9,7 @@ import { allLevels } from './spoiled-measures.ts';
 const leastDb = 3;
 
 /** How far the quiet rises just before strokes, dB; NaN where there are too few. */
-export const preEchoDb = ({ beforeDb, earlierDb }: QuietCourse): number => beforeDb - earlierDb;
+const preEchoDb = ({ beforeDb, earlierDb }: QuietCourse): number => beforeDb - earlierDb;
 
 /**
  * A lossy codec, or another processing in blocks such as noise suppression: a faint echo comes before the stroke, which

@@ -7,7 +7,7 @@ const near = { said: 16, levels: 9, all: 5 };
 const fewest = 4;
 
 /** How far the softer written strokes stand above the noise in their own band, dB; null without enough strokes. */
-export function tapToNoiseDb({ performance, noiseDb }: HeardRecording): number | null {
+function tapToNoiseDb({ performance, noiseDb }: HeardRecording): number | null {
   const taps = performance.strokes.filter(({ slot }) => !slot.accent);
   const some = taps.length >= fewest ? taps : performance.strokes;
   if (some.length < fewest) return null;

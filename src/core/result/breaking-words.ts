@@ -20,7 +20,7 @@ export function breakWords({ state, bpm }: BrokenDimension): string {
 export function breakRange({ low, high, scores }: BrokenDimension): string {
   const slowest = tempo(scores[0]!.bpm);
   const fastest = tempo(scores.at(-1)!.bpm);
-  if (low === null && high === null) return 'this take can’t tell where';
+  if (low === null && high === null) return "this take can't tell where";
   if (low === null) return `likely below ${tempo(high!)}, and it may be below ${slowest}`;
   if (high !== null) return `likely between ${tempo(low)} and ${tempo(high)}`;
   return low === scores.at(-1)!.bpm

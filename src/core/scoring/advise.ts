@@ -9,7 +9,7 @@ import { tempoAdvice } from './tempo-advice.ts';
 type Advice = TakeResult['advice'];
 
 /** More than three things nobody works on at once. Our judgement. */
-export const mostFindings = 3;
+const mostFindings = 3;
 const mostStrokes = 8;
 
 /** What turned accents bring with them: these findings compare strokes by where accents are written. */

@@ -17,10 +17,10 @@ export type ScoredTake =
   | { readonly state: 'not-scored'; readonly reason: Reason };
 
 /** Below this a score would rest on too few strokes to mean anything: eight beats of triplets. Our judgement. */
-export const fewestStrokes = 24;
+const fewestStrokes = 24;
 
 /** Least share of the applicable dimensions' weight that must be there for an overall score. Our judgement. */
-export const leastCoverage = 0.5;
+const leastCoverage = 0.5;
 
 /**
  * Scores a take's measures by a rubric. A dimension is the weighted mean of its measures' scores, the overall score the

@@ -4,7 +4,7 @@ import type { Decoded } from './packet-decoder.ts';
 import { fileStore, memoryStore, type SampleStore, type ScratchFile } from './sample-store.ts';
 
 /** Samples of all channels together after which decoding stops: 12 hours of one channel at 48 kHz, 8 GB. */
-export const mostDecoded = 2 ** 31;
+const mostDecoded = 2 ** 31;
 
 /** More sound than may be decoded. */
 export class TooMuchSound extends Error {

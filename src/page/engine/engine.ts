@@ -14,7 +14,7 @@ import type {
 import type { HeardRecording, HeardTold } from './heard-recording.ts';
 
 /** The engine's refusal; its message is a sentence for the user. */
-export class EngineFault extends Error {
+class EngineFault extends Error {
   override readonly name = 'EngineFault';
 }
 

@@ -14,7 +14,7 @@ export function HowItWorks() {
           it goes.
         </li>
         <li>
-          Put the microphone an arm’s length from the pad, not on the same table: a table carries every stroke
+          Put the microphone an arm's length from the pad, not on the same table: a table carries every stroke
           into it.
         </li>
         <li>
@@ -25,25 +25,25 @@ export function HowItWorks() {
       <h2 id="speaker-or-headphones">Speaker or headphones</h2>
       <p>
         From a speaker, the click is heard in the recording, found and taken out of it, and your strokes are
-        held against it. In headphones it isn’t in the recording; then the page has to know how long the sound
+        held against it. In headphones it isn't in the recording; then the page has to know how long the sound
         takes to you and back. It measures that once for each output (see “Microphone”). Until then, and with
         wireless headphones always, it says nothing of ahead or behind; everything else is told all the same.
       </p>
       <h2>What the figures say</h2>
       <p>
         Each one comes with the range it likely lies in. A short line shows gross faults only, and the range
-        says so. Levels of takes made with another pad, phone or place don’t compare. Sound tells nothing of
+        says so. Levels of takes made with another pad, phone or place don't compare. Sound tells nothing of
         technique, stick height, grip or tension, and nothing is said of them.
       </p>
       <h2 id="where-your-takes-are">Where your takes are</h2>
       <p>
         On this device, in this browser, under this address, and nowhere else: nothing you play is sent
         anywhere. Another browser or another device has takes of its own; a take file carries takes across.
-        Clearing the browser’s data for this page deletes them, so save what matters.
+        Clearing the browser's data for this page deletes them, so save what matters.
       </p>
       <h2>On a phone, and without a net</h2>
       <p>
-        After the first visit the page works without a net. “Install” or “Add to home screen” in the browser’s
+        After the first visit the page works without a net. “Install” or “Add to home screen” in the browser's
         menu puts it beside your other apps; then a recording made elsewhere can be shared to it.
       </p>
       <h2>Look after yourself</h2>
@@ -54,7 +54,7 @@ export function HowItWorks() {
       </p>
       <p>
         <strong>Ears.</strong> Drums and loud clicks in headphones can harm hearing. Keep the click low, leave
-        one ear free or use a small speaker, and follow the rules of your place. A recording can’t tell how
+        one ear free or use a small speaker, and follow the rules of your place. A recording can't tell how
         loud the room was.
       </p>
       <h2>Keys</h2>

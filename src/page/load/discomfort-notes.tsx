@@ -30,7 +30,7 @@ export function DiscomfortNotes({ person, today, notes, changed }: Props) {
     <section aria-labelledby="discomfort">
       <h2 id="discomfort">Does something hurt?</h2>
       <p>
-        Stop at pain, tingling or numbness and don’t play through it; see a physician or physiotherapist if it
+        Stop at pain, tingling or numbness and don't play through it; see a physician or physiotherapist if it
         comes back. Nothing here judges what it is. After a note no faster tempo is advised for a week. Notes
         stay in this library: they never go along with a take.
       </p>

@@ -62,7 +62,7 @@ function Sums({ caption, first, sums }: SumsProps) {
             <td data-name="strokes right">{R.toLocaleString('en-GB')}</td>
             <td data-name="strokes left">
               {L.toLocaleString('en-GB')}
-              {untold > 0 && ` (and ${untold.toLocaleString('en-GB')} whose hand isn’t told)`}
+              {untold > 0 && ` (and ${untold.toLocaleString('en-GB')} whose hand isn't told)`}
             </td>
           </tr>
         ))}

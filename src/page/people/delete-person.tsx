@@ -38,7 +38,7 @@ export function DeletePerson({ person: { id, name, takes }, attempt }: Props) {
               ? 'No take is kept.'
               : `${counted(takes, 'take')} with recordings, results and remarks will be gone`}
             {takes === 0 ? ' Assignments' : ', and assignments'}, practice written down and notes
-            {takes === 0 ? ' will be gone' : ' too'}. They can’t be brought back. Export the takes first if in
+            {takes === 0 ? ' will be gone' : ' too'}. They can't be brought back. Export the takes first if in
             doubt; a copy that was made before still holds them.
           </p>
         </Confirm>

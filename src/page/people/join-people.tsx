@@ -48,7 +48,7 @@ export function JoinPeople({ person, others, attempt }: Props) {
         >
           <p>
             {counted(person.takes, 'take')} of {person.name}, with all assignments, practice and notes, will
-            belong to {into.name}. The name {person.name} goes. They can’t be told apart again.
+            belong to {into.name}. The name {person.name} goes. They can't be told apart again.
           </p>
         </Confirm>
       )}

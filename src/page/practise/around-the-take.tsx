@@ -29,7 +29,7 @@ export function AroundTheTake({ guessFirst, discomfort, change, setDiscomfort }:
       </label>
       {discomfort && (
         <p class="fault" role="status">
-          Then rest. Don’t play through it; if it comes back, see a physician or physiotherapist. No faster
+          Then rest. Don't play through it; if it comes back, see a physician or physiotherapist. No faster
           tempo will be advised.
         </p>
       )}

@@ -37,7 +37,7 @@ export function BreakdownNote({ why, bpm, stop, goOn }: Props) {
 export function CoveredNote() {
   return (
     <p class="covered" role="status">
-      The microphone hears the click on top of most of your notes, so the page can’t tell where it breaks:
+      The microphone hears the click on top of most of your notes, so the page can't tell where it breaks:
       press Stop when the beat gets away from you. With the click in headphones it could.
     </p>
   );

@@ -22,7 +22,7 @@ export interface ClickChoice {
 }
 
 /** Soft to begin with; nothing that draws the eye while playing. Our judgement. */
-export const firstClick: ClickChoice = {
+const firstClick: ClickChoice = {
   sound: 'wood',
   subdivisions: 1,
   bell: false,
@@ -73,7 +73,7 @@ export const keptClick = (): ClickChoice => soundClick(readKept(key));
 export const keepClick = (click: ClickChoice): void => writeKept(key, click);
 
 /** A choice of whatever was kept: every part that isn't sound is the first one's. */
-export function soundClick(kept: unknown): ClickChoice {
+function soundClick(kept: unknown): ClickChoice {
   const { sound, subdivisions, bell, silence, volume, strokesShown } =
     typeof kept === 'object' && kept !== null ? (kept as Record<string, unknown>) : {};
   const flag = (value: unknown, plain: boolean) => (typeof value === 'boolean' ? value : plain);

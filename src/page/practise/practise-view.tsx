@@ -96,7 +96,7 @@ export function PractiseView() {
           />
           {discomfort && chosen.ok && chosen.rising && (
             <p class="fault" role="status">
-              This isn’t the day to look for a limit: nothing that gets faster and faster can be started.
+              This isn't the day to look for a limit: nothing that gets faster and faster can be started.
             </p>
           )}
           <MicrophoneNote />

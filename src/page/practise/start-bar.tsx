@@ -39,7 +39,7 @@ export function StartBar({ sheet, click, start }: Props) {
   return (
     <div class="start-bar">
       {restDue(playedLately(now), now) && (
-        <p class="quiet">You have played for most of an hour: ten minutes’ rest does hands and ears good.</p>
+        <p class="quiet">You have played for most of an hour: ten minutes' rest does hands and ears good.</p>
       )}
       <button type="button" disabled={sheet === null} onClick={() => void hear()}>
         {hearing ? '■ Be quiet' : '♪ Hear it'}

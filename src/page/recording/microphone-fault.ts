@@ -15,13 +15,13 @@ export interface MicrophoneFault {
 
 const sentences: Readonly<Record<MicrophoneFaultCode, string>> = {
   denied:
-    'The browser may not use the microphone. Allow it in the browser’s settings for this page (often a sign beside the address), then try again.',
+    "The browser may not use the microphone. Allow it in the browser's settings for this page (often a sign beside the address), then try again.",
   none: 'No microphone was found. Plug one in or switch it on, then try again.',
   'in-use': 'Another program has the microphone. End calls and other recorders, then try again.',
   insecure:
     'Browsers open the microphone only on a safe connection. Open this page under an address that begins with https://, or on this device under localhost.',
-  unsupported: 'This browser can’t record. Use a current version of any common browser.',
-  gone: 'The microphone chosen last time isn’t there any more. Choose another one.',
+  unsupported: "This browser can't record. Use a current version of any common browser.",
+  gone: "The microphone chosen last time isn't there any more. Choose another one.",
   'not-opened': 'The microphone could not be opened. Unplug it and plug it in again, or load the page anew.',
 };
 

@@ -11,11 +11,11 @@ export function GuessAnswer({
   readonly guess: GuessAnswers;
 }) {
   const truth = guessTruth(result);
-  const line = (i: number | null) => (i === null ? 'you couldn’t tell' : `line ${i + 1}`);
+  const line = (i: number | null) => (i === null ? "you couldn't tell" : `line ${i + 1}`);
   const said = <Answer extends string>(answer: Answer | null, words: Readonly<Record<Answer, string>>) =>
-    answer === null ? 'you couldn’t tell' : words[answer];
+    answer === null ? "you couldn't tell" : words[answer];
   const heard = <Answer extends string>(answer: Answer | null, words: Readonly<Record<Answer, string>>) =>
-    answer === null ? 'the take doesn’t tell.' : `${words[answer]}.`;
+    answer === null ? "the take doesn't tell." : `${words[answer]}.`;
   const { taps } = guess;
   return (
     <ul class="guess-answer">

@@ -32,7 +32,7 @@ export function GuessForm({ result, done }: Props) {
       <p>Guess first, then see: that trains the ear. What you guess is kept with the take.</p>
       {lines.length > 1 && (
         <Choice label="Which line was the weakest?" value={line} set={setLine}>
-          <option value="">I can’t tell</option>
+          <option value="">I can't tell</option>
           {lines.map(({ label }, i) => (
             <option key={`${i} ${label}`} value={i}>
               {`${i + 1}. ${label.slice(0, 60)}`}
@@ -41,7 +41,7 @@ export function GuessForm({ result, done }: Props) {
         </Choice>
       )}
       <Choice label="The tempo, from start to end" value={tempo} set={setTempo}>
-        <option value="">I can’t tell</option>
+        <option value="">I can't tell</option>
         {(Object.keys(tempoWords) as TempoGuess[]).map((one) => (
           <option key={one} value={one}>
             {tempoWords[one]}
@@ -50,7 +50,7 @@ export function GuessForm({ result, done }: Props) {
       </Choice>
       {accent.includes(true) && accent.includes(false) && (
         <Choice label="The taps" value={taps} set={setTaps}>
-          <option value="">I can’t tell</option>
+          <option value="">I can't tell</option>
           {(Object.keys(tapsWords) as TapsGuess[]).map((one) => (
             <option key={one} value={one}>
               {tapsWords[one]}
@@ -73,7 +73,7 @@ export function GuessForm({ result, done }: Props) {
           Show me
         </button>
         <button type="button" onClick={() => done(null)}>
-          Don’t ask this time
+          Don't ask this time
         </button>
       </div>
     </section>

@@ -10,7 +10,7 @@ export function FirstVisit() {
   return (
     <section class="first-visit" aria-label="What this page is">
       <p>
-        Choose an exercise, put the phone or microphone an arm’s length from your pad, and play along with the
+        Choose an exercise, put the phone or microphone an arm's length from your pad, and play along with the
         click. When you stop, you see how even your notes, accents and hands were, and what to work on next.
         Everything happens on this device: nothing you play is sent anywhere.
       </p>

@@ -24,7 +24,7 @@ export function hearPair(): void {
       matched.checked = false;
       matched.disabled = true;
       said.textContent =
-        'This device doesn’t let a page set the volume: both are heard as they were recorded.';
+        "This device doesn't let a page set the volume: both are heard as they were recorded.";
     }
   };
   matched.addEventListener('change', level);

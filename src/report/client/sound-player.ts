@@ -83,7 +83,7 @@ export function soundPlayer(context: AudioContext, sampleRate: number, ended: ()
 }
 
 /** A source that plays samples once. */
-export function blockSource(
+function blockSource(
   context: BaseAudioContext,
   samples: Float32Array,
   sampleRate: number,

@@ -98,5 +98,5 @@ function faultList(takes: readonly FolderTake[]): string {
     ({ recording, fault }) =>
       `<li><strong>${outsideText(recording, 120)}</strong><span class="reason">${outsideText(fault ?? '', 400)}</span></li>`,
   );
-  return `<section id="faults"><h2>What couldn’t be graded</h2><ul class="session-lines">${items.join('')}</ul></section>`;
+  return `<section id="faults"><h2>What couldn't be graded</h2><ul class="session-lines">${items.join('')}</ul></section>`;
 }

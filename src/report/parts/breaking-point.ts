@@ -19,7 +19,7 @@ export function breakingPoint({ breaking = [], sheet }: TakeResult): string {
   });
   return `<section id="breaking-point"><h2>Breaking point</h2>
 ${parts.join('')}
-<p class="note">One bar a tempo, the slowest first: the taller, the better it scored. Where it was not there yet, the bar is hollow with a cross over it. A player’s own limit moves from day to day; one take shows one day.</p></section>`;
+<p class="note">One bar a tempo, the slowest first: the taller, the better it scored. Where it was not there yet, the bar is hollow with a cross over it. A player's own limit moves from day to day; one take shows one day.</p></section>`;
 }
 
 function table({ dimensions }: BreakingPoints): string {

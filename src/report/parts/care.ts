@@ -7,5 +7,5 @@ gives no medical advice.</p>
 <p><strong>Ears.</strong> Drums and loud clicks in headphones can harm hearing. Keep the click low, leave one ear free
 or use a small speaker, and follow the rules of your place; in the USA the recommended limit is 85 dBA over eight hours,
 halved in time for every 3 dB more. The levels in this report say nothing about how loud the room was: a recording
-can’t tell that.</p></section>`;
+can't tell that.</p></section>`;
 }

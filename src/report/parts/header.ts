@@ -18,7 +18,7 @@ const held: Record<TakeResult['reference']['kind'], string> = {
 const handsTold: Record<TakeResult['hands'], string> = {
   'as-written': 'as written in the exercise; not heard',
   'confirmed-by-sound': 'as written, and the sound agrees',
-  'not-told': 'can’t be told in this take',
+  'not-told': "can't be told in this take",
 };
 
 /** Title of the report and what was recorded, how long, and against what it was held. */

@@ -8,7 +8,7 @@ const neverFromSound = 'Sound alone never tells technique, stick height, grip or
 export function limits({ recording, warnings, cannotTell }: TakeResult): string {
   const heard = recordingShown(recording.check, warnings);
   const alone = cannotTell.some(({ code }) => code === 'never-from-sound') ? '' : `<p>${neverFromSound}</p>`;
-  return `<section id="limits">${heard}<h2>What this take can’t tell</h2>${list(cannotTell)}
+  return `<section id="limits">${heard}<h2>What this take can't tell</h2>${list(cannotTell)}
 ${alone}
 <p>A figure is as good as the recording: levels can be compared only between takes made with the same phone or microphone in the same place.</p></section>`;
 }

@@ -14,13 +14,13 @@ const standings: Readonly<Record<keyof typeof titles, Record<Difference['standin
     alike: 'like the model',
     above: 'later than the model',
     below: 'earlier than the model',
-    'not-told': 'can’t be told yet',
+    'not-told': "can't be told yet",
   },
   'model-level': {
     alike: 'like the model',
     above: 'louder than the model',
     below: 'softer than the model',
-    'not-told': 'can’t be told yet',
+    'not-told': "can't be told yet",
   },
 };
 
@@ -35,13 +35,13 @@ export function model({ model: played, sheet }: TakeResult): string {
   const left =
     played.linesLeftOut === 0
       ? ''
-      : `<p class="note">${played.linesLeftOut} ${played.linesLeftOut === 1 ? 'line of the sheet isn’t' : 'lines of the sheet aren’t'} in the model and left out here.</p>`;
+      : `<p class="note">${played.linesLeftOut} ${played.linesLeftOut === 1 ? "line of the sheet isn't" : "lines of the sheet aren't"} in the model and left out here.</p>`;
   return `<section id="model"><h2>Against the model</h2>
-<p>Held against ${outsideText(played.name)}: ${alike} of ${played.measures.length} figures are like the model’s.</p>
+<p>Held against ${outsideText(played.name)}: ${alike} of ${played.measures.length} figures are like the model's.</p>
 <div class="scroll" tabindex="0" role="region" aria-label="Against the model"><table><thead><tr><th scope="col">Stroke</th><th scope="col">What</th>
 <th scope="col" class="number">Difference</th><th scope="col" class="number">Likely between</th><th scope="col">In words</th></tr></thead>
 <tbody>${rows.join('')}</tbody></table></div>${left}
-<p class="note">Plus is later or louder than the model. Where it can’t be told yet, more repeats in one take, of either, would tell.</p></section>`;
+<p class="note">Plus is later or louder than the model. Where it can't be told yet, more repeats in one take, of either, would tell.</p></section>`;
 }
 
 function row(one: Difference, id: keyof typeof titles, several: boolean): string {
@@ -49,7 +49,7 @@ function row(one: Difference, id: keyof typeof titles, several: boolean): string
   const name = `${several ? `line ${scope.line + 1}, ` : ''}partial ${scope.partial}${scope.accent ? ', accent' : ''}`;
   const head = `<th scope="row">${name}</th><td>${titles[id]}</td>`;
   if (outcome.state !== 'measured') {
-    const why = outcome.state === 'not-applicable' ? 'doesn’t apply here' : 'couldn’t be measured';
+    const why = outcome.state === 'not-applicable' ? "doesn't apply here" : "couldn't be measured";
     return `<tr>${head}<td class="number">–</td><td class="number">–</td><td>${why}</td></tr>`;
   }
   const value = escapeHtml(formatFigure(outcome.value, unit));

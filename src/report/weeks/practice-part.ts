@@ -38,7 +38,7 @@ export function practicePart(load: PracticeLoad, images: Readonly<Record<string,
   const jumps = jumpSentences(load).map((one) => `<li>${one}</li>`);
   const strokes = load.weeks.at(-1)!.strokes;
   return `<section id="practice"><h2>Practice</h2>
-<p>${recordedOnlyWords(load)} In the last week ${strokes.R} strokes right, ${strokes.L} left${strokes.untold > 0 ? `, ${strokes.untold} whose hand isn’t told` : ''}.</p>
+<p>${recordedOnlyWords(load)} In the last week ${strokes.R} strokes right, ${strokes.L} left${strokes.untold > 0 ? `, ${strokes.untold} whose hand isn't told` : ''}.</p>
 ${jumps.length === 0 ? '' : `<p>Weeks with much more than before:</p><ul>${jumps.join('')}</ul><p class="note">${jumpNote}</p>`}
 <div class="pictures">${weekPicture(picture, images)}</div>
 ${dayTable(load)}</section>`;

@@ -93,7 +93,7 @@ function guessPart(guesses: readonly GuessRecord[]): string {
   if (guesses.length === 0) return '';
   const items = guesses.map((one) => `<li>${escapeHtml(guessWords(one))}</li>`);
   return `<section id="guesses"><h2>How well the guesses fit</h2>
-<p>Before a take’s figures were shown, these questions were answered by ear.</p><ul>${items.join('')}</ul></section>`;
+<p>Before a take's figures were shown, these questions were answered by ear.</p><ul>${items.join('')}</ul></section>`;
 }
 
 function exercisePart(
@@ -138,8 +138,8 @@ function trends({ figures }: ExerciseProgress): string {
   const note =
     silent.length === 0
       ? ''
-      : `<p class="note">Not compared, since pad, sticks or recording device differ or weren’t noted: ${escapeHtml(silent.map(({ id }) => measureName(id).toLowerCase()).join(', '))}.</p>`;
+      : `<p class="note">Not compared, since pad, sticks or recording device differ or weren't noted: ${escapeHtml(silent.map(({ id }) => measureName(id).toLowerCase()).join(', '))}.</p>`;
   return `<table class="stack"><thead><tr><th scope="col">Figure</th><th scope="col">Last day</th><th scope="col">Change a week (95 % interval)</th>
 <th scope="col">Trend</th><th scope="col">Rests on</th></tr></thead><tbody>${rows.join('')}</tbody></table>${note}
-<p class="note">Each trend is judged by itself: of twenty that don’t move, one may be called a trend.</p>`;
+<p class="note">Each trend is judged by itself: of twenty that don't move, one may be called a trend.</p>`;
 }

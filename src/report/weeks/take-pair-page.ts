@@ -56,7 +56,7 @@ export function takePairPage(pair: TakePair, parts: PageParts): string {
       lead: `<div class="two">${takes.map((take, i) => facts(take, names[i]!)).join('')}</div>`,
       body: [
         `<div class="verdict"><p><strong>One take against one: the difference is shown, without a verdict.</strong></p>
-<p>A single take is one day’s form. To know whether something changed, compare days: a verdict needs three days on each side.</p></div>`,
+<p>A single take is one day's form. To know whether something changed, compare days: a verdict needs three days on each side.</p></div>`,
         unlike(compared),
         listen(takes, both),
         figures(compared),
@@ -83,7 +83,7 @@ function facts({ player, played, exercise, conditions }: PairTake, name: string)
 function unlike({ likeness: { differ, unknown, timing, levels } }: TakeDifference): string {
   const parts = [
     ...(differ.length > 0
-      ? [`<p><strong>These takes aren’t alike: they differ in ${conditionList(differ)}.</strong></p>`]
+      ? [`<p><strong>These takes aren't alike: they differ in ${conditionList(differ)}.</strong></p>`]
       : []),
     ...(timing
       ? []
@@ -92,7 +92,7 @@ function unlike({ likeness: { differ, unknown, timing, levels } }: TakeDifferenc
         ]),
     ...(timing && !levels
       ? [
-          '<p>Levels aren’t compared: the same pad, sticks and recording device must be noted with both takes.</p>',
+          "<p>Levels aren't compared: the same pad, sticks and recording device must be noted with both takes.</p>",
         ]
       : []),
     ...(unknown.length > 0 ? [`<p>Not noted with both takes: ${conditionList(unknown)}.</p>`] : []),
@@ -109,7 +109,7 @@ function listen(takes: TakePair['takes'], both: boolean): string {
     const label = `Sound of the ${names[i]}`;
     return `<div><h3>${names[i]!.charAt(0).toUpperCase()}${names[i]!.slice(1)}</h3>${
       sound === null
-        ? '<p class="note">Its recording isn’t kept.</p>'
+        ? `<p class="note">Its recording isn't kept.</p>`
         : `<audio id="${i === 0 ? 'first' : 'second'}-sound" controls preload="auto" aria-label="${label}" src="${escapeHtml(sound)}"></audio>`
     }</div>`;
   });
@@ -125,7 +125,7 @@ function figures({ figures: all }: TakeDifference): string {
   const rows = all.filter(({ first, second }) => first !== null || second !== null).map(figureRow);
   return `<section id="both-figures"><h2>Figures</h2><table class="stack"><thead><tr><th scope="col">Figure</th><th scope="col">First</th>
 <th scope="col">Second</th><th scope="col">Difference</th></tr></thead><tbody>${rows.join('')}</tbody></table>
-<p class="note">In brackets the 95 % interval: what the strokes of this one take can’t tell apart.</p></section>`;
+<p class="note">In brackets the 95 % interval: what the strokes of this one take can't tell apart.</p></section>`;
 }
 
 function figureRow({ figure, first, second, difference, withheld }: FigureDifference): string {

@@ -36,5 +36,5 @@ export function verdictTable(
   return `<table class="stack"><thead><tr><th scope="col">Figure</th><th scope="col">${before}</th><th scope="col">${after}</th>
 <th scope="col">Change (95 % interval)</th><th scope="col">Verdict</th></tr></thead><tbody>${rows.join('')}</tbody></table>
 ${items.length === 0 ? '' : `<p>What would tell more:</p><ul>${items.join('')}</ul>`}
-<p class="note">Days are compared, not takes. All figures of this table together claim a change that isn’t there in fewer than one comparison of twenty.</p>`;
+<p class="note">Days are compared, not takes. All figures of this table together claim a change that isn't there in fewer than one comparison of twenty.</p>`;
 }

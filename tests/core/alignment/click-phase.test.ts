@@ -20,7 +20,7 @@ describe('clickPhase', () => {
   const sheet = sheetOf(line('>RLR >LRL'));
   const main = mainSlots(layOut(sheet), sheet);
   const price = clickPhase(click, main, Float64Array.of(1, 1 + 0.5 / 3, 1.25));
-  it('favours a start at the slot’s own place in the beat', () => {
+  it("favours a start at the slot's own place in the beat", () => {
     expect(price(0, 0, 0.5)).toBeGreaterThan(1);
     expect(price(1, 0, 0.5)).toBeLessThan(-2);
     expect(price(1, 1, 0.5)).toBeGreaterThan(1);

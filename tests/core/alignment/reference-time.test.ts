@@ -18,7 +18,7 @@ const due = (take: SimulatedTake) => {
 };
 
 describe('dueTimes', () => {
-  it('are the click’s own, whatever the habit of playing ahead', () => {
+  it("are the click's own, whatever the habit of playing ahead", () => {
     const take = simulateTake({ sheet, seed: 1, jitter: 0, click: true });
     const clickAt = take.strokes[0]!.time + 0.025;
     const click = { ...take.click!, times: take.click!.times.map((_, i) => clickAt - 2.4 + 0.6 * i) };

@@ -13,7 +13,7 @@ function sheet(text: string) {
 const two = sheet('>RLR >LRL >RLR >LRL ; tempo: 120 ; times: 2 ; rest: 2\nRL RL RL ; bar: 3 ; tempo: 60\n');
 
 describe('planClicks', () => {
-  it('counts a bar in, then clicks on every beat at each line’s tempo', () => {
+  it("counts a bar in, then clicks on every beat at each line's tempo", () => {
     const { clicks, firstBeat, duration } = planClicks(two, plainClick);
     expect(firstBeat).toBeCloseTo(2, 12);
     expect(duration).toBeCloseTo(2 + 10 * 0.5 + 3, 12);

@@ -13,7 +13,7 @@ it('lasts to the end where nothing follows', () => {
   expect(clearSeconds(1, [at(1)], 3)).toBeCloseTo(1.9985, 12);
 });
 
-it('passes over what may be the room’s answer', () => {
+it("passes over what may be the room's answer", () => {
   expect(clearSeconds(1, [at(1), at(1.03, -45), at(1.4)], 60)).toBeCloseTo(0.3985, 12);
 });
 

@@ -67,7 +67,7 @@ describe('leftOver', () => {
     expect(leftAt(floatSource(rate, new Float32Array(rate)), 0.5)).toBeCloseTo(1, 6);
   });
 
-  it('is told from the click’s start when a stroke covers the rest', () => {
+  it("is told from the click's start when a stroke covers the rest", () => {
     const struck = recording(9000).read(0, 0, rate);
     const burst = whiteNoise(2000, 0.5, 3);
     burst.forEach((value, n) => {

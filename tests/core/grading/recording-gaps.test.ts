@@ -31,7 +31,7 @@ describe('withUnheard', () => {
 });
 
 describe('strokesOutsideGaps', () => {
-  it('drops what a gap’s edges make', () => {
+  it("drops what a gap's edges make", () => {
     const strokes = [0.98, 0.995, 1.05, 1.105, 1.12].map((time) => padStroke(time));
     const kept = strokesOutsideGaps(strokes, [{ at: 1000, frames: 100 }], 1000);
     expect(kept.map(({ time }) => time)).toEqual([0.98, 1.12]);

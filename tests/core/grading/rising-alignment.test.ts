@@ -15,7 +15,7 @@ const question = (worstAt: number, seed: number) => {
 };
 
 describe('risingAlignment', () => {
-  it('changes nothing where every run lies at its line’s tempo', () => {
+  it("changes nothing where every run lies at its line's tempo", () => {
     const clean = question(400, 1);
     expect(risingAlignment(clean)).toEqual(alignTake(clean));
   });

@@ -5,7 +5,7 @@ import { madeTake } from './made-take.ts';
 const { alignment, strokes } = madeTake();
 
 describe('segmentList', () => {
-  it('gives each run its state, its strokes’ first and last time and its tempo', () => {
+  it("gives each run its state, its strokes' first and last time and its tempo", () => {
     const list = segmentList(alignment, strokes);
     expect(list.map(({ firstSlot, lastSlot, state }) => [firstSlot, lastSlot, state])).toEqual([
       [0, 3, 'abandoned'],
@@ -20,7 +20,7 @@ describe('segmentList', () => {
     });
   });
 
-  it('takes the run’s own start where no stroke lies in it', () => {
+  it("takes the run's own start where no stroke lies in it", () => {
     const [segment] = segmentList({ ...alignment, matches: [] }, strokes);
     expect([segment!.from, segment!.to]).toEqual([1, 1]);
   });

@@ -4,7 +4,7 @@ import { silencesOf } from '../../../src/core/grading/silences-of.ts';
 const click = { times: [1, 1.5, 2, 2.5, 3, 3.5], calibrated: true, uncertaintyMs: 0 };
 
 describe('silencesOf', () => {
-  it('goes from the first beat that didn’t sound to the next that did', () => {
+  it("goes from the first beat that didn't sound to the next that did", () => {
     const audible = [true, false, false, true, false, true];
     expect(silencesOf({ ...click, audible })).toEqual([
       { from: 1.5, to: 2.5 },

@@ -40,7 +40,7 @@ describe('clock-spread', () => {
     });
   });
 
-  it('says so where the intervals don’t split', () => {
+  it("says so where the intervals don't split", () => {
     // A tempo that swings to and fro makes neighbouring intervals alike.
     const swing = (slot: { beatTime: number }) => 0.06 * Math.sin((2 * Math.PI * slot.beatTime) / 9);
     const take = play(1, { player: { ...players['no click']!, motor: 0.0001 }, habit: swing });

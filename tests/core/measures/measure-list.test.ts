@@ -58,7 +58,7 @@ describe('measures', () => {
   );
 
   it.each(measures.map((m) => [m.id, m] as const))(
-    '%s says in short sentences how it comes about, how to read it and what it can’t tell',
+    "%s says in short sentences how it comes about, how to read it and what it can't tell",
     (_, { formula, interval, reading, limits, reasons }) => {
       expect(formula.length).toBeGreaterThan(15);
       expect(limits.length).toBeGreaterThan(0);

@@ -33,7 +33,7 @@ describe('motor-spread', () => {
     });
   });
 
-  it('says so where the intervals don’t split', () => {
+  it("says so where the intervals don't split", () => {
     // A tempo that swings to and fro makes neighbouring intervals alike.
     const swing = (slot: { beatTime: number }) => 0.06 * Math.sin((2 * Math.PI * slot.beatTime) / 9);
     const take = play(1, { player: { ...players['no click']!, motor: 0.0001 }, habit: swing });
@@ -42,13 +42,13 @@ describe('motor-spread', () => {
 });
 
 describe('the error of finding strokes', () => {
-  it('is taken out of the movement’s part', () => {
+  it("is taken out of the movement's part", () => {
     const runs = 200;
     const { mean } = coverage(runs, (seed) => play(seed, { timeSe: 0.0018 }), 4, motorSpread);
     expect(Math.abs(mean - 4)).toBeLessThan(0.4);
   });
 
-  it('leaves no figure where it is as large as the movement’s part', () => {
+  it("leaves no figure where it is as large as the movement's part", () => {
     expect(outcomeOf(motorSpread, play(1, { timeSe: 0.004 }))).toMatchObject({
       reason: { code: 'found-too-coarsely' },
     });

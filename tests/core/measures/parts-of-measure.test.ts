@@ -36,7 +36,7 @@ describe('measureWithParts', () => {
     expect(figure(take, 'lost-accents', {}).value).toBeCloseTo(12.5, 9);
   });
 
-  it('fits a line’s habits to the line alone', () => {
+  it("fits a line's habits to the line alone", () => {
     const take = simulatedPerformance({
       sheet: `tempo: 100\n${sheet}`,
       seed: 1,

@@ -96,7 +96,7 @@ describe('silentWander', () => {
     }
   });
 
-  it('is the mean of the silences’ median slopes, weighted by their beats', () => {
+  it("is the mean of the silences' median slopes, weighted by their beats", () => {
     const take = played([1, 2, 4], 13, scatter(players['independent jitter']!, 13, 7));
     const lines = take.silences.map(({ from, to }) => {
       const inside = take.strokes.filter(({ time }) => time >= from - beat / 6 && time < to - beat / 6);
@@ -138,7 +138,7 @@ describe('silentWander', () => {
     expect(share).toBeLessThan(most);
   });
 
-  it('isn’t bent by a stroke that landed far off', () => {
+  it("isn't bent by a stroke that landed far off", () => {
     const own = scatter(players['quick corrector']!, 12, 3);
     const value = (far: number) =>
       figureOf(

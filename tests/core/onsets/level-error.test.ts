@@ -31,7 +31,7 @@ describe('levelError', () => {
     expect(told / scatter).toBeLessThan(1.35);
   });
 
-  it('tells a hum in the stroke’s own place from hiss of the same power', () => {
+  it("tells a hum in the stroke's own place from hiss of the same power", () => {
     const [found, hum] = [tone(1, 0), tone(1, 1)];
     const hiss = whiteNoise(length, Math.sqrt(energy(hum) / length), 3);
     const of = (left: Float32Array) =>

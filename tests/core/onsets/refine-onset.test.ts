@@ -71,7 +71,7 @@ describe('refineOnset', () => {
     for (const time of at) expect(Math.abs(time - at[0]!)).toBeLessThan(0.00003);
   });
 
-  it('finds the change that Akaike’s criterion finds', () => {
+  it("finds the change that Akaike's criterion finds", () => {
     // Twenty samples whose AIC (Maeda 1985, as in ObsPy's aic_simple) is least at index 9: the first sample of the
     // signal is number 10. The noise before them is put on in front.
     const noise = [0.1, -0.2, 0.15, -0.1, 0.05, -0.15, 0.2, -0.05, 0.1, -0.1];

@@ -10,7 +10,7 @@ import { strokesInNoise } from '../../support/made-strokes.ts';
 const seeds = [7601, 7602, 7603, 7604, 7605, 7606];
 
 describe.each(['talk-and-noodling-first', 'stick-count-in', 'busy-room'] as const)('in %s', (name) => {
-  it('the pad’s strokes are told from everything else, over six performances', () => {
+  it("the pad's strokes are told from everything else, over six performances", () => {
     const { recall, precision } = pooled(seeds.map((seed) => heardScenario(name, seed)));
     expect(recall).toBeGreaterThanOrEqual(0.998);
     expect(precision).toBeGreaterThanOrEqual(0.97);

@@ -48,7 +48,7 @@ describe('compareSetUp', () => {
     expect(share(verdicts(0, 4), 'not-told')).toBeGreaterThan(0.5);
   });
 
-  it('doesn’t call a microphone that moved to one side alike', () => {
+  it("doesn't call a microphone that moved to one side alike", () => {
     const moved = compareSetUp(played(1, -17, 0.8, -6), played(2, -20, 0.8));
     expect(Math.abs(moved.shift.value)).toBeLessThan(1);
     expect(moved.verdict).toBe('not-told');

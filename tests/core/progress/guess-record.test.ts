@@ -12,7 +12,7 @@ const lines = (right: number, wrong: number, choices = 3): JudgedGuess[] =>
   }));
 
 describe('guessRecords', () => {
-  it('gives the share that is right with Wilson’s interval, and one in so many lines as chance', () => {
+  it("gives the share that is right with Wilson's interval, and one in so many lines as chance", () => {
     const [record] = guessRecords(lines(7, 5));
     // Worked by hand after Wilson 1927: (7/12 + 1.96²/24 ± 1.96·√(7/12·5/12/12 + 1.96²/(4·144))) / (1 + 1.96²/12).
     expect(record).toMatchObject({ question: 'worst-line', guesses: 12, right: 7, chance: 1 / 3 });
@@ -20,7 +20,7 @@ describe('guessRecords', () => {
     expect(record!.high).toBeCloseTo(0.8067, 4);
     expect(record!.verdict).toBe('not-told');
     expect(guessWords(record!)).toBe(
-      'Weakest line: right in 7 of 12 guesses (likely 32 % to 81 %; by chance 33 %). That can’t be told from chance yet.',
+      "Weakest line: right in 7 of 12 guesses (likely 32 % to 81 %; by chance 33 %). That can't be told from chance yet.",
     );
   });
 
@@ -52,7 +52,7 @@ describe('guessRecords', () => {
   });
 
   it.each([10, 20, 60])(
-    'calls a player who doesn’t listen better in at most 5 of 100 cases: %i guesses',
+    "calls a player who doesn't listen better in at most 5 of 100 cases: %i guesses",
     (count) => {
       const random = seeded(`guesses ${count}`);
       const players = 4000;

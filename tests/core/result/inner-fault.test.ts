@@ -20,17 +20,17 @@ describe('innerFault', () => {
       broken(({ strokes }) => ({ strokes: { ...strokes, levelDb: strokes.levelDb.slice(1) } })),
     ],
     [
-      'a slot that isn’t there',
+      "a slot that isn't there",
       '/strokes/slot/0',
       broken(({ strokes }) => ({ strokes: { ...strokes, slot: strokes.slot.map(() => 99_999) } })),
     ],
     [
-      'a stroke that isn’t there',
+      "a stroke that isn't there",
       '/slots/stroke/0',
       broken(({ slots }) => ({ slots: { ...slots, stroke: slots.stroke.map(() => 99_999) } })),
     ],
     [
-      'a line that isn’t there',
+      "a line that isn't there",
       '/slots/line/0',
       broken(({ slots }) => ({ slots: { ...slots, line: slots.line.map(() => 7) } })),
     ],

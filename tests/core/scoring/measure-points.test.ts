@@ -21,13 +21,13 @@ const scoredBy = (rubric: typeof steady) => {
 };
 
 describe('the points a take was marked by', () => {
-  it('are the named rubric’s where it is one of the program’s own, those of steady without scores', () => {
+  it("are the named rubric's where it is one of the program's own, those of steady without scores", () => {
     expect(scoredBy(advanced).scores.points).toBeUndefined();
     expect(pointsOfTake(scoredBy(advanced))).toEqual(pointsOf(advanced));
     expect(pointsOfTake({ scores: null })).toEqual(pointsOf(steady));
   });
 
-  it('travel with the take where a teacher’s file marked it, so that its lines are marked alike', () => {
+  it("travel with the take where a teacher's file marked it, so that its lines are marked alike", () => {
     const marked = scoredBy(strict);
     expect(pointsOfTake(marked).find(({ measure }) => measure === 'timing-spread-share')).toMatchObject({
       secure: 0.5,

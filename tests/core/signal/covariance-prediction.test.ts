@@ -47,7 +47,7 @@ describe('covariancePrediction', () => {
     expect(Math.abs(a[1]! + 0.8)).toBeLessThan(4 * error);
   });
 
-  it('goes on as a head would that rings at some frequencies, closer than Burg’s method', () => {
+  it("goes on as a head would that rings at some frequencies, closer than Burg's method", () => {
     const modes = [
       [190, 25],
       [430, 40],

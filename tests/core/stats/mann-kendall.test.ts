@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { mannKendall } from '../../../src/core/stats/mann-kendall.ts';
+import { normalCdf } from '../../../src/core/stats/normal-cdf.ts';
 import { describeOutside } from '../../outside.ts';
 
 describe('mannKendall', () => {
@@ -22,8 +23,20 @@ describe('mannKendall', () => {
     expect(trend.z).toBeCloseTo(-2.4000391846331, 12);
     expect(trend.p).toBeCloseTo(0.0137707681978515, 13);
   });
-  it('finds none in equal values', () => expect(mannKendall([2, 2, 2, 2]).p).toBe(1));
-  it('needs three values', () => expect(() => mannKendall([1, 2])).toThrow(RangeError));
+  it('finds none in equal values', () => expect(mannKendall([2, 2, 2, 2])).toMatchObject({ z: 0, p: 1 }));
+  it('needs three values', () => {
+    expect(() => mannKendall([1, 2])).toThrow(RangeError);
+    expect(mannKendall([1, 2, 3]).p).toBeCloseTo(2 / 6, 14);
+  });
+  it('is exact up to 49 values without ties, and no further', () => {
+    const rising = (n: number) => Array.from({ length: n }, (_, i) => (i * 7) % 53);
+    expect(mannKendall(rising(49)).exact).toBe(true);
+    const longer = mannKendall(rising(50));
+    expect(longer.exact).toBe(false);
+    expect(longer.p).toBeCloseTo(2 * normalCdf(-Math.abs(longer.z)), 15);
+    expect(mannKendall(rising(49)).p / longer.p).toBeCloseTo(1, 0);
+    expect(mannKendall([1, 1, 2]).exact).toBe(false);
+  });
 });
 
 describeOutside('Mann-Kendall against R', ['r_vectors/r_check_vectors.json'], (folder) => {

@@ -3,7 +3,10 @@ import { normalQuantile } from '../../../src/core/stats/normal-quantile.ts';
 
 describe('normalQuantile', () => {
   it('is the example', () => expect(normalQuantile(0.975)).toBeCloseTo(1.9599639845400545, 12));
-  it('refuses certainty', () => expect(() => normalQuantile(1)).toThrow(RangeError));
+  it('refuses certainty, and what is no probability', () => {
+    for (const p of [0, 1, -0.1, 1.1, Number.NaN])
+      expect(() => normalQuantile(p), `${p}`).toThrow(RangeError);
+  });
   // scipy 1.17.1, stats.norm.ppf
   it.each([
     [1e-12, -7.034483825301131],

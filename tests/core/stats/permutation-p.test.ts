@@ -5,7 +5,7 @@ describe('signFlipP', () => {
   it('is the example', () => expect(signFlipP([1, 2, 3])).toBe(2 / 8));
 
   // Darwin's maize as Fisher 1935 goes through it, quoted from memory: 863 of 32768 on each side.
-  it('is that of Darwin’s maize', () => {
+  it("is that of Darwin's maize", () => {
     const differences = [49, -67, 8, 16, 6, 23, 28, 41, 14, 29, 56, 24, 75, 60, -48];
     expect(signFlipP(differences)).toBe(1726 / 32768);
   });

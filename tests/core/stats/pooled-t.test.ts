@@ -30,11 +30,16 @@ describe('pooledT', () => {
     const { t, degrees } = pooledT({ n: 1, mean: 7, sd: 0 }, summaryOf([3, 4, 5]));
     expect(degrees).toBe(2);
     expect(t).toBeCloseTo(3 / Math.sqrt(4 / 3), 13);
+    // A single value's scatter is no number, and either sample may be the single one.
+    expect(pooledT(summaryOf([3, 4, 5]), { n: 1, mean: 7, sd: Number.NaN }).t).toBeCloseTo(-t, 13);
+    expect(pooledT({ n: 1, mean: 7, sd: 0 }, summaryOf([3, 5])).degrees).toBe(1);
   });
 
   it('needs some scatter', () => {
     const single = { n: 1, mean: 7, sd: 0 };
     expect(() => pooledT(single, single)).toThrow(RangeError);
-    expect(() => pooledT({ n: 0, mean: 0, sd: 0 }, summaryOf([1, 2, 3]))).toThrow(RangeError);
+    const [none, three] = [{ n: 0, mean: 0, sd: 0 }, summaryOf([1, 2, 3])];
+    expect(() => pooledT(none, three)).toThrow('means without scatter');
+    expect(() => pooledT(three, none)).toThrow('means without scatter');
   });
 });

@@ -16,6 +16,7 @@ describe('quantile', () => {
   it('refuses nothing and impossible shares', () => {
     expect(() => quantile([], 0.5)).toThrow(RangeError);
     expect(() => quantile([1], 1.1)).toThrow(RangeError);
+    expect(() => quantile([1, 2], -0.1)).toThrow(RangeError);
   });
   it('does not reorder its input', () => {
     const values = [3, 1, 2];

@@ -39,8 +39,13 @@ describe('welchT', () => {
     const constant = (mean: number) => ({ n: 3, mean, sd: 0 });
     expect(welchT(constant(2), constant(2)).p).toBe(1);
     expect(welchT(constant(2), constant(3)).p).toBe(0);
+    expect(welchT(constant(2), { ...constant(3), n: 5 }).degrees).toBe(3 + 5 - 2);
   });
 
-  it('needs two values a side', () =>
-    expect(() => welchT({ n: 1, mean: 3, sd: 0 }, summaryOf([1, 2]))).toThrow(RangeError));
+  it('needs two values a side', () => {
+    const [single, two] = [{ n: 1, mean: 3, sd: 1 }, summaryOf([1, 2])];
+    expect(() => welchT(single, two)).toThrow('a mean without scatter');
+    expect(() => welchT(two, single)).toThrow('a mean without scatter');
+    expect(welchT(two, two).degrees).toBe(2);
+  });
 });

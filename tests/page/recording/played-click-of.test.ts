@@ -24,7 +24,7 @@ describe('playedClickOf', () => {
     expect({ calibrated, uncertaintyMs }).toEqual({ calibrated: true, uncertaintyMs: 1 });
   });
 
-  it('tells which of them sounded: not those of the plan’s silences, nor those held back while it ran', () => {
+  it("tells which of them sounded: not those of the plan's silences, nor those held back while it ran", () => {
     const silent = (silences?: { from: number; to: number }[]) =>
       playedClickOf(plan, 0.4, null, silences).audible!.flatMap((heard, i) => (heard ? [] : [i]));
     // A bar is counted in; of the four that follow the second and the fourth are silent.
@@ -33,7 +33,7 @@ describe('playedClickOf', () => {
     expect(playedClickOf(planClicks(parsed.sheet, plainClick), 0.4, null)).not.toHaveProperty('audible');
   });
 
-  it('isn’t calibrated without a delay', () => {
+  it("isn't calibrated without a delay", () => {
     expect(playedClickOf(plan, 0.4, null)).toMatchObject({ calibrated: false });
   });
 });

@@ -31,7 +31,7 @@ describe('the page before the reports of a folder', () => {
     const html = page([graded, unread]);
     expect(html).toContain('href="anna/take%202.html"');
     expect(html).toContain(`${shownScore(figures.overall!.score)} <span>nearly there`);
-    expect(html).toContain('<h2>What couldn’t be graded</h2>');
+    expect(html).toContain("<h2>What couldn't be graded</h2>");
     expect(html).toContain('&quot;bad.wav&quot; is a text file.');
     expect(html).toContain('script-src &#39;none&#39;');
   });

@@ -52,7 +52,7 @@ const page = (player = 'Mirelle', discomfort = false) => {
 };
 
 describe('pictures over days', () => {
-  it('count the takes of a day, leave unlike ones out of the day’s middle, and mark where the pad changed', () => {
+  it("count the takes of a day, leave unlike ones out of the day's middle, and mark where the pad changed", () => {
     const [timing, levels] = dayCourses(plays, { id: 'x', trendOf: () => '' });
     expect(timing!.days).toHaveLength(8);
     expect(timing!.breaks).toEqual([]);
@@ -63,7 +63,7 @@ describe('pictures over days', () => {
   });
 });
 
-describe('a player’s page', () => {
+describe("a player's page", () => {
   it('tells trends, the next tempo and the practice with its jump', () => {
     const html = page();
     expect(html).toContain('getting clearer');

@@ -98,7 +98,7 @@ describe('listening from the same place', () => {
     expect(likeMoment({ beats: [[], []] }, 0, 1.5)).toBe(1.5);
   });
 
-  it('turns the louder take down to the other’s loudness', () => {
+  it("turns the louder take down to the other's loudness", () => {
     const [a, b] = pairVolumes({ loudnessDb: [-20, -26] });
     expect(20 * Math.log10(a)).toBeCloseTo(-6, 10);
     expect(b).toBe(1);

@@ -32,7 +32,7 @@ const isDelay = (value: unknown): value is KeptDelay => {
   );
 };
 
-export const sameWay = (a: SoundWay, b: SoundWay): boolean =>
+const sameWay = (a: SoundWay, b: SoundWay): boolean =>
   a.outputId === b.outputId && a.inputId === b.inputId && a.sampleRate === b.sampleRate;
 
 /** All kept delays of a way, the latest last. */

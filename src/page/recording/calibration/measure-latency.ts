@@ -31,7 +31,7 @@ const leastShare = 0.6;
 /** Pulses may lie so far from their common lag, s. */
 const search = 0.03;
 /** A wired or built-in output keeps its delay to a fraction of a millisecond; beyond this it isn't one delay, s. */
-export const mostSpread = 0.003;
+const mostSpread = 0.003;
 /** Timing by a filter of 5 kHz through an unknown loudspeaker is no better than this, s. Our judgement. */
 const leastSe = 0.0001;
 

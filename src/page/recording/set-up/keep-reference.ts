@@ -14,7 +14,7 @@ const side = ({ levelDb, spreadDb, strokes }: SetUp['levels']['right']) => ({
 });
 
 /** A reference kept before, as it is compared. */
-export const referenceOf = ({ levels }: SetUp): SetUpReference => ({
+const referenceOf = ({ levels }: SetUp): SetUpReference => ({
   right: side(levels.right),
   left: side(levels.left),
 });

@@ -27,7 +27,7 @@ export function calibrationWords(outcome: CalibrationOutcome): {
     case 'not-heard':
       return {
         good: false,
-        text: 'The ticks don’t reach the microphone. Hold the headphone right against it, or turn the loudspeaker up, and try once more.',
+        text: "The ticks don't reach the microphone. Hold the headphone right against it, or turn the loudspeaker up, and try once more.",
       };
     case 'broken-off':
       return { good: false, text: 'That was broken off: some of the sound was lost. Try once more.' };

@@ -15,7 +15,7 @@ async function grade(take: UnfinishedTake, sound: RecoveredSound): Promise<void>
   const parsed = parseSheet(take.sheetText);
   if (!parsed.ok) {
     const reasons = parsed.faults.map((fault) => faultText(take.sheetText, fault)).join(' ');
-    throw new Error(`Its sheet can’t be read any more (${reasons}). Save the recording as a file.`);
+    throw new Error(`Its sheet can't be read any more (${reasons}). Save the recording as a file.`);
   }
   const facts = {
     sheet: parsed.sheet,

@@ -12,7 +12,7 @@ export function MicrophoneNote() {
         ? 'Your microphone was checked: it records what is there. '
         : meddles
           ? 'Your microphone was checked: it changes how loud strokes are, and takes will say so. '
-          : 'Whether your microphone records what you play hasn’t been checked yet. '}
+          : "Whether your microphone records what you play hasn't been checked yet. "}
       <a href="#/microphone">{verdict === null ? 'Check it' : 'Microphone and sound'}</a>
     </p>
   );

@@ -29,7 +29,7 @@ export function MicrophoneSection({ inView }: { readonly inView: MicrophoneInVie
       {microphone === null ? (
         <>
           <p>
-            Put the phone or microphone an arm’s length from the pad. Nothing that is recorded leaves this
+            Put the phone or microphone an arm's length from the pad. Nothing that is recorded leaves this
             device.
           </p>
           <button type="button" class="main" disabled={opening} onClick={() => void open()}>

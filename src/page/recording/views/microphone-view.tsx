@@ -36,7 +36,7 @@ export function MicrophoneView() {
           </label>
           <p id="tick-ears" class="quiet">
             Not with headphones on your ears: begin soft. Loud clicks and drums can harm hearing for good, and
-            the page can’t measure how loud it is at your ear.
+            the page can't measure how loud it is at your ear.
           </p>
           <ProofSection
             key={`proof ${microphone.deviceId}`}

@@ -31,7 +31,7 @@ export function proofWords(proof: DeviceProof): ProofWords {
             ? 'Soft ticks after a silence came through. Fainter ones drowned in the noise here, so nothing is known of those.'
             : 'Soft and faint ticks after a silence came through.',
           ...(steady === null
-            ? ['Whether steady sounds are lowered couldn’t be heard over the noise here.']
+            ? ["Whether steady sounds are lowered couldn't be heard over the noise here."]
             : []),
           `This holds for sounds up to ${loudestDb?.toFixed(0).replace('-', '−') ?? '?'} dB on the bar above.${(loudestDb ?? 0) < -15 ? ' To check louder strokes, turn the ticks up and play them once more.' : ''}`,
         ],
@@ -72,7 +72,7 @@ export function proofWords(proof: DeviceProof): ProofWords {
     case 'not-heard':
       return {
         good: false,
-        verdict: 'It couldn’t be checked: the ticks don’t reach the microphone.',
+        verdict: "It couldn't be checked: the ticks don't reach the microphone.",
         more: [
           'With headphones that is how it should be. Pull them out for this check, turn the loudspeaker up, and try once more.',
         ],
@@ -80,13 +80,13 @@ export function proofWords(proof: DeviceProof): ProofWords {
     case 'too-soft':
       return {
         good: false,
-        verdict: 'It couldn’t be checked: the ticks come back too faint.',
+        verdict: "It couldn't be checked: the ticks come back too faint.",
         more: ['Turn the loudspeaker up, go nearer to it, or find a quieter moment.'],
       };
     case 'too-loud':
       return {
         good: false,
-        verdict: 'It couldn’t be checked: the ticks come back cut off.',
+        verdict: "It couldn't be checked: the ticks come back cut off.",
         more: ['Turn the loudspeaker down or move the microphone away from it.'],
       };
   }

@@ -93,7 +93,7 @@ export function RecoveredTakes({ grade }: Props) {
           leave={() => setDeleting(null)}
         >
           <p>
-            {momentWords(deleting.startedAt)}, {lengthWords(deleting.seconds)}. It can’t be brought back.
+            {momentWords(deleting.startedAt)}, {lengthWords(deleting.seconds)}. It can't be brought back.
           </p>
         </Confirm>
       )}

@@ -14,7 +14,7 @@ export function handWords(heard: HandHeard): string | null {
     case 'too-many':
       return `${heard.strokes} strokes were heard; eight are wanted. Play eight single strokes, about one a second, and press Stop.`;
     case 'uneven':
-      return `The strokes differ by ${db(heard.spreadDb)}: they weren’t at one height. Choose a height that you can keep, and play eight again.`;
+      return `The strokes differ by ${db(heard.spreadDb)}: they weren't at one height. Choose a height that you can keep, and play eight again.`;
   }
 }
 
@@ -33,15 +33,15 @@ export function comparisonWords(
     case 'different':
       return {
         good: false,
-        text: `Not as on ${day}: the strokes are ${db(shift.value)} ${shift.value > 0 ? 'louder' : 'softer'}, ${interval}. The microphone stands elsewhere, its level was changed, or you play from another height. Levels won’t be compared with those from before. To compare them, set it up as it was and play the strokes again.`,
+        text: `Not as on ${day}: the strokes are ${db(shift.value)} ${shift.value > 0 ? 'louder' : 'softer'}, ${interval}. The microphone stands elsewhere, its level was changed, or you play from another height. Levels won't be compared with those from before. To compare them, set it up as it was and play the strokes again.`,
       };
     case 'not-told':
       return {
         good: false,
         text:
           handsApart.low > 2 || handsApart.high < -2
-            ? `The hands have moved apart by ${db(handsApart.value)} since ${day}: does the microphone stand nearer to one of them? Levels won’t be compared until it is as it was.`
-            : `That doesn’t decide whether it is as on ${day}: ${interval}. Play the strokes again, as alike as you can.`,
+            ? `The hands have moved apart by ${db(handsApart.value)} since ${day}: does the microphone stand nearer to one of them? Levels won't be compared until it is as it was.`
+            : `That doesn't decide whether it is as on ${day}: ${interval}. Play the strokes again, as alike as you can.`,
       };
   }
 }

@@ -58,7 +58,7 @@ describe('measureLatency', () => {
     expect(measureLatency(new Float32Array(plan.seconds * rate), plan, rate)).toEqual({ state: 'not-heard' });
   });
 
-  it('finds a wireless output’s delay unsteady', () => {
+  it("finds a wireless output's delay unsteady", () => {
     const random = seeded(3);
     const at = plan.times.map((time) => time + 0.02 * random.uniform());
     const jittered = throughLoop(renderCalibration({ ...plan, times: at }, rate), rate, { delay: 0.18 });

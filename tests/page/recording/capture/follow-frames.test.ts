@@ -39,7 +39,7 @@ describe('followFrames', () => {
     expect(state.length).toBe(8024);
   });
 
-  it('doesn’t write the same frames twice', () => {
+  it("doesn't write the same frames twice", () => {
     const { state, places } = followed([0, 512]);
     expect(places[1]).toEqual([1024, 512]);
     expect(state).toEqual({ first: 0, length: 1536, gaps: [] });

@@ -26,7 +26,7 @@ describe('judgeRoom', () => {
     expect(judgeRoom(noise(-60, 0.3), rate).verdict).toBe('too-short');
   });
 
-  it('doesn’t take a steady offset for noise', () => {
+  it("doesn't take a steady offset for noise", () => {
     expect(
       judgeRoom(
         noise(-60).map((x) => x + 0.1),

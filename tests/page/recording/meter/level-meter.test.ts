@@ -10,7 +10,7 @@ describe('meterStep', () => {
     expect(meterStep(meterAtRest, Float32Array.of(0.5, -0.5), rate).levels.peakDb).toBeCloseTo(-6.02, 2);
   });
 
-  it('shows a sine’s root mean square 3.01 dB under its peak', () => {
+  it("shows a sine's root mean square 3.01 dB under its peak", () => {
     const { peakDb, rmsDb, clipped } = meterStep(meterAtRest, sine(0.5, 3), rate).levels;
     expect(peakDb).toBeCloseTo(-6.02, 2);
     expect(peakDb - rmsDb).toBeCloseTo(3.01, 1);

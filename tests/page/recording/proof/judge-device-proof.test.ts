@@ -70,12 +70,12 @@ describe('judgeDeviceProof', () => {
     }
   });
 
-  it('says that it couldn’t be checked where the clicks don’t reach the microphone', () => {
+  it("says that it couldn't be checked where the clicks don't reach the microphone", () => {
     expect(judged({ gainDb: -90 })).toMatchObject({ verdict: 'not-heard', difference: null });
     expect(judgeDeviceProof(new Float32Array(plan.seconds * rate), plan, rate).verdict).toBe('not-heard');
   });
 
-  it('says that it can’t be judged where they arrive too faintly or cut off', () => {
+  it("says that it can't be judged where they arrive too faintly or cut off", () => {
     expect(judged({ gainDb: -36, noiseDb: -44 }).verdict).toBe('too-soft');
     expect(judged({ gainDb: 9 }).verdict).toBe('too-loud');
   });

@@ -38,10 +38,10 @@ describe('proofWords', () => {
     },
   );
 
-  it('claims nothing that couldn’t be heard', () => {
+  it("claims nothing that couldn't be heard", () => {
     const text = proofWords({ ...proof, faint: null, steady: null }).more.join(' ');
     expect(text).toContain('nothing is known of those');
-    expect(text).toContain('couldn’t be heard');
+    expect(text).toContain("couldn't be heard");
   });
 });
 
