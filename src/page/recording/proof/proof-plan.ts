@@ -1,4 +1,4 @@
-import { pulseSeconds, testPulse } from '../pulses/test-pulse.ts';
+import { testPulse } from '../pulses/test-pulse.ts';
 
 /**
  * What a pulse is there for. `loud` and `soft` alternate; `after-silence` ones are as soft, `faint` ones softer yet,
@@ -73,6 +73,3 @@ export function renderProof(plan: ProofPlan, sampleRate: number): Float32Array<A
   }
   return out;
 }
-
-/** Half a pulse's length in which nothing else sounds, for measuring what lies between pulses, s. */
-export const pulseGuard = 2 * pulseSeconds;
