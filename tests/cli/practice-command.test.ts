@@ -18,7 +18,7 @@ const today = `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0'
 const weekAgo = (weeks: number) => dayOf(dayNumber(weekOf(today)) - 7 * weeks);
 
 describe('evenhand practice', () => {
-  it('sums recorded takes by hand, and says that they aren’t all', () =>
+  it("sums recorded takes by hand, and says that they aren't all", () =>
     withLibrary(async (library) => {
       await add(library);
       await keepTake(library, madeTake(1, { personId, day: today }));
@@ -73,7 +73,7 @@ describe('evenhand practice', () => {
       expect(next()).not.toContain('discomfort');
     }));
 
-  it('refuses what can’t be, with one sentence and nothing kept', () =>
+  it("refuses what can't be, with one sentence and nothing kept", () =>
     withLibrary(async (library) => {
       await add(library);
       for (const [args, words] of [
@@ -92,7 +92,7 @@ describe('evenhand practice', () => {
 });
 
 describe('restDueOf', () => {
-  it('reads a player’s takes of the last hour', () =>
+  it("reads a player's takes of the last hour", () =>
     withLibrary(async (library) => {
       await add(library);
       const end = Date.UTC(2026, 2, 9, 18);

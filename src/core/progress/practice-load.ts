@@ -40,7 +40,7 @@ export interface PracticeLoad {
  * Our judgement. It is stated as a fact and no risk is worked out from it: whether ratios of load tell anything about
  * injury is disputed (Impellizzeri et al. 2020).
  */
-const jumpRule = { weeks: 4, share: 1.5, minutes: 30 } as const;
+export const jumpRule = { weeks: 4, share: 1.5, minutes: 30 } as const;
 
 /** Minutes and strokes by day and by week (Monday first). RangeError for minutes below zero or what is no day. */
 export function practiceLoad(entries: readonly PracticeEntry[]): PracticeLoad {
