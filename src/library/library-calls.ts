@@ -17,6 +17,7 @@ import { listSheets } from './list-sheets.ts';
 import { countTakes, listTakes } from './list-takes.ts';
 import { deletePerson, giveTake, mergePeople } from './move-people.ts';
 import type { NewTake } from './new-take.ts';
+import { openAssignments } from './open-assignments.ts';
 import { addPerson, changePerson, listPeople, type Person } from './people.ts';
 import { nextTempoOf, playerProgress } from './player-progress.ts';
 import {
@@ -32,6 +33,7 @@ import {
 } from './practice.ts';
 import { practiceOf } from './practice-of.ts';
 import { readAudio, readTake } from './read-take.ts';
+import { receiveAssignment } from './receive-assignment.ts';
 import { deleteRemark, type Remark, writeRemark } from './remarks.ts';
 import { keepSetUp, listSetUps, type SetUp } from './set-up.ts';
 import { storageUse } from './storage-use.ts';
@@ -80,6 +82,8 @@ export const libraryCalls = {
 
   setAssignment: ({ db }: Library, assignment: Assignment) => setAssignment(db, assignment),
   listAssignments: ({ db }: Library, asked: Of<typeof listAssignments>) => listAssignments(db, asked),
+  receiveAssignment: ({ db }: Library, sheet: Of<typeof receiveAssignment>) => receiveAssignment(db, sheet),
+  openAssignments: ({ db }: Library, personId: string | null) => openAssignments(db, personId),
   finishAssignment: ({ db }: Library, change: Of<typeof finishAssignment>) => finishAssignment(db, change),
   deleteAssignment: ({ db }: Library, id: string) => deleteAssignment(db, id),
 

@@ -18,6 +18,10 @@ const views = [
   '#/help/scores',
   '#/help/words',
   '#/takes',
+  '#/progress',
+  '#/people',
+  '#/practice-time',
+  '#/compare',
   '#/microphone',
   '#/nowhere',
 ];

@@ -19,22 +19,25 @@ export function assignmentState(
 }
 
 /**
- * The same in words, with the day.
+ * The same in words, with the day as `dayText` writes it.
  *
  * @example assignmentWords({ dueDay: '2026-03-16', doneAt: null }, '2026-03-17') // 'was due on 2026-03-16, a day ago'
  */
 export function assignmentWords(
   assignment: { readonly dueDay: string | null; readonly doneAt: number | null },
   today: string,
+  dayText: (day: string) => string = (day) => day,
 ): string {
   const { dueDay } = assignment;
   const state = assignmentState(assignment, today);
   if (state === 'done') return 'done';
   if (dueDay === null) return 'no day set';
-  if (state === 'due-today') return `due today, ${dueDay}`;
+  if (state === 'due-today') return `due today, ${dayText(dueDay)}`;
   const days = Math.abs(dayNumber(dueDay) - dayNumber(today));
   const count = days === 1 ? 'a day' : `${days} days`;
-  return state === 'open' ? `due on ${dueDay}, in ${count}` : `was due on ${dueDay}, ${count} ago`;
+  return state === 'open'
+    ? `due on ${dayText(dueDay)}, in ${count}`
+    : `was due on ${dayText(dueDay)}, ${count} ago`;
 }
 
 /**
@@ -44,11 +47,12 @@ export function assignmentWords(
  */
 export function playedWords(
   plays: readonly { readonly day: string; readonly score: number | null }[],
+  dayText: (day: string) => string = (day) => day,
 ): string {
   const last = plays.at(-1);
   if (last === undefined) return 'not played yet';
   const times = plays.length === 1 ? 'once, on' : `${plays.length} times, the last on`;
   const scores = plays.flatMap(({ score }) => (score === null ? [] : [score]));
   const best = scores.length === 0 ? 'without a score' : `best score ${shownScore(Math.max(...scores))}`;
-  return `played ${times} ${last.day}, ${best}`;
+  return `played ${times} ${dayText(last.day)}, ${best}`;
 }

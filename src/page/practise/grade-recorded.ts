@@ -7,6 +7,7 @@ import type { HeardResult } from '../engine/heard-recording.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
 import type { RecordedTake } from '../recording/recorded-take.ts';
 import type { ShownTake } from '../result/shown-take.ts';
+import { keptPlayedOn } from './played-on.tsx';
 
 export interface RecordedFacts {
   readonly sheet: Sheet;
@@ -59,7 +60,7 @@ export async function gradeRecorded(recorded: RecordedTake, facts: RecordedFacts
         warnings: [...warnings],
         ...(playedClick === null ? {} : { playedClick: factsOf(playedClick) }),
       },
-      details: { device: recorded.device.input },
+      details: { ...keptPlayedOn(), device: recorded.device.input },
       setUpId: recorded.setUpId,
       ...(facts.recordedAt === undefined ? {} : { recordedAt: facts.recordedAt }),
     });

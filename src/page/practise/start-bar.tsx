@@ -1,10 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Sheet } from '../../core/exercise/sheet.ts';
-import { restDue } from '../../core/progress/rest-due.ts';
 import { useStartStopKeys } from '../shell/start-stop-keys.ts';
 import type { ClickChoice } from './click-choice.ts';
 import { hearExercise } from './hear-exercise.ts';
-import { playedLately } from './play-time.ts';
+import { RestNote } from './rest-note.tsx';
 
 interface Props {
   /** Null while what is chosen can't be played. */
@@ -35,12 +34,9 @@ export function StartBar({ sheet, click, start }: Props) {
     start(sheet);
   };
   useStartStopKeys(play, false);
-  const now = Date.now();
   return (
     <div class="start-bar">
-      {restDue(playedLately(now), now) && (
-        <p class="quiet">You have played for most of an hour: ten minutes' rest does hands and ears good.</p>
-      )}
+      <RestNote />
       <button type="button" disabled={sheet === null} onClick={() => void hear()}>
         {hearing ? '■ Be quiet' : '♪ Hear it'}
       </button>

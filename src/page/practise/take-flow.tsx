@@ -13,6 +13,7 @@ import { gradeRecorded, takeName } from './grade-recorded.ts';
 import { HeardStrip } from './heard-strip.tsx';
 import { notePlayed } from './play-time.ts';
 import { PlayingPanel } from './playing-panel.tsx';
+import { RestNote } from './rest-note.tsx';
 import { type SilenceControl, silenceControl } from './silence-control.ts';
 import { type StartedTake, startTake } from './take-recorder.ts';
 
@@ -32,7 +33,7 @@ const after = 1.5;
 
 type State =
   | { readonly at: 'opening' | 'grading' }
-  | { readonly at: 'playing'; readonly take: StartedTake }
+  | { readonly at: 'playing'; readonly take: StartedTake; readonly since: number }
   | { readonly at: 'fault'; readonly sentence: string };
 
 /** One take from the press to its result: microphone, count-in, playing, grading. */
@@ -109,7 +110,7 @@ export function TakeFlow({ sheet, rising, click, guessFirst, discomfort, leave }
         });
       if (rising) watch.current = breakdownWatch({ sheet, plan, position });
       if (gone) return void take.running.discard().then(take.stop);
-      setState({ at: 'playing', take });
+      setState({ at: 'playing', take, since: from });
     });
     return () => {
       gone = true;
@@ -161,6 +162,7 @@ export function TakeFlow({ sheet, rising, click, guessFirst, discomfort, leave }
             />
           )}
           {covered && broke === null && <CoveredNote />}
+          <RestNote playingSince={state.since} />
           <LevelMeter read={running.levels} />
           {click.strokesShown && (
             <HeardStrip

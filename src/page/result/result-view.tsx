@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { GuessAnswers } from '../../core/progress/guess-truth.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
 import { saveFile } from '../library/save-file.ts';
+import { RestNote } from '../practise/rest-note.tsx';
 import { goTo } from '../shell/route.ts';
 import { BreakingAnswer } from './breaking-answer.tsx';
 import { GuessAnswer } from './guess-answer.tsx';
@@ -85,6 +86,7 @@ export function ResultView() {
         {silent !== null && <p>{silent}</p>}
         {guess !== null && <GuessAnswer result={result} guess={guess} />}
         {guessKept && <GuessRecords folded />}
+        <RestNote />
         <div class="buttons">
           <button type="button" class="main" onClick={() => goTo('')}>
             Practise again

@@ -1,0 +1,24 @@
+import { type AssignmentPlay, assignmentPlays } from './assignment-plays.ts';
+import { type ListedAssignment, listAssignments } from './assignments.ts';
+import type { LibraryDb } from './library.ts';
+
+export interface OpenAssignment extends ListedAssignment {
+  /** The player's takes that count as played to it, oldest first. */
+  readonly plays: readonly AssignmentPlay[];
+}
+
+/** What a player is still to practise, what was handed out to anybody included; what is due first comes first. */
+export async function openAssignments(
+  db: LibraryDb,
+  personId: string | null,
+): Promise<readonly OpenAssignment[]> {
+  const own = await listAssignments(db, { personId });
+  const anybody = personId === null ? [] : await listAssignments(db, { personId: null });
+  const open = [...own, ...anybody].filter(({ doneAt }) => doneAt === null);
+  const late = '9999';
+  return Promise.all(
+    open
+      .toSorted((a, b) => ((a.dueDay ?? late) < (b.dueDay ?? late) ? -1 : 1))
+      .map(async (one) => ({ ...one, plays: await assignmentPlays(db, { ...one, personId }) })),
+  );
+}
