@@ -216,7 +216,7 @@ describe.skipIf(!browserThere('what is kept, in the page'))('what is kept, in th
       });
     }));
 
-  it('a name typed before the first take, and a teacher’s sheet that becomes the assignment, in the browser’s own library', () =>
+  it("a name typed before the first take, and a teacher's sheet that becomes the assignment, in the browser's own library", () =>
     withPage({ viewport: { width: 360, height: 740 } }, async ({ page, faults }) => {
       await page.getByText('Who plays: no name').click();
       await page.getByLabel('Another name').fill('Joris');

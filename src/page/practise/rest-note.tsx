@@ -16,7 +16,7 @@ export function RestNote({ playingSince }: { readonly playingSince?: number }) {
   return (
     <p class="rest-note" role="status">
       {restDue([...playedLately(now), ...running], now) &&
-        'You have played for most of an hour: ten minutes’ rest does hands and ears good.'}
+        "You have played for most of an hour: ten minutes' rest does hands and ears good."}
     </p>
   );
 }
