@@ -145,7 +145,7 @@ export const damages: readonly Damage[] = [
   },
   {
     name: 'limiter',
-    toldBy: ['gain-control'],
+    toldBy: ['limited', 'gain-control'],
     strengths: [-16, -20, -24, -30].map((thresholdDb) => ({
       label: `from ${thresholdDb} dBFS`,
       spoil: (samples, sampleRate, seed) =>
@@ -182,6 +182,20 @@ export const damages: readonly Damage[] = [
           sampleRate,
           { gate: { thresholdDb, floorDb: -45, attackMs: 1.5, holdMs: 40, releaseMs: 60 } },
           seeded(`gate ${seed}`),
+        ),
+    })),
+  },
+  {
+    name: 'gate that closes fast',
+    toldBy: ['gated'],
+    strengths: [-50, -38, -28].map((thresholdDb) => ({
+      label: `opens at ${thresholdDb} dBFS`,
+      spoil: (samples, sampleRate, seed) =>
+        throughChain(
+          samples,
+          sampleRate,
+          { gate: { thresholdDb, floorDb: -25, attackMs: 1, holdMs: 30, releaseMs: 6 } },
+          seeded(`fast gate ${seed}`),
         ),
     })),
   },

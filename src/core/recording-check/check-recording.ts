@@ -12,13 +12,14 @@ import { gainControl } from './gain-control.ts';
 import { gating } from './gating.ts';
 import type { Finding, FindingOf, HeardRecording } from './heard-recording.ts';
 import { hum } from './hum.ts';
+import { limiting } from './limiting.ts';
 import { lossyCodec } from './lossy-codec.ts';
 import { noiseFloor } from './noise-floor.ts';
 import { placeNoiseDb } from './place-noise.ts';
 import { quietCourse } from './quiet-course.ts';
 import { recordingLength } from './recording-length.ts';
 import { soundPass } from './sound-pass.ts';
-import { spectralHoles } from './spectral-holes.ts';
+import { spectralHoles, spectralUnevenness } from './spectral-holes.ts';
 import { stickClicks } from './stick-clicks.ts';
 import { tapToNoise } from './tap-to-noise.ts';
 
@@ -27,6 +28,7 @@ export const recordingChecks: readonly FindingOf[] = [
   gating,
   dropOuts,
   gainControl,
+  limiting,
   spectralHoles,
   clipping,
   tapToNoise,
@@ -57,8 +59,10 @@ function hearRecording(checked: CheckedRecording): HeardRecording {
   const sound = channels.reduce((loudest, one) => (one.power > loudest.power ? one : loudest));
   const quiet = quietCourse(sound, hearing.sounds, hearing.click?.times);
   const strokes = performance.strokes.map(({ time }) => time);
-  const noiseDb = placeNoiseDb(pickup(source), quiet.pauses, strokes);
-  return { source, channels, sound, hearing, performance, quiet, noiseDb, gaps };
+  const heard = pickup(source);
+  const noiseDb = placeNoiseDb(heard, quiet.pauses, strokes);
+  const unevenness = spectralUnevenness(heard, hearing.sounds);
+  return { source, channels, sound, hearing, performance, quiet, unevenness, noiseDb, gaps };
 }
 
 /**

@@ -1,5 +1,6 @@
 import { anyBetween } from '../stats/any-between.ts';
 import type { Finding, HeardRecording } from './heard-recording.ts';
+import { lostStretches } from './lost-stretches.ts';
 import { strokeCounts, strokeTimes } from './spoiled-measures.ts';
 
 /** Longer stillness is a pause of the recorder or a gate's, s. */
@@ -19,8 +20,8 @@ const mostJumps = 2;
 const spoiling = { jumpsAMinute: 4, lostShare: 0.015 };
 
 /**
- * Lost sound: the signal stands still amid sound, a block comes twice to the last bit, or the wave jumps where no
- * stroke begins. Gaps that the recorder reported aren't counted again.
+ * Lost sound: the signal stands still amid sound, a block comes twice to the last bit, the wave jumps where no stroke
+ * begins, or strokes come early from a place on, by the same each time. Gaps that the recorder reported aren't counted again.
  */
 export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardRecording): Finding | null {
   const { sampleRate } = sound;
@@ -45,19 +46,21 @@ export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardR
   });
   const length = sound.mean.length / sound.frameRate;
   const jumps = apart.length > mostJumps * length ? [] : apart;
-  if (still + jumps.length < (still > 0 ? 1 : fewestJumps)) return null;
+  const lost = lostStretches(performance).filter(({ time }) => !known(time * sampleRate));
+  if (lost.length === 0 && still + jumps.length < (still > 0 ? 1 : fewestJumps)) return null;
   for (const { at } of jumps) place(at, 0);
+  for (const { time, seconds } of lost) place(time * sampleRate, seconds * sampleRate);
   const seconds = [...places.values()].reduce((sum, one) => sum + one, 0);
   const strokes = performance.strokes;
   const from = (strokes[0]?.time ?? 0) - 0.1;
   const to = (strokes.at(-1)?.time ?? 0) + 0.1;
   const within = jumps.filter(({ at }) => at / sampleRate > from && at / sampleRate < to).length;
-  const jumpsOften = within >= Math.max(2, (spoiling.jumpsAMinute * (to - from)) / 60);
+  const comesEarly = lost.length > 0 || within >= Math.max(2, (spoiling.jumpsAMinute * (to - from)) / 60);
   const muchLost = seconds > spoiling.lostShare * length;
   const facts = { places: places.size, at: Math.min(...places.keys()) / 20, seconds };
   return {
     code: 'drop-outs',
     facts,
-    spoils: [...(jumpsOften ? strokeTimes : []), ...(jumpsOften || muchLost ? strokeCounts : [])],
+    spoils: [...(comesEarly ? strokeTimes : []), ...(comesEarly || muchLost ? strokeCounts : [])],
   };
 }

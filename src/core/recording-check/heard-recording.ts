@@ -4,6 +4,7 @@ import type { RecordingFinding } from '../result/take-result.ts';
 import type { Source } from '../signal/source.ts';
 import type { QuietCourse } from './quiet-course.ts';
 import type { SoundFeatures } from './sound-pass.ts';
+import type { Unevenness } from './spectral-holes.ts';
 
 /** All that a finding may read: the recording, what was heard in it, and what that was taken for. */
 export interface HeardRecording {
@@ -14,6 +15,8 @@ export interface HeardRecording {
   readonly hearing: Hearing;
   readonly performance: Performance;
   readonly quiet: QuietCourse;
+  /** How uneven the spectrum of the quiet is. */
+  readonly unevenness: Unevenness;
   /** Level of the place by itself, on the scale of strokes' levels, dBFS. */
   readonly noiseDb: number;
   /** Stretches known to be missing, samples. */

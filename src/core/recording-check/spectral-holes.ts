@@ -1,5 +1,4 @@
 import FFT from 'fft.js';
-import { pickup } from '../signal/pickup.ts';
 import type { Source } from '../signal/source.ts';
 import type { Finding, HeardRecording } from './heard-recording.ts';
 import { allLevels } from './spoiled-measures.ts';
@@ -90,13 +89,15 @@ function quietPlaces(
   return places;
 }
 
+/** Whether the quiet has holes at all. */
+export const hasHoles = ({ hiss }: Unevenness): boolean => hiss >= leastDb.hiss;
+
 /**
  * Holes in the spectrum of the quiet: noise suppression opens and closes single bands of it, and strong packing leaves
  * some out. Where they reach down to where levels are taken, soft strokes lose some of theirs.
  */
-export function spectralHoles({ source, hearing }: HeardRecording): Finding | null {
-  const { levels, hiss } = spectralUnevenness(pickup(source), hearing.sounds);
-  if (!(hiss >= leastDb.hiss)) return null;
-  const spoils = levels >= leastDb.levels ? [...allLevels] : [];
-  return { code: 'spectral-holes', facts: { unevenDb: hiss }, spoils };
+export function spectralHoles({ unevenness }: HeardRecording): Finding | null {
+  if (!hasHoles(unevenness)) return null;
+  const spoils = unevenness.levels >= leastDb.levels ? [...allLevels] : [];
+  return { code: 'spectral-holes', facts: { unevenDb: unevenness.hiss }, spoils };
 }

@@ -12,6 +12,8 @@ export const checkSentences: SentenceTable = {
     'The background breaks off between strokes: the phone or the app cuts off what it takes for silence, and soft taps with it. Turn off voice enhancement, noise reduction or "clear voice" in the recording app, or use another app.',
   'gain-control': (f) =>
     `The background sinks by ${decibels(f, 'sinksDb')} after loud strokes: the phone or the app evens out loud and soft by itself. Turn off automatic gain or voice enhancement, or use another app.`,
+  limited: () =>
+    'Accents are held down as they come: they die away more slowly than taps. Turn off automatic gain, limiter or voice enhancement, or turn the recording level down.',
   'drop-outs': (f) =>
     `Sound is missing ${times(numberOf(f, 'places'))}, first at ${takeTime(numberOf(f, 'at'))}: the device lost some of it. Close other programs, record to the device's own memory, and record again.`,
   'taps-near-noise': (f) =>

@@ -16,7 +16,7 @@ import { findingSentence, sentence } from '../../../src/core/result/sentences.ts
 import type { RecordingFinding, TakeResult } from '../../../src/core/result/take-result.ts';
 import type { Source } from '../../../src/core/signal/source.ts';
 import { memorySource } from '../../bench/bench-take.ts';
-import { checkTakeSpec, reportTakes } from '../../bench/check-takes.ts';
+import { checkTakeSpec, reportTakes, tuningTakes } from '../../bench/check-takes.ts';
 import { damages } from '../../bench/damages.ts';
 
 const grade = (samples: Float32Array, sampleRate: number, sheet: Sheet): TakeResult =>
@@ -65,6 +65,7 @@ describe('the check of a recording', () => {
     ],
     ['drop-outs', null, dropped('silence')],
     ['drop-outs', null, dropped('repeated')],
+    ['drop-outs', 'timing-spread', dropped('lost')],
     [
       'narrow-band',
       null,
@@ -99,6 +100,19 @@ describe('the check of a recording', () => {
     const whole = result.measures.find(({ id, scope }) => id === spoils && Object.keys(scope).length === 0);
     expect(whole!.outcome).toMatchObject({ state: 'not-measurable', reason: { code: `spoiled-${code}` } });
     expect(sentence({ code: `spoiled-${code}`, facts: finding!.facts })).toBe(sentence(finding!));
+  });
+
+  it('finds a limiter by how accents die away where a drum rings over the hiss', () => {
+    const { sheet, spec } = checkTakeSpec(tuningTakes.find(({ name }) => name === 'snare')!, 13);
+    const { samples, sampleRate } = renderTake(spec);
+    const limiter = { thresholdDb: -24, ratio: 20, attackMs: 0.5, releaseMs: 80, makeUpDb: 4 };
+    const finding = found(
+      grade(chain({ gainControl: limiter })(samples, sampleRate), sampleRate, sheet),
+      'limited',
+    );
+    expect(finding!.spoils).toContain('accent-to-tap-ratio');
+    expect(findingSentence(finding!)).toMatch(/limiter/);
+    expect(found(grade(samples, sampleRate, sheet), 'limited')).toBeUndefined();
   });
 
   it('tells where sound was lost', () => {

@@ -1,0 +1,84 @@
+import type { Performance } from '../measures/performance.ts';
+import type { PlayedStroke } from '../measures/played-stroke.ts';
+import { median } from '../stats/median.ts';
+
+/** A stretch that isn't in the recording: what follows comes early by so much, and stays so. */
+export interface LostStretch {
+  /** s of the recording; its length, s. */
+  readonly time: number;
+  readonly seconds: number;
+}
+
+/** Longer steps from stroke to stroke than this, in beats, are rests, which players cut short themselves. */
+const longestBeats = 0.9;
+/**
+ * A step is so large, s, and so many times the usual scatter of intervals: 20 ms lost six times a minute leave every
+ * figure of a rendered take inside its interval, 40 ms don't (`reports/recording-check.md`).
+ */
+const least = { seconds: 0.02, scatter: 4 };
+/** A device loses blocks of one length: so near the middle one all but a few lie, in scatter and as a share of it. */
+const alike = { scatter: 3, share: 0.25, of: 0.6 };
+/** One may be the player's, who stumbles once. */
+const fewest = 2;
+const fewestIntervals = 24;
+
+interface Interval {
+  readonly stroke: PlayedStroke;
+  readonly index: number;
+  /** How much longer it is than those on the same place of the beat, s. */
+  over: number;
+}
+
+/**
+ * Stretches lost without a trace in the sound, by what they do to time: the interval round one is shorter by what was
+ * lost, the ones beside it don't make up for it, and all are short by about as much. Players hurry and hold back by
+ * amounts that differ.
+ */
+export function lostStretches({ strokes }: Pick<Performance, 'strokes'>): readonly LostStretch[] {
+  const intervals = intervalsOf(strokes);
+  if (intervals.length < fewestIntervals) return [];
+  const scatter = 1.4826 * median(intervals.map(({ over }) => Math.abs(over)));
+  const bound = Math.max(least.seconds, least.scatter * scatter);
+  const early: LostStretch[] = [];
+  let late = 0;
+  for (const [i, { stroke, index, over }] of intervals.entries()) {
+    const [before, after] = [intervals[i - 1], intervals[i + 1]];
+    const beside =
+      (before?.index === index - 1 ? before.over : 0) + (after?.index === index + 1 ? after.over : 0);
+    const stays = Math.abs(over + beside) < Math.abs(over) ? over + beside : over;
+    if (stays >= bound) late++;
+    else if (stays <= -bound) early.push({ time: stroke.time, seconds: -stays });
+  }
+  if (early.length < fewest || late > early.length / 4) return [];
+  const middle = median(early.map(({ seconds }) => seconds));
+  const near = Math.max(alike.scatter * scatter, alike.share * middle);
+  const same = early.filter(({ seconds }) => Math.abs(seconds - middle) <= near);
+  return same.length >= fewest && same.length >= alike.of * early.length ? same : [];
+}
+
+/** Intervals between strokes that follow each other, against the median of their place in the beat. */
+function intervalsOf(strokes: readonly PlayedStroke[]): readonly Interval[] {
+  const found: { stroke: PlayedStroke; index: number; seconds: number; beats: number; place: string }[] = [];
+  for (let i = 1; i < strokes.length; i++) {
+    const [before, stroke] = [strokes[i - 1]!, strokes[i]!];
+    const beats = stroke.position - before.position;
+    if (before.stretch !== stroke.stretch || beats <= 0 || beats > longestBeats) continue;
+    const place = `${(stroke.slot.beatTime % 1).toFixed(3)} ${beats.toFixed(3)} ${stroke.slot.accent}`;
+    found.push({ stroke, index: i, seconds: stroke.time - before.time, beats, place });
+  }
+  if (found.length === 0) return [];
+  const period = median(found.map(({ seconds, beats }) => seconds / beats));
+  const places = new Map<string, number[]>();
+  for (const { seconds, beats, place } of found) {
+    const over = seconds - period * beats;
+    const others = places.get(place);
+    if (others === undefined) places.set(place, [over]);
+    else others.push(over);
+  }
+  const usual = new Map([...places].map(([place, overs]) => [place, median(overs)]));
+  return found.map(({ stroke, index, seconds, beats, place }) => ({
+    stroke,
+    index,
+    over: seconds - period * beats - usual.get(place)!,
+  }));
+}
