@@ -1,18 +1,11 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { renderTake } from '../../fixtures/generator/render-take.ts';
 import { type ScenarioName, scenario, scenarioNames, scenarios } from '../../fixtures/generator/scenarios.ts';
-import type { Sheet } from '../../src/core/exercise/sheet.ts';
-import { gradeHearing } from '../../src/core/grading/grade-hearing.ts';
-import { hearStrokes } from '../../src/core/onsets/hear-strokes.ts';
-import { isForExport } from '../../src/core/result/names.ts';
-import type { TakeResult } from '../../src/core/result/take-result.ts';
-import { findMeasure } from '../../src/core/scoring/find-measure.ts';
 import { programPath } from '../programs.ts';
-import { memorySource } from './bench-take.ts';
 import { checkTakeSpec, reportTakes } from './check-takes.ts';
-import { movedBy } from './compare-results.ts';
 import { damages } from './damages.ts';
 import { gradedThrough } from './grading-chains.ts';
+import { gradeBothWays, harmDone } from './harm-done.ts';
 import { figure, markdownTable } from './markdown-table.ts';
 import { recordingChains } from './recording-chains.ts';
 
@@ -27,50 +20,12 @@ const wanted = new RegExp(pattern);
 const every = Number(everyText);
 const ffmpeg = programPath('ffmpeg');
 
-interface Graded {
-  readonly result: TakeResult;
-  /** The same without the check, which refuses nothing. */
-  readonly plain: TakeResult;
-  readonly codes: readonly string[];
-}
-
-function grade(samples: Float32Array, sampleRate: number, sheet: Sheet): Graded {
-  const source = memorySource(samples, sampleRate);
-  const hearing = hearStrokes(source);
-  const result = gradeHearing(source, hearing, sheet, { name: 'take.wav' });
-  const plain = gradeHearing(source, hearing, sheet, { name: 'take.wav', check: false });
-  return { result, plain, codes: (result.recording.check ?? []).map(({ code }) => code) };
-}
-
-/**
- * Figures of the whole take that are told of the clean recording. Here, if nothing were refused: `wrong`, outside the clean
- * recording's interval, and `gone`, not there for another reason. Of the wrong ones `told` all the same; `inVain`, refused
- * though right.
- */
-function harmDone(clean: TakeResult, { result, plain }: Graded) {
-  const harm = { figures: 0, wrong: 0, told: 0, inVain: 0, gone: 0 };
-  for (const { id, scope, unit, outcome } of clean.measures) {
-    if (outcome.state !== 'measured' || Object.keys(scope).length > 0 || isForExport(id)) continue;
-    harm.figures += 1;
-    const other = findMeasure(plain.measures, id, scope)?.outcome;
-    if (other?.state === 'measured') {
-      const moved = Math.abs(movedBy({ id, scope, unit, clean: outcome, other }));
-      const isWrong = moved > 1 && Math.abs(other.value - outcome.value) > 1e-6;
-      const isTold = findMeasure(result.measures, id, scope)?.outcome.state === 'measured';
-      if (isWrong) harm.wrong += 1;
-      if (isWrong && isTold) harm.told += 1;
-      if (!isWrong && !isTold) harm.inVain += 1;
-    } else if (other?.state !== 'not-applicable') harm.gone += 1;
-  }
-  return harm;
-}
-
 const share = (n: number, of: number) => `${figure((100 * n) / of, 0)} %`;
 
 const cleanTakes = reportTakes.map((take) => {
   const { sheet, spec } = checkTakeSpec(take, seed);
   const { samples, sampleRate } = renderTake(spec);
-  return { take, sheet, spec, samples, sampleRate, ...grade(samples, sampleRate, sheet) };
+  return { take, sheet, spec, samples, sampleRate, ...gradeBothWays(samples, sampleRate, sheet) };
 });
 
 /** More wrong figures than this spoil a take: one or two of 33 leave their interval of 95 % by themselves. */
@@ -89,7 +44,7 @@ const rows = damages
           const { samples, sampleRate } =
             changed === undefined ? clean : renderTake({ ...clean.spec, ...changed(clean.spec) });
           const damaged = spoil === undefined ? samples : spoil(samples, sampleRate, seed);
-          const one = grade(damaged, sampleRate, clean.sheet);
+          const one = gradeBothWays(damaged, sampleRate, clean.sheet);
           const isFound = one.codes.some((code) => toldBy.includes(code));
           if (isFound) found += 1;
           if (one.plain.grading.state !== 'graded') continue;
@@ -150,7 +105,7 @@ const kinds = pattern === '.' ? scenarioNames : [];
 for (const name of kinds) {
   const { sheet, spec } = scenario(name, seed);
   const { samples, sampleRate } = renderTake(spec);
-  for (const { code, spoils } of grade(samples, sampleRate, sheet).result.recording.check ?? [])
+  for (const { code, spoils } of gradeBothWays(samples, sampleRate, sheet).result.recording.check ?? [])
     if (!innate(name).includes(code))
       alarms.set(code, [...(alarms.get(code) ?? []), `${name}${spoils.length > 0 ? ' (refuses)' : ''}`]);
 }

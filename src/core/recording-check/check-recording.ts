@@ -19,7 +19,8 @@ import { placeNoiseDb } from './place-noise.ts';
 import { quietCourse } from './quiet-course.ts';
 import { recordingLength } from './recording-length.ts';
 import { soundPass } from './sound-pass.ts';
-import { spectralHoles, spectralUnevenness } from './spectral-holes.ts';
+import { spectralHoles } from './spectral-holes.ts';
+import { spectralUnevenness } from './spectral-unevenness.ts';
 import { stickClicks } from './stick-clicks.ts';
 import { tapToNoise } from './tap-to-noise.ts';
 

@@ -4,7 +4,7 @@ import type { RecordingFinding } from '../result/take-result.ts';
 import type { Source } from '../signal/source.ts';
 import type { QuietCourse } from './quiet-course.ts';
 import type { SoundFeatures } from './sound-pass.ts';
-import type { Unevenness } from './spectral-holes.ts';
+import type { Unevenness } from './spectral-unevenness.ts';
 
 /** All that a finding may read: the recording, what was heard in it, and what that was taken for. */
 export interface HeardRecording {

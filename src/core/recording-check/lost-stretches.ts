@@ -61,8 +61,9 @@ function intervalsOf(strokes: readonly PlayedStroke[]): readonly Interval[] {
   const found: { stroke: PlayedStroke; index: number; seconds: number; beats: number; place: string }[] = [];
   for (let i = 1; i < strokes.length; i++) {
     const [before, stroke] = [strokes[i - 1]!, strokes[i]!];
-    const beats = stroke.position - before.position;
-    if (before.stretch !== stroke.stretch || beats <= 0 || beats > longestBeats) continue;
+    // What comes too early for a run is taken for a new one, on the slots that follow.
+    const beats = stroke.slot.beatTime - before.slot.beatTime;
+    if (!(beats > 0 && beats <= longestBeats)) continue;
     const place = `${(stroke.slot.beatTime % 1).toFixed(3)} ${beats.toFixed(3)} ${stroke.slot.accent}`;
     found.push({ stroke, index: i, seconds: stroke.time - before.time, beats, place });
   }

@@ -1,93 +1,13 @@
-import FFT from 'fft.js';
-import type { Source } from '../signal/source.ts';
 import type { Finding, HeardRecording } from './heard-recording.ts';
+import type { Unevenness } from './spectral-unevenness.ts';
 import { allLevels } from './spoiled-measures.ts';
 
-/** Spectra are taken over so long, s, rounded to a power of two of samples: as fine as the bands of voice processing. */
-const windowSeconds = 0.0213;
-/** The upper end of the levels' band, and what lies above it, Hz; drums ring below. */
-const bands = { levels: { fromHz: 2000, toHz: 3500 }, hiss: { fromHz: 3500, toHz: 14_000 } };
-/** A bin is held against the median of so many on each side of it and itself. */
-const beside = 3;
-/** Stretches begin so long after a sound, s, and end so long before the next. */
-const quiet = { after: 0.06, before: 0.012 };
-/** So many windows are looked at, spread over the recording; fewer than the second tell nothing. */
-const windows = { most: 160, fewest: 40 };
 /**
  * Unevenness, dB, from which on there are holes: rendered clean takes come to 4.9 to 5.2 in the hiss, and to 5.4 in the
  * levels' band where a tom rings. Suppression that makes levels wrong leaves 5.3 and more in both, packing that doesn't
  * holes in the hiss alone (`reports/recording-check.md`).
  */
 const leastDb = { hiss: 5.28, levels: 5.4 };
-/** Below this there is no sound but the decoder's rounding, dB a bin: 30 dB under the flicker of 16 bits. */
-const nothingDb = -85;
-
-/** How uneven the spectrum of the quiet is, dB; NaN where there is too little quiet or sound. */
-export interface Unevenness {
-  readonly levels: number;
-  readonly hiss: number;
-}
-
-/**
- * Root mean square difference of bins from their local median, dB, over the quiet of a recording. The power of a bin of
- * noise has an exponential distribution, whatever the noise's level and colour: 5.05 dB here. Only what turns single
- * bands of it up and down makes that more.
- */
-export function spectralUnevenness(source: Source, sounds: readonly { readonly time: number }[]): Unevenness {
-  const { sampleRate, length } = source;
-  const size = 2 ** Math.round(Math.log2(windowSeconds * sampleRate));
-  const places = quietPlaces(sounds, length / sampleRate, size / sampleRate);
-  if (places.length < windows.fewest) return { levels: Number.NaN, hiss: Number.NaN };
-  const step = Math.max(1, places.length / windows.most);
-  const fft = new FFT(size);
-  const spectrum = fft.createComplexArray();
-  const frame = new Array<number>(size);
-  const window = Float64Array.from({ length: size }, (_, i) => Math.sin((Math.PI * (i + 0.5)) / size) ** 2);
-  const binOf = (hz: number) => Math.round((Math.min(hz, 0.45 * sampleRate) * size) / sampleRate);
-  const sums = Object.values(bands).map(({ fromHz, toHz }) => ({
-    from: binOf(fromHz),
-    to: binOf(toHz),
-    squares: 0,
-    count: 0,
-  }));
-  const levels = new Float64Array(size / 2);
-  const near = new Float64Array(2 * beside + 1);
-  for (let place = 0; place < places.length; place += step) {
-    const from = Math.round(places[Math.floor(place)]! * sampleRate);
-    const samples = source.read(0, from, from + size);
-    for (let i = 0; i < size; i++) frame[i] = samples[i]! * window[i]!;
-    fft.realTransform(spectrum, frame);
-    for (let bin = 0; bin < levels.length; bin++)
-      levels[bin] = 10 * Math.log10(spectrum[2 * bin]! ** 2 + spectrum[2 * bin + 1]! ** 2 + 1e-30);
-    for (const sum of sums) {
-      for (let bin = sum.from; bin < sum.to; bin++) {
-        near.set(levels.subarray(bin - beside, bin + beside + 1));
-        near.sort();
-        if (near[beside]! < nothingDb) continue;
-        sum.squares += (levels[bin]! - near[beside]!) ** 2;
-        sum.count++;
-      }
-    }
-  }
-  const [low, high] = sums.map(({ squares, count }) => Math.sqrt(squares / count));
-  return { levels: low!, hiss: high! };
-}
-
-/** Where windows of quiet begin, s. */
-function quietPlaces(
-  sounds: readonly { readonly time: number }[],
-  end: number,
-  seconds: number,
-): readonly number[] {
-  const places: number[] = [];
-  let from = 0;
-  for (const { time } of [...sounds, { time: end }]) {
-    const to = time - quiet.before - seconds;
-    for (let at = from; at <= to; at += seconds / 2) places.push(at);
-    from = time + quiet.after;
-  }
-  return places;
-}
 
 /** Whether the quiet has holes at all. */
 export const hasHoles = ({ hiss }: Unevenness): boolean => hiss >= leastDb.hiss;

@@ -3,7 +3,7 @@ import { suppressNoise } from '../../../fixtures/generator/damage/suppress-noise
 import { limitBand } from '../../../fixtures/generator/microphone.ts';
 import { addNoise } from '../../../fixtures/generator/noise.ts';
 import { seeded } from '../../../fixtures/generator/random.ts';
-import { spectralUnevenness } from '../../../src/core/recording-check/spectral-holes.ts';
+import { spectralUnevenness } from '../../../src/core/recording-check/spectral-unevenness.ts';
 import { memorySource } from '../../bench/bench-take.ts';
 
 const sampleRate = 48_000;
