@@ -1,8 +1,8 @@
 import type { TakeResult } from '../core/result/take-result.ts';
 import { drawnPart } from './drawn-part.ts';
 import { embedJson } from './embed-json.ts';
-import { escapeHtml } from './escape-html.ts';
 import { packPart } from './packed-part.ts';
+import { pageHead } from './page-head.ts';
 import { breakingPoint } from './parts/breaking-point.ts';
 import { care } from './parts/care.ts';
 import { downloads, type Pack } from './parts/downloads.ts';
@@ -74,16 +74,7 @@ export function reportHtml(result: TakeResult, parts: ReportParts): string {
     graded && parts.files !== undefined
       ? downloads(takeFiles(result), parts.files.pack, reportLimit - held)
       : '';
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${escapeHtml(securityPolicy(style, scripts, parts.sha256, sound?.place === 'beside'))}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="referrer" content="no-referrer">
-<title>${escapeHtml(result.sheet.title.slice(0, 100) || 'Practice take')} – report</title>
-<style>${style}</style>
-</head>
+  return `${pageHead({ title: result.sheet.title || 'Practice take', kind: 'report', style, policy: securityPolicy(style, scripts, parts.sha256, sound?.place === 'beside') })}
 <body>
 <main>
 ${header(result, parts.caption ?? {})}

@@ -5,6 +5,7 @@ import { shownScore, wordOfScore } from '../core/scoring/score-curve.ts';
 import { lineCourses } from '../core/session/line-course.ts';
 import type { LineOfSession, SessionResult, SessionTake } from '../core/session/session-result.ts';
 import { escapeHtml, outsideText } from './escape-html.ts';
+import { pageHead } from './page-head.ts';
 import { care } from './parts/care.ts';
 import { courseWords } from './parts/line-table.ts';
 import { reportStyleText } from './report-style-text.ts';
@@ -43,16 +44,7 @@ export function sessionHtml(
       : [['Weakest line', outsideText(sheet.lines[summary.weakest]!.label)] as [string, string]]),
   ];
   const foreign = unrecognised.map(({ from, to }) => `${clockTime(from)} to ${clockTime(to)}`);
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${escapeHtml(securityPolicy(style, [], sha256))}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="referrer" content="no-referrer">
-<title>${escapeHtml(title.slice(0, 100))} – session</title>
-<style>${style}</style>
-</head>
+  return `${pageHead({ title: title, kind: 'session', style, policy: securityPolicy(style, [], sha256) })}
 <body>
 <main>
 <header><p class="kind">A practice session, line by line</p>

@@ -4,6 +4,7 @@ import { sentence } from '../../core/result/sentences.ts';
 import type { Score } from '../../core/result/take-result.ts';
 import { shownScore } from '../../core/scoring/score-curve.ts';
 import { escapeHtml, outsideText } from '../escape-html.ts';
+import { pageHead } from '../page-head.ts';
 import { care } from '../parts/care.ts';
 import { reportStyleText } from '../report-style-text.ts';
 import { type Sha256, securityPolicy } from '../security-policy.ts';
@@ -33,16 +34,7 @@ export function folderHtml(result: FolderResult, { title, fontFaces, sha256 }: F
   const style = reportStyleText(fontFaces, false) + sessionStyle + folderStyle;
   const shown = result.takes.filter(({ figures }) => figures !== null);
   const unread = result.takes.filter(({ figures }) => figures === null);
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${escapeHtml(securityPolicy(style, [], sha256))}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="referrer" content="no-referrer">
-<title>${escapeHtml(title.slice(0, 100))} – takes</title>
-<style>${style}</style>
-</head>
+  return `${pageHead({ title: title, kind: 'takes', style, policy: securityPolicy(style, [], sha256) })}
 <body>
 <main>
 <header><p class="kind">Takes of a folder, one by one</p>

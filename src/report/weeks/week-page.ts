@@ -1,4 +1,5 @@
 import { escapeHtml, outsideText } from '../escape-html.ts';
+import { pageHead } from '../page-head.ts';
 import { safeScript } from '../safe-script.ts';
 import { type Sha256, securityPolicy } from '../security-policy.ts';
 import { weekStyleText } from './week-style.ts';
@@ -31,16 +32,7 @@ export function weekPage(
 ): string {
   const style = weekStyleText(fontFaces);
   const scripts = script === null ? [] : [safeScript(script)];
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${escapeHtml(securityPolicy(style, scripts, sha256))}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="referrer" content="no-referrer">
-<title>${escapeHtml(title.slice(0, 100))} – ${escapeHtml(kind.toLowerCase())}</title>
-<style>${style}</style>
-</head>
+  return `${pageHead({ title: title, kind: kind.toLowerCase(), style, policy: securityPolicy(style, scripts, sha256) })}
 <body>
 <main class="weeks">
 <header><p class="kind">${escapeHtml(kind)}</p>
