@@ -4,13 +4,15 @@ import { keptJson } from './kept-json.ts';
 import type { LibraryDb } from './library.ts';
 import { type LinePlay, listLinePlays } from './line-plays.ts';
 import type { DimensionScore } from './listed-takes.ts';
-import { readTake } from './read-take.ts';
+import { keptResult } from './stored-result.ts';
 
 interface Asked {
   readonly personId: string | null;
   readonly exerciseId: string;
   readonly fromDay?: string;
   readonly toDay?: string;
+  /** Whether the end gave way is asked of a newest take from this day on only; of any without. */
+  readonly freshFrom?: string;
 }
 
 const fades = 'fades-at-the-end';
@@ -31,8 +33,10 @@ const alsoFollowed = {
 export async function exercisePlays(db: LibraryDb, asked: Asked): Promise<readonly ExercisePlay[]> {
   const plays = await listLinePlays(db, asked);
   const scores = await scoresOf(db, asked);
-  const newest = plays.at(-1)?.takeId;
-  const fading = newest !== undefined && (await endGaveWay(db, newest));
+  const last = plays.at(-1);
+  const newest = last?.takeId;
+  const fading =
+    last !== undefined && last.day >= (asked.freshFrom ?? '') && (await endGaveWay(db, last.takeId));
   return plays.map((play) => {
     const { takeId, day } = play;
     const bpm = play.bpm ?? play.bpmPlayed;
@@ -106,7 +110,11 @@ async function scoresOf(
   );
 }
 
-async function endGaveWay(db: LibraryDb, id: string): Promise<boolean> {
-  const { result } = await readTake(db, id);
-  return result.advice.some(({ code }) => code === fades);
+async function endGaveWay(db: LibraryDb, takeId: string): Promise<boolean> {
+  const kept = await db
+    .selectFrom('takeResult')
+    .select('json')
+    .where('takeId', '=', takeId)
+    .executeTakeFirst();
+  return kept !== undefined && keptResult(kept.json).advice.some(({ code }) => code === fades);
 }

@@ -5,7 +5,7 @@ import { judgeGuess } from '../core/progress/judge-guess.ts';
 import { keptJson } from './kept-json.ts';
 import type { LibraryDb } from './library.ts';
 import { LibraryFault } from './library-fault.ts';
-import { unpackResult } from './stored-result.ts';
+import { keptResult } from './stored-result.ts';
 
 const nullable = <T extends Type.TSchema>(schema: T) => Type.Union([schema, Type.Null()]);
 
@@ -82,7 +82,7 @@ export async function judgedGuesses(
       .select('json')
       .where('takeId', '=', takeId)
       .executeTakeFirst();
-    if (kept !== undefined) judged.push(...judgeGuess(guess, unpackResult(kept.json)));
+    if (kept !== undefined) judged.push(...judgeGuess(guess, keptResult(kept.json)));
   }
   return guessRecords(judged);
 }

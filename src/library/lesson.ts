@@ -5,7 +5,8 @@ import { assignmentPlays } from './assignment-plays.ts';
 import { listAssignments } from './assignments.ts';
 import type { LibraryDb } from './library.ts';
 import { listLinePlays } from './line-plays.ts';
-import { type ExerciseCourse, playerProgress } from './player-progress.ts';
+import { playedExercises } from './played-exercises.ts';
+import { type ExerciseCourse, exerciseCourse } from './player-progress.ts';
 import { listDiscomfort, practiceDays } from './practice.ts';
 
 interface AskedLesson {
@@ -20,8 +21,9 @@ const fewestLeft = 12;
 
 /** Gathers what a lesson looks back on: from the day of the last one up to today. */
 export async function lessonOf(db: LibraryDb, { personId, since, today }: AskedLesson): Promise<Lesson> {
-  const { exercises } = await playerProgress(db, { personId, today });
-  const played = exercises.filter(({ plays }) => plays.some(({ day }) => day >= since));
+  const played: ExerciseCourse[] = [];
+  for (const exercise of await playedExercises(db, personId, since))
+    played.push(await exerciseCourse(db, { personId, today, exercise }));
   const compared = exercisesCompared(
     played.map(({ plays }) => plays),
     since,

@@ -8,16 +8,18 @@ export interface PlayedExercise {
   readonly notation: string;
 }
 
-/** The exercises of a player's takes, or of those without a player (null), the one played last first. */
+/** The exercises of a player's takes, or of those without a player (null), since a day or ever, the one played last first. */
 export async function playedExercises(
   db: LibraryDb,
   personId: string | null,
+  fromDay?: string,
 ): Promise<readonly PlayedExercise[]> {
   return db
     .selectFrom('takeLine')
     .innerJoin('exercise', 'exercise.id', 'takeLine.exerciseId')
     .select(['exercise.id', 'exercise.label', 'exercise.notation'])
     .where('takeLine.personId', 'is', personId)
+    .$if(fromDay !== undefined, (query) => query.where('takeLine.day', '>=', fromDay!))
     .groupBy(['exercise.id', 'exercise.label', 'exercise.notation'])
     .orderBy(({ fn }) => fn.max('takeLine.recordedAt'), 'desc')
     .execute();

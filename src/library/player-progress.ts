@@ -1,10 +1,11 @@
-import { dayNumber } from '../core/progress/day-number.ts';
+import { dayNumber, dayOf } from '../core/progress/day-number.ts';
 import {
   type ExercisePlay,
   type ExerciseProgress,
   exerciseProgress,
 } from '../core/progress/exercise-progress.ts';
 import type { GuessRecord } from '../core/progress/guess-record.ts';
+import { freshDays } from '../core/progress/next-tempo.ts';
 import type { PracticeLoad } from '../core/progress/practice-load.ts';
 import { discomfortNoted } from './discomfort-noted.ts';
 import { exercisePlays } from './exercise-plays.ts';
@@ -38,7 +39,8 @@ export async function exerciseCourse(
 ): Promise<ExerciseCourse> {
   const discomfort = await discomfortNoted(db, personId, today);
   const since = fromDay === undefined ? {} : { fromDay };
-  const plays = await exercisePlays(db, { personId, exerciseId: exercise.id, ...since });
+  const freshFrom = dayOf(dayNumber(today) - freshDays);
+  const plays = await exercisePlays(db, { personId, exerciseId: exercise.id, freshFrom, ...since });
   const daysAgo = (day: string) => dayNumber(today) - dayNumber(day);
   return { exercise, plays, progress: exerciseProgress(plays, { discomfort, daysAgo }) };
 }

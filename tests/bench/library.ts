@@ -2,15 +2,21 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { CompiledQuery } from 'kysely';
+import { assignmentPlays } from '../../src/library/assignment-plays.ts';
+import { listAssignments, setAssignment } from '../../src/library/assignments.ts';
 import { filterChoices } from '../../src/library/filter-choices.ts';
+import { lessonOf } from '../../src/library/lesson.ts';
 import type { LibraryDb } from '../../src/library/library.ts';
 import { listLinePlays } from '../../src/library/line-plays.ts';
 import { listSheets } from '../../src/library/list-sheets.ts';
 import { countTakes, listTakes, type TakeOrder } from '../../src/library/list-takes.ts';
 import { openFolderLibrary } from '../../src/library/open-folder-library.ts';
 import { addPerson, listPeople } from '../../src/library/people.ts';
+import { playedExercises } from '../../src/library/played-exercises.ts';
+import { exerciseCourse, nextTempoOf, playerProgress } from '../../src/library/player-progress.ts';
 import { practiceDays } from '../../src/library/practice.ts';
 import { readTake } from '../../src/library/read-take.ts';
+import { restDueOf } from '../../src/library/rest-due-of.ts';
 import { storageUse } from '../../src/library/storage-use.ts';
 import type { TakeFilter } from '../../src/library/take-filter.ts';
 import { lineRows, resultRow, takeRow } from '../../src/library/take-rows.ts';
@@ -82,6 +88,16 @@ async function fill(db: LibraryDb): Promise<void> {
   }
 }
 
+const assignment = {
+  id: 'assignment-3',
+  personId: 'person-3',
+  sheetText: 'exercise-7\n',
+  bpm: null,
+  dueDay: day(3649),
+  note: '',
+  setAt: Date.UTC(2025, 11, 20),
+  doneAt: null,
+};
 const folder = mkdtempSync(join(tmpdir(), 'evenhand-bench-'));
 const library = await openFolderLibrary(folder);
 const { db } = library;
@@ -103,6 +119,7 @@ try {
   };
   const listing = (name: string, filter: TakeFilter, order: TakeOrder = 'newest') =>
     time(name, () => listTakes(db, { filter, order }));
+  await setAssignment(db, assignment);
   const middle = await listTakes(db, { filter: { toDay: day(1800) }, limit: 1 });
 
   await listing('newest 30 takes', {});
@@ -137,6 +154,19 @@ try {
   await time("a player's days of practice, all ten years", () =>
     practiceDays(db, { personId: 'person-3', fromDay: '2016-01-01', toDay: '2026-12-31' }),
   );
+  const asked = { personId: 'person-3', today: day(3649) };
+  const exercise = { id: 'exercise-7', label: '', notation: '' };
+  await time("a player's exercises", () => playedExercises(db, 'person-3'));
+  await time('progress in one exercise, all ten years', () => exerciseCourse(db, { ...asked, exercise }));
+  await time('the next tempo of one exercise', () => nextTempoOf(db, { ...asked, exerciseId: 'exercise-7' }));
+  await time("a player's progress, twelve weeks, all exercises", () =>
+    playerProgress(db, { ...asked, fromDay: day(3649 - 84) }),
+  );
+  await time("a player's progress, all ten years, all exercises", () => playerProgress(db, asked));
+  await time('a lesson with one player', () => lessonOf(db, { ...asked, since: day(3642) }));
+  await time("all of a studio's assignments that are open", () => listAssignments(db));
+  await time('what was played to an assignment', () => assignmentPlays(db, assignment));
+  await time('whether a rest is due', () => restDueOf(db, 'person-3', Date.UTC(2025, 11, 28)));
   await time('one take opened', () => readTake(db, hex(5000, 32)));
   const pages = await db.executeQuery(CompiledQuery.raw('pragma page_count'));
   const megabytes = ((pages.rows[0] as { page_count: number }).page_count * 4096) / 1e6;
