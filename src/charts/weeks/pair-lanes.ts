@@ -124,7 +124,7 @@ export function pairLanesText({ lanes, names, unit, range }: PairLanes): string 
     const value = (one: Ranged | null) => (one === null ? 'not measured' : `${rounded(one.mid)} ${unit}`);
     return `${label}: ${value(first)}, then ${value(second)}`;
   });
-  return `Full circles: ${names[0]}; hollow squares: ${names[1]}; the lines are ${range}. ${parts.join('; ')}.`;
+  return `Full circles: ${names[0]}; hollow diamonds: ${names[1]}; the lines are ${range}. ${parts.join('; ')}.`;
 }
 
 export function pairLanesTable({ lanes, names, unit, range }: PairLanes): ChartTable {
