@@ -1,10 +1,13 @@
-import { delayed } from '../signal/fractional-read.ts';
+import { delayed, delayStep } from '../signal/fractional-read.ts';
 import type { Source } from '../signal/source.ts';
 import { soundLead } from './click-seed.ts';
 import type { FoundClicks } from './find-clicks.ts';
 
-/** Clicks kept ready: reading goes forward, and back a little over a stroke's past. */
-const mostKept = 8;
+/**
+ * Delayed sounds kept ready. Clicks of one tempo need few: a period of 26,181.8 samples has five places between samples.
+ * Reading goes forward, and back a little over a stroke's past.
+ */
+const mostKept = 24;
 /** Samples. */
 const silenceKept = 16;
 
@@ -28,23 +31,24 @@ function takeOff(samples: Float32Array, samplesFrom: number, { from, samples: so
 export function withoutClicks(source: Source, { voices }: FoundClicks): Source {
   const rate = source.sampleRate;
   const clicks = voices
-    .flatMap(({ sound: whole, times }) => {
+    .flatMap(({ sound: whole, times }, voice) => {
       const sound = withoutSilence(whole);
-      return times.map((time) => ({ start: (time - soundLead) * rate, sound }));
+      return times.map((time) => ({ start: (time - soundLead) * rate, sound, voice }));
     })
     .sort((a, b) => a.start - b.start);
   const longest = clicks.reduce((most, { sound }) => Math.max(most, sound.length), 0) + 1;
-  const kept = new Map<number, Placed>();
+  const kept = new Map<string, Float32Array>();
 
   function place(index: number): Placed {
-    const known = kept.get(index);
-    if (known !== undefined) return known;
-    const { start, sound } = clicks[index]!;
+    const { start, sound, voice } = clicks[index]!;
     const from = Math.floor(start);
-    const placed = { from, samples: delayed(sound, start - from) };
+    const key = `${voice} ${delayStep(start - from)}`;
+    const samples = kept.get(key) ?? delayed(sound, start - from);
+    // The one that wasn't asked for the longest goes first.
+    kept.delete(key);
     if (kept.size >= mostKept) kept.delete(kept.keys().next().value!);
-    kept.set(index, placed);
-    return placed;
+    kept.set(key, samples);
+    return { from, samples };
   }
 
   return {

@@ -27,6 +27,9 @@ function shifted(samples: Float32Array, offset: number, count: number): Float32A
   return new Float32Array(crossProducts(weights[Math.round(offset * phases)]!, samples, 2 * reach, count));
 }
 
+/** Offsets that give the same number are read as one: curves delayed by them are equal. */
+export const delayStep = (offset: number): number => Math.round((1 - offset) * phases);
+
 /** The same curve moved later by `offset` samples (0 … 1), silence around it. */
 export function delayed(samples: Float32Array, offset: number): Float32Array {
   const padded = new Float32Array(samples.length + 2 * reach + 1);
