@@ -27,10 +27,16 @@ describe('handRatioGap', () => {
       ratio('L', measured(7.6, 6.4, 8.8, [2])),
     ]);
     if (outcome.state !== 'measured') throw new Error(outcome.state);
+    expect(gap([])).toMatchObject({ id: 'hand-ratio-gap', unit: 'dB', scope: {} });
     expect(outcome.value).toBeCloseTo(3.2, 9);
     expect(outcome.low).toBeCloseTo(1.572, 3); // sqrt(1.1² + 1.2²) = 1.628
     expect(outcome.high).toBeCloseTo(4.828, 3);
     expect(outcome).toMatchObject({ strokes: 72, pointsAt: [2] });
+  });
+
+  it('points at the right hand where that contrasts less', () => {
+    const hands = [ratio('R', measured(7, 6, 8, [1])), ratio('L', measured(9, 8, 10, [2]))];
+    expect(gap(hands).outcome).toMatchObject({ value: -2, pointsAt: [1] });
   });
 
   it('passes on why a hand could not be measured', () => {
@@ -39,7 +45,10 @@ describe('handRatioGap', () => {
 
   it('does not apply when a hand has no ratio', () => {
     expect(gap([ratio('R', measured(10, 9, 11, []))]).outcome.state).toBe('not-applicable');
-    expect(gap([]).outcome.state).toBe('not-applicable');
+    expect(gap([]).outcome).toEqual({
+      state: 'not-applicable',
+      reason: { code: 'needs-accents-and-taps-in-both-hands', facts: {} },
+    });
   });
 
   it('compares no hands that are not told', () => {

@@ -80,6 +80,27 @@ describe('scoreOfValue', () => {
   });
 });
 
+describe('scoreOfValue and a band that is perfect', () => {
+  const band = { perfect: { min: 8, max: 20 }, secure: 1, nearly: 3 };
+  const high = (low: number, to: number) => scoreOfValue({ value: (low + to) / 2, low, high: to }, band).high;
+  it('reaches 100 where the interval touches the band, on either side or round it', () => {
+    for (const [low, to] of [
+      [6, 8],
+      [20, 23],
+      [10, 12],
+      [5, 25],
+    ] as const)
+      expect(high(low, to), `${low} to ${to}`).toBe(100);
+  });
+  it('stays below where it does not', () => {
+    for (const [low, to] of [
+      [5, 7],
+      [21, 23],
+    ] as const)
+      expect(high(low, to), `${low} to ${to}`).toBeCloseTo(85, 9);
+  });
+});
+
 describe('wordOfScore', () => {
   it('changes at 85 and 60, both points included', () => {
     expect([100, 85, 84.9, 60, 59.9, 0].map(wordOfScore)).toEqual([

@@ -22,6 +22,18 @@ describe('tempoAdvice', () => {
     expect(tempoAdvice({ scores: both, bpm: null })).toEqual({ code: 'tempo-down', facts: {} });
   });
 
+  it('goes down for neither of them alone, nor for what is nearly there', () => {
+    for (const dimensions of [
+      { evenness: 90, dynamics: 50 },
+      { evenness: 50, dynamics: 90 },
+      { evenness: 60, dynamics: 50 },
+      { evenness: 50, dynamics: 60 },
+      { dynamics: 50 },
+      { evenness: 50 },
+    ])
+      expect(tempoAdvice({ scores: scores(dimensions), bpm: 120 })?.code).toBe('tempo-stay');
+  });
+
   it('asks for rest, not for a tempo, where the end gave way', () => {
     expect(tempoAdvice({ scores: secure, bpm: 100, fading: true })).toEqual({
       code: 'tempo-after-rest',
@@ -33,7 +45,15 @@ describe('tempoAdvice', () => {
   });
 
   it('never advises below 40 BPM', () => {
-    expect(tempoAdvice({ scores: scores({ evenness: 50, dynamics: 55 }), bpm: 42 })?.code).toBe('tempo-stay');
+    const both = scores({ evenness: 50, dynamics: 55 });
+    expect(tempoAdvice({ scores: both, bpm: 42 })).toEqual({
+      code: 'tempo-stay',
+      facts: { bpm: 42, dimension: 'evenness' },
+    });
+    expect(tempoAdvice({ scores: both, bpm: 44 })).toMatchObject({
+      code: 'tempo-down',
+      facts: { toBpm: 40 },
+    });
   });
 
   it('stays while one dimension is short and names the weakest', () => {
@@ -61,6 +81,14 @@ describe('tempoAdvice', () => {
     },
   );
 
+  it('names no tempo where the lines have several', () => {
+    const advice = (fading: boolean) => tempoAdvice({ scores: secure, bpm: null, fading });
+    expect(advice(false)).toEqual({ code: 'tempo-needs-second-day', facts: {} });
+    expect(advice(true)).toEqual({ code: 'tempo-after-rest', facts: {} });
+    const one = tempoAdvice({ scores: scores({ hands: 40 }), bpm: null });
+    expect(one).toEqual({ code: 'tempo-stay', facts: { dimension: 'hands' } });
+  });
+
   it('is silent without a score', () => {
     expect(tempoAdvice({ scores: null, bpm: 100 })).toBeNull();
   });
@@ -74,6 +102,17 @@ describe('startTempo', () => {
     });
     expect(startTempo({ cleanestBpm: null }).facts).toEqual({ fromBpm: 80, toBpm: 80 });
     expect(startTempo({ cleanestBpm: 42 }).facts).toEqual({ fromBpm: 40, toBpm: 40 });
+  });
+
+  it('begins below the tempo tried last where none was clean, and not where one was', () => {
+    expect(startTempo({ cleanestBpm: null, triedBpm: 120 })).toEqual({
+      code: 'tempo-start-slower',
+      facts: { bpm: 120, fromBpm: 102, toBpm: 108 },
+    });
+    expect(startTempo({ cleanestBpm: 100, triedBpm: 120 })).toEqual({
+      code: 'tempo-start',
+      facts: { fromBpm: 85, toBpm: 90 },
+    });
   });
 
   it('waits when discomfort was noted', () => {
