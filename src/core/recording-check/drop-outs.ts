@@ -27,6 +27,7 @@ export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardR
   const { sampleRate } = sound;
   const clicks = hearing.click?.times ?? [];
   const all = hearing.sounds.map(({ time }) => time);
+  const pads = hearing.sounds.filter(({ sound }) => sound === 'pad').map(({ time }) => time);
   const known = (at: number) => gaps.some((gap) => at > gap.at - 480 && at < gap.at + gap.frames + 480);
   const atClick = (time: number) => anyBetween(clicks, time - nearClick.after, time + nearClick.before);
   const places = new Map<number, number>();
@@ -46,7 +47,7 @@ export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardR
   });
   const length = sound.mean.length / sound.frameRate;
   const jumps = apart.length > mostJumps * length ? [] : apart;
-  const lost = lostStretches(performance).filter(({ time }) => !known(time * sampleRate));
+  const lost = lostStretches(performance, pads).filter(({ time }) => !known(time * sampleRate));
   if (lost.length === 0 && still + jumps.length < (still > 0 ? 1 : fewestJumps)) return null;
   for (const { at } of jumps) place(at, 0);
   for (const { time, seconds } of lost) place(time * sampleRate, seconds * sampleRate);

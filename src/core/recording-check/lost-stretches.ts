@@ -15,45 +15,71 @@ const longestBeats = 0.9;
  * A step is so large, s, and so many times the usual scatter of intervals: 20 ms lost six times a minute leave every
  * figure of a rendered take inside its interval, 40 ms don't (`reports/recording-check.md`).
  */
-const least = { seconds: 0.02, scatter: 4 };
+const step = { seconds: 0.02, scatter: 4 };
 /** A device loses blocks of one length: so near the middle one all but a few lie, in scatter and as a share of it. */
 const alike = { scatter: 3, share: 0.25, of: 0.6 };
-/** One may be the player's, who stumbles once. */
-const fewest = 2;
+/** One may be the player's, who stumbles once; sounds that are on no slot tell less. */
+const fewest = { written: 2, heard: 3 };
+/** Sounds come evenly where so many intervals lie so near their median; shorter ones than this are parted. */
+const even = { share: 0.15, of: 0.7, shortest: 0.4 };
 const fewestIntervals = 24;
 
 interface Interval {
-  readonly stroke: PlayedStroke;
+  /** Its end, s. */
+  readonly time: number;
   readonly index: number;
   /** How much longer it is than those on the same place of the beat, s. */
-  over: number;
+  readonly over: number;
 }
 
 /**
  * Stretches lost without a trace in the sound, by what they do to time: the interval round one is shorter by what was
  * lost, the ones beside it don't make up for it, and all are short by about as much. Players hurry and hold back by
- * amounts that differ.
+ * amounts that differ. Where the strokes found no way through the sheet for it, the sounds themselves are asked.
  */
-export function lostStretches({ strokes }: Pick<Performance, 'strokes'>): readonly LostStretch[] {
-  const intervals = intervalsOf(strokes);
+export function lostStretches(
+  { strokes }: Pick<Performance, 'strokes'>,
+  sounds: readonly number[] = [],
+): readonly LostStretch[] {
+  const written = earlyAlike(intervalsOf(strokes), fewest.written);
+  return written.length > 0 ? written : earlyAlike(intervalsBetween(sounds), fewest.heard);
+}
+
+/** What comes early and stays so, where it does by about the same each time. */
+function earlyAlike(intervals: readonly Interval[], least: number): readonly LostStretch[] {
   if (intervals.length < fewestIntervals) return [];
   const scatter = 1.4826 * median(intervals.map(({ over }) => Math.abs(over)));
-  const bound = Math.max(least.seconds, least.scatter * scatter);
+  const bound = Math.max(step.seconds, step.scatter * scatter);
   const early: LostStretch[] = [];
   let late = 0;
-  for (const [i, { stroke, index, over }] of intervals.entries()) {
+  for (const [i, { time, index, over }] of intervals.entries()) {
     const [before, after] = [intervals[i - 1], intervals[i + 1]];
     const beside =
       (before?.index === index - 1 ? before.over : 0) + (after?.index === index + 1 ? after.over : 0);
     const stays = Math.abs(over + beside) < Math.abs(over) ? over + beside : over;
     if (stays >= bound) late++;
-    else if (stays <= -bound) early.push({ time: stroke.time, seconds: -stays });
+    else if (stays <= -bound) early.push({ time, seconds: -stays });
   }
-  if (early.length < fewest || late > early.length / 4) return [];
+  if (early.length < least || late > early.length / 4) return [];
   const middle = median(early.map(({ seconds }) => seconds));
   const near = Math.max(alike.scatter * scatter, alike.share * middle);
   const same = early.filter(({ seconds }) => Math.abs(seconds - middle) <= near);
-  return same.length >= fewest && same.length >= alike.of * early.length ? same : [];
+  return same.length >= least && same.length >= alike.of * early.length ? same : [];
+}
+
+/** Intervals between sounds that come evenly, against their median; none where most don't. */
+function intervalsBetween(times: readonly number[]): readonly Interval[] {
+  const seconds = times.slice(1).map((time, i) => time - times[i]!);
+  if (seconds.length === 0) return [];
+  const usual = median(seconds);
+  const isEven = (one: number) => Math.abs(one - usual) < even.share * usual;
+  if (seconds.filter(isEven).length < even.of * seconds.length) return [];
+  return seconds.flatMap((one, i) => {
+    // A grace note, a bounce or a sound of another kind parts an interval in two; a rest is no interval.
+    const beside = [seconds[i - 1] ?? usual, seconds[i + 1] ?? usual];
+    if (one < even.shortest * usual || one > 1.5 * usual || !beside.every(isEven)) return [];
+    return [{ time: times[i + 1]!, index: i, over: one - usual }];
+  });
 }
 
 /** Intervals between strokes that follow each other, against the median of their place in the beat. */
@@ -78,7 +104,7 @@ function intervalsOf(strokes: readonly PlayedStroke[]): readonly Interval[] {
   }
   const usual = new Map([...places].map(([place, overs]) => [place, median(overs)]));
   return found.map(({ stroke, index, seconds, beats, place }) => ({
-    stroke,
+    time: stroke.time,
     index,
     over: seconds - period * beats - usual.get(place)!,
   }));

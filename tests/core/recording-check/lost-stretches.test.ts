@@ -35,6 +35,27 @@ describe('lostStretches', () => {
     expect(lostStretches(played({ lost: any, scatter: 0.003 }))).toEqual([]);
   });
 
+  it('asks the sounds where the strokes found no way through the sheet, and no grace note or rest is lost sound', () => {
+    const times = (lost: Map<number, number>) => played({ lost, seed: 7 }).strokes.map(({ time }) => time);
+    const blocks = times(new Map([20, 40, 60, 80].map((i) => [i, 0.08])));
+    const found = lostStretches({ strokes: [] }, blocks);
+    // One beside a habit of the player may differ too much from the others; three are enough to tell.
+    expect(found.length).toBeGreaterThanOrEqual(3);
+    for (const { seconds } of found) expect(Math.abs(seconds - 0.08)).toBeLessThan(0.03);
+    const plain = times(new Map());
+    expect(lostStretches({ strokes: [] }, plain)).toEqual([]);
+    const graces = plain.flatMap((time, i) => (i % 9 === 4 ? [time - 0.04, time] : [time]));
+    expect(lostStretches({ strokes: [] }, graces)).toEqual([]);
+    const doubled = plain.flatMap((time, i) => (i % 10 === 4 ? [time, time + 0.06] : [time]));
+    expect(lostStretches({ strokes: [] }, doubled)).toEqual([]);
+    expect(
+      lostStretches(
+        { strokes: [] },
+        plain.filter((_, i) => i % 12 < 9),
+      ),
+    ).toEqual([]);
+  });
+
   it('says nothing of few strokes', () => {
     expect(lostStretches(played({ count: 20, lost: new Map([5, 10].map((i) => [i, 0.08])) }))).toEqual([]);
     expect(lostStretches({ strokes: [] })).toEqual([]);
