@@ -49,7 +49,7 @@ function dayTable({ days }: PracticeLoad): string {
   const shown = days.filter(({ from }) => last - dayNumber(from) < daysShown).toReversed();
   const rows = shown.map(
     ({ from, recordedMinutes, loggedMinutes, strokes }) =>
-      `<tr><th scope="row">${dayWords(dayNumber(from))}</th><td>${rounded(recordedMinutes, 0)} min</td><td>${rounded(loggedMinutes, 0)} min</td><td>${strokes.R}</td><td>${strokes.L}</td><td>${strokes.untold}</td></tr>`,
+      `<tr><th scope="row">${dayWords(dayNumber(from))}</th><td>${rounded(recordedMinutes, 1)} min</td><td>${rounded(loggedMinutes, 0)} min</td><td>${strokes.R}</td><td>${strokes.L}</td><td>${strokes.untold}</td></tr>`,
   );
   return `<details><summary>The last four weeks, day by day</summary><div class="scroll" tabindex="0" role="region" aria-label="Practice day by day"><table>
 <thead><tr><th scope="col">Day</th><th scope="col">Recorded</th><th scope="col">Written down</th><th scope="col">Strokes right</th><th scope="col">Left</th><th scope="col">Hand not told</th></tr></thead>

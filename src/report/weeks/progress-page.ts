@@ -116,7 +116,7 @@ function exercisePart(
 <p>${plays} take${plays === 1 ? '' : 's'} on ${days} day${days === 1 ? '' : 's'}. Trends speak of takes like the newest: ${likeWords(like)}.</p>
 ${trends(progress)}
 <h3>Cleanest takes</h3><ol>${best.join('')}</ol>
-<div class="pictures">${pictures.map((one) => weekPicture(one, images)).join('')}</div></section>`;
+<div class="pictures">${pictures.map((one) => weekPicture(one, images, label)).join('')}</div></section>`;
 }
 
 function trends({ figures }: ExerciseProgress): string {

@@ -2,8 +2,11 @@ import { type WeekPicture, weekTable, weekText } from '../../charts/weeks/week-p
 import { embedJson } from '../embed-json.ts';
 import { escapeHtml } from '../escape-html.ts';
 
-/** One picture under its question, with the still image that is there without scripts, its words and its figures. */
-export function weekPicture(data: WeekPicture, images: Readonly<Record<string, string>>): string {
+/**
+ * One picture under its question, with the still image that is there without scripts, its words and its figures. `of` tells
+ * pictures with the same question apart for those who hear the page; untrusted.
+ */
+export function weekPicture(data: WeekPicture, images: Readonly<Record<string, string>>, of = ''): string {
   const words = escapeHtml(weekText(data));
   const { head, rows } = weekTable(data);
   const image = images[data.id];
@@ -20,7 +23,7 @@ export function weekPicture(data: WeekPicture, images: Readonly<Record<string, s
 <h3>${escapeHtml(data.question)}</h3>
 <div class="sheet">${still}<canvas role="img" aria-label="${words}"></canvas></div>
 <figcaption>${words}</figcaption>
-<details><summary>The figures behind this picture</summary><div class="scroll" tabindex="0" role="region" aria-label="Figures of: ${escapeHtml(data.question)}"><table><thead><tr>${cells}</tr></thead><tbody>${lines.join('')}</tbody></table></div></details>
+<details><summary>The figures behind this picture</summary><div class="scroll" tabindex="0" role="region" aria-label="Figures of: ${escapeHtml(of === '' ? data.question : `${data.question} ${of.slice(0, 80)}`)}"><table><thead><tr>${cells}</tr></thead><tbody>${lines.join('')}</tbody></table></div></details>
 </figure>`;
 }
 

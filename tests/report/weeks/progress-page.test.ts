@@ -71,6 +71,8 @@ describe("a player's page", () => {
     expect(html).toContain('90 minutes, after 20 a week');
     expect(html).toContain('<strong>Next: ');
     expect(html).toContain('Look after yourself');
+    expect(html).toContain('aria-label="Figures of: Do the strokes scatter less from week to week? &gt;RLR"');
+    expect(html).toContain('The last four weeks, day by day');
   });
 
   it('advises no tempo while something hurts', () => {
