@@ -35,9 +35,15 @@ const firstDay = '1970-01-01';
 /** How one exercise of a player goes, with the tempo to try next. */
 export async function exerciseCourse(
   db: LibraryDb,
-  { personId, today, fromDay, exercise }: AskedProgress & { readonly exercise: PlayedExercise },
+  {
+    personId,
+    today,
+    fromDay,
+    exercise,
+    discomfort: noted,
+  }: AskedProgress & { readonly exercise: PlayedExercise; readonly discomfort?: boolean },
 ): Promise<ExerciseCourse> {
-  const discomfort = await discomfortNoted(db, personId, today);
+  const discomfort = noted ?? (await discomfortNoted(db, personId, today));
   const since = fromDay === undefined ? {} : { fromDay };
   const freshFrom = dayOf(dayNumber(today) - freshDays);
   const plays = await exercisePlays(db, { personId, exerciseId: exercise.id, freshFrom, ...since });
@@ -56,16 +62,17 @@ export async function playerProgress(
   readonly discomfort: boolean;
 }> {
   const { personId, today, fromDay = firstDay } = asked;
+  const discomfort = await discomfortNoted(db, personId, today);
   const exercises: ExerciseCourse[] = [];
-  for (const exercise of await playedExercises(db, personId)) {
-    const course = await exerciseCourse(db, { ...asked, exercise });
+  for (const exercise of await playedExercises(db, personId, fromDay)) {
+    const course = await exerciseCourse(db, { ...asked, exercise, discomfort });
     if (course.plays.length > 0) exercises.push(course);
   }
   return {
     exercises,
     load: await practiceOf(db, { personId, fromDay, toDay: today }),
     guesses: await judgedGuesses(db, { personId }),
-    discomfort: await discomfortNoted(db, personId, today),
+    discomfort,
   };
 }
 

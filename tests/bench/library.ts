@@ -108,6 +108,7 @@ try {
   await fill(db);
   const rows: string[] = [];
   let slowest = 0;
+  const over: string[] = [];
   const time = async (name: string, work: () => Promise<unknown>) => {
     const runs: number[] = [];
     for (let run = 0; run < 7; run++) {
@@ -118,6 +119,7 @@ try {
     const worst = Math.max(...runs);
     const middle = [...runs].sort((a, b) => a - b)[3]!;
     slowest = Math.max(slowest, worst);
+    if (worst > limitMs) over.push(name);
     rows.push(`| ${name} | ${middle.toFixed(1)} | ${worst.toFixed(1)} |`);
   };
   const listing = (name: string, filter: TakeFilter, order: TakeOrder = 'newest') =>
@@ -179,7 +181,7 @@ try {
   const report = [
     '# Listings of a large library',
     '',
-    `${takes.toLocaleString('en')} takes of two lines, ${people} players, ${exercises} exercises, ten years; tables of ${megabytes.toFixed(0)} MB, SQLite on ${cpus()[0]?.model ?? 'this machine'}. Milliseconds: the middle and the slowest of seven runs in a row. A listing takes less than ${limitMs}.`,
+    `${takes.toLocaleString('en')} takes of two lines, ${people} players, ${exercises} exercises, ten years; tables of ${megabytes.toFixed(0)} MB, SQLite on ${cpus()[0]?.model ?? 'this machine'}. Milliseconds: the middle and the slowest of seven runs in a row. A listing takes less than ${limitMs}${over.length === 0 ? '' : `, but for ${over.join('; ')}`}.`,
     '',
     '| what is asked | middle | slowest |',
     '|---|---|---|',
