@@ -87,7 +87,7 @@ function practicePart({ days }: Lesson): string {
 <p>On ${count(days.length, 'day')}: ${count(
     sum(({ takes }) => takes),
     'take',
-  )}, ${rounded(minutes, 0)} minutes recorded${written > 0 ? ` and ${rounded(written, 0)} written down` : '; practice without recording isn’t in it'}. ${right} strokes right, ${left} left.</p></section>`;
+  )}, ${rounded(minutes, 0)} minutes recorded${written > 0 ? ` and ${rounded(written, 0)} written down` : "; practice without recording isn't in it"}. ${right} strokes right, ${left} left.</p></section>`;
 }
 
 function weakestPart({ weakest, lines }: Lesson, sounds: ShownLesson['sounds']): string {
@@ -140,7 +140,7 @@ function changedPart({ exercises, since }: Lesson): string {
         : '<p>Too few days yet to say what changed.</p>';
   return `<section id="changed"><h2>What changed for real</h2>
 ${said}${needed.length === 0 ? '' : `<ul class="note">${needed.join('')}</ul>`}
-<p class="note">The days from ${since} on against those before, like takes only. All verdicts of this page together claim a change that isn’t there in fewer than one lesson of twenty.</p></section>`;
+<p class="note">The days from ${since} on against those before, like takes only. All verdicts of this page together claim a change that isn't there in fewer than one lesson of twenty.</p></section>`;
 }
 
 function nextPart({ exercises, discomfortDays }: Lesson): string {

@@ -30,7 +30,7 @@ export function lessonsPage(
       lead: `<p>Up to ${today}. ${lessons.length} player${lessons.length === 1 ? '' : 's'}.</p>`,
       body: `<table class="stack"><thead><tr><th scope="col">Player</th><th scope="col">Asked</th><th scope="col">Played</th>
 <th scope="col">Most uneven</th><th scope="col">Changed for real</th></tr></thead><tbody>${rows.join('')}</tbody></table>
-<p class="note">For each player by themselves: fewer than one lesson of twenty claims a change that isn’t there. With many players on one page some will; look at the player’s own page before you speak of it.</p>`,
+<p class="note">For each player by themselves: fewer than one lesson of twenty claims a change that isn't there. With many players on one page some will; look at the player's own page before you speak of it.</p>`,
       data: '',
     },
     parts,

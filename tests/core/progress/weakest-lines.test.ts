@@ -11,7 +11,7 @@ const played = (label: string, value: number, half = 0.5): PlayedLine => ({
   spread: { value, low: value - half, high: value + half },
 });
 
-it('names the most uneven first, and says which stand apart from all that aren’t named', () => {
+it("names the most uneven first, and says which stand apart from all that aren't named", () => {
   const lines = [played('a', 3), played('b', 6), played('c', 3.6), played('d', 4.2)];
   expect(weakestLines(lines, 2).map(({ label, apart }) => [label, apart])).toEqual([
     ['b', true],

@@ -67,7 +67,7 @@ describe('the page for a lesson', () => {
     );
   });
 
-  it('has a player for the weakest line where its sound is kept, and says so where it isn’t', () => {
+  it("has a player for the weakest line where its sound is kept, and says so where it isn't", () => {
     expect(page().match(/<audio /g)).toHaveLength(1);
     expect(page()).toContain('6.1 % of a partial (5.0 to 7.6). Not clearly apart from the others');
     expect(page({}, null)).toContain('No recording of it is kept.');
