@@ -2,6 +2,7 @@ import type { Stroke } from '../onsets/stroke.ts';
 import { anyBetween } from '../stats/any-between.ts';
 import { median } from '../stats/median.ts';
 import { quantile } from '../stats/quantile.ts';
+import { liveStretch } from './live-stretch.ts';
 import type { SoundFeatures } from './sound-pass.ts';
 
 /**
@@ -45,11 +46,12 @@ const decibels = (power: number) => 10 * Math.log10(power + leastPower);
 
 /** The quiet between sounds, which are in order of time; `clicks` are those of a metronome, s. */
 export function quietCourse(
-  { bright, frameRate }: SoundFeatures,
+  heard: SoundFeatures,
   sounds: readonly Pick<Stroke, 'time' | 'levelDb' | 'sound'>[],
   clicks: readonly number[] = [],
 ): QuietCourse {
-  const end = bright.length / frameRate;
+  const { bright, frameRate } = heard;
+  const { from: start, to: end } = liveStretch(heard);
   const meanDb = (from: number, to: number): number => {
     const first = Math.max(0, Math.round(from * frameRate));
     const last = Math.min(bright.length, Math.round(to * frameRate));
@@ -75,7 +77,7 @@ export function quietCourse(
   const placed = sounds.map(({ time, levelDb }, i) => ({
     time,
     levelDb,
-    since: time - (sounds[i - 1]?.time ?? 0),
+    since: time - (sounds[i - 1]?.time ?? start),
     next: sounds[i + 1]?.time ?? end,
   }));
   const levels = placed.map(({ levelDb }) => levelDb);
@@ -88,7 +90,7 @@ export function quietCourse(
   );
   const quiet: number[] = [];
   const pauses: number[] = [];
-  const starts = [{ from: 0.02, to: placed[0]?.time ?? end }];
+  const starts = [{ from: start + 0.02, to: placed[0]?.time ?? end }];
   for (const { time, next } of placed) starts.push({ from: time + pause.after, to: next });
   for (const { from, to } of starts) {
     for (let at = from; at + pause.windowSeconds < to - pause.before; at += pause.windowSeconds) {
