@@ -54,7 +54,8 @@ export function levelRecoveryDb({
     return { value: accents.value - taps.value, variance: accents.variance + taps.variance };
   };
   const start = difference(first);
-  if (start === null) return Number.NaN;
+  // Where written accents weren't the louder strokes, a real accent's tail lies over them.
+  if (start === null || start.value <= 0) return Number.NaN;
   const gains = later.flatMap((stretch) => {
     const here = difference(stretch);
     if (here === null) return [];
