@@ -13,6 +13,8 @@ const nearSound = { before: 0.002, after: 0.004 };
 const fewestJumps = 2;
 /** More a second come from a buzz in the line, whose edges jump too, not from lost sound. Our judgement. */
 const mostJumps = 2;
+/** Where more of the strokes than this are on slots, they tell what was lost. Our judgement. */
+const fewestLaid = 0.9;
 /**
  * From here on figures of rendered takes are wrong (`reports/recording-check.md`): where the wave jumps, what follows
  * comes early; where it stands still or comes twice, time goes on, and only strokes inside are lost.
@@ -47,12 +49,17 @@ export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardR
   });
   const length = sound.mean.length / sound.frameRate;
   const jumps = apart.length > mostJumps * length ? [] : apart;
-  const lost = lostStretches(performance, pads).filter(({ time }) => !known(time * sampleRate));
+  const { sheet, strokes } = performance;
+  // At one tempo throughout a sound that comes early tells something by itself.
+  const even = new Set(sheet.lines.map(({ bpm }) => bpm)).size === 1 && sheet.lines[0]!.bpm !== null;
+  const astray = strokes.length < fewestLaid * pads.length;
+  const lost = lostStretches(performance, even && astray ? pads : []).filter(
+    ({ time }) => !known(time * sampleRate),
+  );
   if (lost.length === 0 && still + jumps.length < (still > 0 ? 1 : fewestJumps)) return null;
   for (const { at } of jumps) place(at, 0);
   for (const { time, seconds } of lost) place(time * sampleRate, seconds * sampleRate);
   const seconds = [...places.values()].reduce((sum, one) => sum + one, 0);
-  const strokes = performance.strokes;
   const from = (strokes[0]?.time ?? 0) - 0.1;
   const to = (strokes.at(-1)?.time ?? 0) + 0.1;
   const within = jumps.filter(({ at }) => at / sampleRate > from && at / sampleRate < to).length;

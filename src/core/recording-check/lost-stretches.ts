@@ -90,22 +90,32 @@ function intervalsOf(strokes: readonly PlayedStroke[]): readonly Interval[] {
     // What comes too early for a run is taken for a new one, on the slots that follow.
     const beats = stroke.slot.beatTime - before.slot.beatTime;
     if (!(beats > 0 && beats <= longestBeats)) continue;
-    const place = `${(stroke.slot.beatTime % 1).toFixed(3)} ${beats.toFixed(3)} ${stroke.slot.accent}`;
+    const { beatTime, accent, line } = stroke.slot;
+    // Each line has its own tempo; the step from one to the next has neither.
+    if (before.slot.line !== line) continue;
+    const place = `${line} ${(beatTime % 1).toFixed(3)} ${beats.toFixed(3)} ${accent}`;
     found.push({ stroke, index: i, seconds: stroke.time - before.time, beats, place });
   }
   if (found.length === 0) return [];
-  const period = median(found.map(({ seconds, beats }) => seconds / beats));
+  const lines = [...new Set(found.map(({ stroke }) => stroke.slot.line))];
+  const periods = new Map(
+    lines.map((line) => {
+      const own = found.filter(({ stroke }) => stroke.slot.line === line);
+      return [line, median(own.map(({ seconds, beats }) => seconds / beats))];
+    }),
+  );
+  const overOf = ({ stroke, seconds, beats }: (typeof found)[number]) =>
+    seconds - periods.get(stroke.slot.line)! * beats;
   const places = new Map<string, number[]>();
-  for (const { seconds, beats, place } of found) {
-    const over = seconds - period * beats;
-    const others = places.get(place);
-    if (others === undefined) places.set(place, [over]);
-    else others.push(over);
+  for (const one of found) {
+    const others = places.get(one.place);
+    if (others === undefined) places.set(one.place, [overOf(one)]);
+    else others.push(overOf(one));
   }
   const usual = new Map([...places].map(([place, overs]) => [place, median(overs)]));
-  return found.map(({ stroke, index, seconds, beats, place }) => ({
-    time: stroke.time,
-    index,
-    over: seconds - period * beats - usual.get(place)!,
+  return found.map((one) => ({
+    time: one.stroke.time,
+    index: one.index,
+    over: overOf(one) - usual.get(one.place)!,
   }));
 }
