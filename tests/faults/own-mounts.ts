@@ -10,7 +10,7 @@ export const ownNetwork = ['--net', ...asRoot];
 
 /** Runs a Bash script that may mount what it likes without anybody else seeing it. */
 export function withOwnMounts(script: string, folder: string): SpawnSyncReturns<string> {
-  return spawnSync('unshare', [...unshare, 'bash', '-euo', 'pipefail', '-c', script], {
+  return spawnSync('unshare', [...unshare, 'bash', '--norc', '-euo', 'pipefail', '-c', script], {
     cwd: folder,
     encoding: 'utf8',
     env: { ...process.env, NO_COLOR: '1' },
