@@ -49,13 +49,9 @@ export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardR
   });
   const length = sound.mean.length / sound.frameRate;
   const jumps = apart.length > mostJumps * length ? [] : apart;
-  const { sheet, strokes } = performance;
-  // At one tempo throughout a sound that comes early tells something by itself.
-  const even = new Set(sheet.lines.map(({ bpm }) => bpm)).size === 1 && sheet.lines[0]!.bpm !== null;
+  const { strokes } = performance;
   const astray = strokes.length < fewestLaid * pads.length;
-  const lost = lostStretches(performance, even && astray ? pads : []).filter(
-    ({ time }) => !known(time * sampleRate),
-  );
+  const lost = lostStretches(performance, astray ? pads : []).filter(({ time }) => !known(time * sampleRate));
   if (lost.length === 0 && still + jumps.length < (still > 0 ? 1 : fewestJumps)) return null;
   for (const { at } of jumps) place(at, 0);
   for (const { time, seconds } of lost) place(time * sampleRate, seconds * sampleRate);

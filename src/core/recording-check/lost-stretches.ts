@@ -23,6 +23,8 @@ const fewest = { written: 2, heard: 3 };
 /** Sounds come evenly where so many intervals lie so near their median; shorter ones than this are parted. */
 const even = { share: 0.15, of: 0.7, shortest: 0.4 };
 const fewestIntervals = 24;
+/** So many intervals on each side tell what the tempo is there. Our judgement. */
+const neighbours = 5;
 
 interface Interval {
   /** Its end, s. */
@@ -45,9 +47,27 @@ export function lostStretches(
   return written.length > 0 ? written : earlyAlike(intervalsBetween(sounds), fewest.heard);
 }
 
+/**
+ * Intervals against those just before or just after, whichever they are nearer to: where the tempo changes, an interval
+ * goes with one side, where sound is lost, with neither.
+ */
+function againstNeighbours(intervals: readonly Interval[]): readonly Interval[] {
+  const middleOf = (from: number, to: number) => {
+    const some = intervals.slice(Math.max(0, from), to).map(({ over }) => over);
+    return some.length < neighbours ? null : median(some);
+  };
+  return intervals.map((one, i) => {
+    const sides = [middleOf(i - neighbours, i), middleOf(i + 1, i + 1 + neighbours)];
+    const steps = sides.flatMap((side) => (side === null ? [] : [one.over - side]));
+    if (steps.length === 0) return one;
+    return { ...one, over: steps.reduce((a, b) => (Math.abs(b) < Math.abs(a) ? b : a)) };
+  });
+}
+
 /** What comes early and stays so, where it does by about the same each time. */
-function earlyAlike(intervals: readonly Interval[], least: number): readonly LostStretch[] {
-  if (intervals.length < fewestIntervals) return [];
+function earlyAlike(all: readonly Interval[], least: number): readonly LostStretch[] {
+  if (all.length < fewestIntervals) return [];
+  const intervals = againstNeighbours(all);
   const scatter = 1.4826 * median(intervals.map(({ over }) => Math.abs(over)));
   const bound = Math.max(step.seconds, step.scatter * scatter);
   const early: LostStretch[] = [];

@@ -35,6 +35,29 @@ describe('lostStretches', () => {
     expect(lostStretches(played({ lost: any, scatter: 0.003 }))).toEqual([]);
   });
 
+  it.each<[string, (i: number) => number]>([
+    ['begins again faster', (i) => (i < 100 ? 1.2 : 1.05)],
+    ['begins again slower', (i) => (i < 40 ? 1.05 : 1.2)],
+    ['runs away for a while and comes back', (i) => (i > 50 && i < 90 ? 1.05 : 1.2)],
+    ['gets faster all the time', (i) => 1.2 - i / 1000],
+  ])('takes a player who %s for no lost sound', (_, beatAt) => {
+    for (let seed = 1; seed <= 20; seed++) {
+      const random = seeded(`tempo ${seed}`);
+      let time = 1;
+      const strokes = Array.from({ length: 144 }, (_, i) => {
+        const stroke = {
+          time: time + 0.006 * random.normal(),
+          slot: { beatTime: i / 3, accent: i % 3 === 0 },
+        };
+        time += beatAt(i) / 3;
+        return stroke as unknown as PlayedStroke;
+      });
+      expect(lostStretches({ strokes })).toEqual([]);
+      const sounds = strokes.map((stroke) => stroke.time);
+      expect(lostStretches({ strokes: [] }, sounds)).toEqual([]);
+    }
+  });
+
   it('asks the sounds where the strokes found no way through the sheet, and no grace note or rest is lost sound', () => {
     const times = (lost: Map<number, number>) => played({ lost, seed: 7 }).strokes.map(({ time }) => time);
     const blocks = times(new Map([20, 40, 60, 80].map((i) => [i, 0.08])));
