@@ -1,5 +1,6 @@
 import type { Performance } from '../measures/performance.ts';
 import type { PlayedStroke } from '../measures/played-stroke.ts';
+import { madToSd } from '../stats/mad.ts';
 import { median } from '../stats/median.ts';
 
 /** A stretch that isn't in the recording: what follows comes early by so much, and stays so. */
@@ -23,8 +24,8 @@ const fewest = { written: 2, heard: 3 };
 /** Sounds come evenly where so many intervals lie so near their median; shorter ones than this are parted. */
 const even = { share: 0.15, of: 0.7, shortest: 0.4 };
 const fewestIntervals = 24;
-/** So many intervals on each side tell what the tempo is there. Our judgement. */
-const neighbours = 5;
+/** So many intervals on each side tell what the tempo is there, or a few less at an end. Our judgement. */
+const neighbours = { most: 9, fewest: 5 };
 
 interface Interval {
   /** Its end, s. */
@@ -54,21 +55,25 @@ export function lostStretches(
 function againstNeighbours(intervals: readonly Interval[]): readonly Interval[] {
   const middleOf = (from: number, to: number) => {
     const some = intervals.slice(Math.max(0, from), to).map(({ over }) => over);
-    return some.length < neighbours ? null : median(some);
+    return some.length < neighbours.fewest ? null : median(some);
   };
   return intervals.map((one, i) => {
-    const sides = [middleOf(i - neighbours, i), middleOf(i + 1, i + 1 + neighbours)];
+    const sides = [middleOf(i - neighbours.most, i), middleOf(i + 1, i + 1 + neighbours.most)];
     const steps = sides.flatMap((side) => (side === null ? [] : [one.over - side]));
     if (steps.length === 0) return one;
     return { ...one, over: steps.reduce((a, b) => (Math.abs(b) < Math.abs(a) ? b : a)) };
   });
 }
 
+const scatterOf = (intervals: readonly Interval[]): number =>
+  madToSd * median(intervals.map(({ over }) => Math.abs(over)));
+
 /** What comes early and stays so, where it does by about the same each time. */
 function earlyAlike(all: readonly Interval[], least: number): readonly LostStretch[] {
   if (all.length < fewestIntervals) return [];
   const intervals = againstNeighbours(all);
-  const scatter = 1.4826 * median(intervals.map(({ over }) => Math.abs(over)));
+  // Few neighbours scatter themselves, a change of tempo scatters all.
+  const scatter = Math.min(scatterOf(all), scatterOf(intervals));
   const bound = Math.max(step.seconds, step.scatter * scatter);
   const early: LostStretch[] = [];
   let late = 0;

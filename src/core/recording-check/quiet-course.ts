@@ -14,7 +14,7 @@ export interface QuietCourse {
   readonly afterLoudDb: readonly number[];
   /** Single sounds that no click covers, each from its onset until shortly before the next, bin after bin. */
   readonly decaysDb: readonly (readonly number[])[];
-  /** Where nothing sounds and nothing has sounded for a while: the quieter part of it. */
+  /** Where nothing sounds and nothing has sounded for a while, and nobody rustles: the quieter part of it. */
   readonly pauseDb: number;
   /** Where those windows begin, s, and how long they are. */
   readonly pauses: readonly number[];
@@ -33,6 +33,8 @@ const loudShare = 1 / 3;
 const followed = { most: 150, seconds: 0.8 };
 /** A pause begins so long after a sound, s, and ends so long before the next; it is heard in windows. */
 export const pause = { after: 0.35, before: 0.03, windowSeconds: 0.02, fewest: 8, quantile: 0.25 };
+/** Steps between windows that are no hiss's, and the level over the last bit's flicker, dB. Our judgement. */
+const restless = { stepDb: 1.5, quantile: 0.75, fromDb: -88 };
 const before = { from: 0.011, to: 0.004 };
 const earlier = { from: 0.045, to: 0.025 };
 /** Sounds so near each other leave no quiet between them, s. */
@@ -43,6 +45,16 @@ const clickSeconds = 0.09;
 const leastPower = 1e-15;
 
 const decibels = (power: number) => 10 * Math.log10(power + leastPower);
+
+/**
+ * Whether somebody rustles, breathes or talks in a pause, such as on the way from the phone to the pad: hiss is steady from
+ * window to window (0.2 dB), also while a gain rises. The last bit's flicker isn't.
+ */
+function isRestless(levelsDb: readonly number[]): boolean {
+  if (levelsDb.length < pause.fewest || median([...levelsDb]) < restless.fromDb) return false;
+  const steps = levelsDb.slice(1).map((level, i) => Math.abs(level - levelsDb[i]!));
+  return quantile(steps, restless.quantile) > restless.stepDb;
+}
 
 /** The quiet between sounds, which are in order of time; `clicks` are those of a metronome, s. */
 export function quietCourse(
@@ -93,10 +105,13 @@ export function quietCourse(
   const starts = [{ from: start + 0.02, to: placed[0]?.time ?? end }];
   for (const { time, next } of placed) starts.push({ from: time + pause.after, to: next });
   for (const { from, to } of starts) {
-    for (let at = from; at + pause.windowSeconds < to - pause.before; at += pause.windowSeconds) {
-      quiet.push(meanDb(at, at + pause.windowSeconds));
-      pauses.push(at);
-    }
+    const places: number[] = [];
+    for (let at = from; at + pause.windowSeconds < to - pause.before; at += pause.windowSeconds)
+      places.push(at);
+    const levelsDb = places.map((at) => meanDb(at, at + pause.windowSeconds));
+    if (isRestless(levelsDb)) continue;
+    pauses.push(...places);
+    quiet.push(...levelsDb);
   }
   return {
     afterLoudDb: course(placed.filter(({ levelDb }) => levelDb >= loudDb)),

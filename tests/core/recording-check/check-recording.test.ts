@@ -6,7 +6,7 @@ import { narrowBand } from '../../../fixtures/generator/damage/narrow-band.ts';
 import { suppressNoise } from '../../../fixtures/generator/damage/suppress-noise.ts';
 import { throughChain } from '../../../fixtures/generator/damage/through-chain.ts';
 import { addNoise } from '../../../fixtures/generator/noise.ts';
-import { seeded } from '../../../fixtures/generator/random.ts';
+import { type Random, seeded } from '../../../fixtures/generator/random.ts';
 import { renderTake } from '../../../fixtures/generator/render-take.ts';
 import { type ScenarioName, scenario } from '../../../fixtures/generator/scenarios.ts';
 import type { Sheet } from '../../../src/core/exercise/sheet.ts';
@@ -145,6 +145,35 @@ describe('the check of a recording', () => {
     expect(result.grading.state).toBe('graded');
     expect(result.recording.check!.filter(({ spoils }) => spoils.length > 0)).toEqual([]);
     expect(spoiltCodes(result)).toEqual([]);
+  });
+
+  it.each<[string, (random: Random, rate: number) => Float32Array]>([
+    [
+      'somebody rustles on the way to the pad',
+      (random, rate) => {
+        let loud = 0;
+        return Float32Array.from({ length: rate }, (_, i) => {
+          if (i % 2000 === 0) loud = random.uniform();
+          return 0.004 * loud * random.normal();
+        });
+      },
+    ],
+    ['a program put silence', (_, rate) => new Float32Array(1.6 * rate)],
+  ])('refuses nothing where before and behind the playing %s', (_, made) => {
+    const { sampleRate, truth } = take;
+    const [from, to] = [truth.strokes[0]!.time - 0.4, truth.strokes.at(-1)!.time + 0.4];
+    const samples = take.samples.subarray(Math.round(from * sampleRate), Math.round(to * sampleRate));
+    const edge = made(seeded('edge'), sampleRate);
+    for (const parts of [
+      [edge, samples],
+      [samples, edge],
+    ] as const) {
+      const joined = new Float32Array(samples.length + edge.length);
+      joined.set(parts[0]);
+      joined.set(parts[1], parts[0].length);
+      const findings = grade(joined, sampleRate, clean.sheet).recording.check!;
+      expect(findings.filter(({ spoils }) => spoils.length > 0)).toEqual([]);
+    }
   });
 
   it.each([
