@@ -7,6 +7,7 @@ import { suppressNoise } from '../../../fixtures/generator/damage/suppress-noise
 import { throughChain } from '../../../fixtures/generator/damage/through-chain.ts';
 import { addNoise } from '../../../fixtures/generator/noise.ts';
 import { type Random, seeded } from '../../../fixtures/generator/random.ts';
+import { readSheet } from '../../../fixtures/generator/read-sheet.ts';
 import { renderTake } from '../../../fixtures/generator/render-take.ts';
 import { type ScenarioName, scenario } from '../../../fixtures/generator/scenarios.ts';
 import type { Sheet } from '../../../src/core/exercise/sheet.ts';
@@ -113,6 +114,26 @@ describe('the check of a recording', () => {
     expect(finding!.spoils).toContain('accent-to-tap-ratio');
     expect(findingSentence(finding!)).toMatch(/limiter/);
     expect(found(grade(samples, sampleRate, sheet), 'limited')).toBeUndefined();
+  });
+
+  it('takes accents that ring longer than taps, as rim shots do, for no limiter', () => {
+    const random = seeded('rim shots');
+    const rate = 48_000;
+    const { sheet } = readSheet('tempo: 100\n>RLR >LRL ; times: 12');
+    const samples = Float32Array.from({ length: 16 * rate }, () => 0.0003 * random.normal());
+    for (let i = 0; i < 72; i++) {
+      const accent = i % 3 === 0;
+      const level = 10 ** ((accent ? -8 : -22) / 20 + 0.075 * random.normal());
+      const [start, ring] = [Math.round((1 + i / 5) * rate), accent ? 0.09 : 0.03];
+      for (let k = 0; k < 0.4 * rate; k++) {
+        const t = k / rate;
+        const body = Math.sin(2 * Math.PI * 260 * t) * Math.exp(-t / ring);
+        samples[start + k]! += level * (body + 0.6 * random.normal() * Math.exp(-t / 0.004));
+      }
+    }
+    const result = grade(samples, rate, sheet);
+    expect(result.strokes.role.filter((role) => role === 'matched')).toHaveLength(72);
+    expect(found(result, 'limited')).toBeUndefined();
   });
 
   it('tells where sound was lost', () => {
