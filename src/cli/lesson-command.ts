@@ -3,11 +3,13 @@ import { assignmentWords, playedWords } from '../core/progress/assignment-words.
 import { dayNumber, dayOf } from '../core/progress/day-number.ts';
 import type { Lesson } from '../core/progress/lesson.ts';
 import { realChanges } from '../core/progress/periods-compared.ts';
+import { minuteWords } from '../core/progress/practice-words.ts';
 import { verdictWords } from '../core/progress/progress-words.ts';
 import { rounded } from '../core/result/figures.ts';
 import { measureName } from '../core/result/names.ts';
 import { lessonOf } from '../library/lesson.ts';
 import { listPeople } from '../library/people.ts';
+import { CommandFault } from './command-fault.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
 import { findPlayer } from './library/find-player.ts';
 import { checkDayOption } from './library/keep-options.ts';
@@ -52,6 +54,11 @@ export function lessonCommand(output: CommandOutput = toProcess): Command {
       if (report !== undefined) checkOutputPaths({ report }, undefined, []);
       if (typed !== undefined) checkDayOption('since', typed);
       const today = localDay(new Date());
+      if (typed !== undefined && typed > today)
+        throw new CommandFault(
+          'usage',
+          `--since ${typed} lies in the future. Write the day of the last lesson.`,
+        );
       const since = typed ?? dayOf(dayNumber(today) - usualDays);
       const people = player === undefined ? await listPeople(db) : [await findPlayer(db, player)];
       const lessons: { readonly player: string; readonly lesson: Lesson }[] = [];
@@ -75,6 +82,7 @@ export function lessonCommand(output: CommandOutput = toProcess): Command {
 function lessonText({ player, lesson }: { readonly player: string; readonly lesson: Lesson }): string {
   const { assignments, since, today, days, weakest, exercises, discomfortDays } = lesson;
   const takes = days.reduce((sum, day) => sum + day.takes, 0);
+  const minutes = days.reduce((sum, day) => sum + day.recordedMinutes + day.writtenMinutes, 0);
   const changes = exercises.flatMap(({ exercise, compared }) =>
     realChanges(compared).map(
       ({ figure, verdict }) =>
@@ -88,11 +96,11 @@ function lessonText({ player, lesson }: { readonly player: string; readonly less
       ({ assignment, plays }) =>
         `  Asked: ${printable(assignment.title) || 'a sheet'}; ${assignmentWords(assignment, today)}; ${playedWords(plays)}`,
     ),
-    `  Played: ${takes} take${takes === 1 ? '' : 's'} on ${days.length} day${days.length === 1 ? '' : 's'}`,
+    `  Played: ${takes} take${takes === 1 ? '' : 's'} on ${days.length} day${days.length === 1 ? '' : 's'}, ${minuteWords(minutes)}`,
     ...weakest.map(
       ({ label, spread: { value, low, high }, apart }) =>
         `  Most uneven: ${printable(label)}, ${rounded(value)} % of a partial (${rounded(low)} to ${rounded(high)})${apart ? '' : ', not clearly apart from the others'}`,
     ),
-    ...(changes.length > 0 ? changes : ['  Changed: nothing that these days can show']),
+    ...(changes.length > 0 || takes === 0 ? changes : ['  Changed: nothing that these days can show']),
   ].join('\n');
 }

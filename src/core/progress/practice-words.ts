@@ -10,6 +10,13 @@ function shortDay(day: string): string {
   return `${date.getUTCDate()}\u00a0${months[date.getUTCMonth()]}`;
 }
 
+/**
+ * Minutes as people say them, short ones to the tenth.
+ *
+ * @example minuteWords(0.53) // '0.5 minutes'
+ */
+export const minuteWords = (minutes: number): string => `${rounded(minutes, minutes < 10 ? 1 : 0)} minutes`;
+
 /** Whether minutes besides the recorded ones are in it. */
 export const recordedOnlyWords = ({ logged }: Pick<PracticeLoad, 'logged'>): string =>
   logged

@@ -3,6 +3,7 @@ import { assignmentWords, playedWords } from '../../core/progress/assignment-wor
 import { comparedFigures } from '../../core/progress/compared-figures.ts';
 import type { Lesson } from '../../core/progress/lesson.ts';
 import { realChanges } from '../../core/progress/periods-compared.ts';
+import { minuteWords } from '../../core/progress/practice-words.ts';
 import { changeText, stillNeeded, verdictWords } from '../../core/progress/progress-words.ts';
 import { rounded } from '../../core/result/figures.ts';
 import { measureName } from '../../core/result/names.ts';
@@ -87,7 +88,7 @@ function practicePart({ days }: Lesson): string {
 <p>On ${count(days.length, 'day')}: ${count(
     sum(({ takes }) => takes),
     'take',
-  )}, ${rounded(minutes, 0)} minutes recorded${written > 0 ? ` and ${rounded(written, 0)} written down` : "; practice without recording isn't in it"}. ${right} strokes right, ${left} left.</p></section>`;
+  )}, ${minuteWords(minutes)} recorded${written > 0 ? ` and ${minuteWords(written)} written down` : "; practice without recording isn't in it"}. ${right} strokes right, ${left} left.</p></section>`;
 }
 
 function weakestPart({ weakest, lines }: Lesson, sounds: ShownLesson['sounds']): string {

@@ -1,6 +1,7 @@
 import { assignmentState, assignmentWords, playedWords } from '../../core/progress/assignment-words.ts';
 import type { Lesson } from '../../core/progress/lesson.ts';
 import { realChanges } from '../../core/progress/periods-compared.ts';
+import { minuteWords } from '../../core/progress/practice-words.ts';
 import { verdictWords } from '../../core/progress/progress-words.ts';
 import { rounded } from '../../core/result/figures.ts';
 import { measureName } from '../../core/result/names.ts';
@@ -59,6 +60,6 @@ function row(player: string, lesson: Lesson): string {
       ? ''
       : `<p><strong>Discomfort noted: ${discomfortDays.join(', ')}</strong></p>`;
   return `<tr><th scope="row">${outsideText(player, 60)}${stop}</th><td data-name="asked">${asked.join('') || 'nothing open'}</td>
-<td data-name="played">${takes} take${takes === 1 ? '' : 's'} on ${days.length} day${days.length === 1 ? '' : 's'}, ${rounded(minutes, 0)} minutes</td>
+<td data-name="played">${takes} take${takes === 1 ? '' : 's'} on ${days.length} day${days.length === 1 ? '' : 's'}, ${minuteWords(minutes)}</td>
 <td data-name="most uneven">${weak.join('') || 'not told'}</td><td data-name="changed">${changes.join('') || 'nothing shown'}</td></tr>`;
 }

@@ -63,7 +63,7 @@ describe('the page for a lesson', () => {
     expect(html).toContain('Was due on 2026-03-15, a day ago; played once, on 2026-03-12, best score 81.');
     expect(html).toContain('Accent on two <span class="letters">R&gt;LR L&gt;RL</span>, 92 BPM');
     expect(html).toContain(
-      'On 1 day: 2 takes, 3 minutes recorded and 20 written down. 100 strokes right, 98 left.',
+      'On 1 day: 2 takes, 3.0 minutes recorded and 20 minutes written down. 100 strokes right, 98 left.',
     );
   });
 
