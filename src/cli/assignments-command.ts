@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import type { Command } from 'commander';
 import { parseSheet } from '../core/exercise/parse-sheet.ts';
 import { writeSheet } from '../core/exercise/write-sheet.ts';
 import { assignmentWords, playedWords } from '../core/progress/assignment-words.ts';
@@ -19,12 +19,7 @@ import { findAssignment } from './library/find-assignment.ts';
 import { findPlayer } from './library/find-player.ts';
 import { localDay } from './library/local-day.ts';
 import { shortId } from './library/short-id.ts';
-import {
-  inLibrary,
-  type LibraryOption,
-  withLibraryOption,
-  withLibraryParts,
-} from './library/with-library.ts';
+import { inLibrary, type LibraryOption, libraryCommand, withLibraryParts } from './library/with-library.ts';
 import { printable } from './text-layout.ts';
 
 interface Options extends LibraryOption {
@@ -45,9 +40,7 @@ afterwards counts as played to it.
 
 /** The command that lists what players are to practise, and hands out, ends and deletes it. */
 export function assignmentsCommand(output: CommandOutput = toProcess): Command {
-  const settled = (command: Command) =>
-    withLibraryOption(command.configureOutput({ writeOut: output.stdout, writeErr: output.stderr }));
-  const command = settled(new Command('assignments'))
+  const command = libraryCommand('assignments', output)
     .description('List what players are to practise until when; hand out, end and delete it.')
     .option('--player <name>', 'of one player')
     .option('--all', 'with those that are done')
@@ -74,7 +67,7 @@ export function assignmentsCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const done = settled(new Command('done'))
+  const done = libraryCommand('done', output)
     .description('End an assignment, or open it again.')
     .argument('<assignment>', 'its name on the list, or newest')
     .option('--open', 'open it again')
@@ -86,7 +79,7 @@ export function assignmentsCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const write = settled(new Command('write'))
+  const write = libraryCommand('write', output)
     .description('Write an assignment as a sheet file to send to the player.')
     .argument('<assignment>', 'its name on the list, or newest')
     .option('--output <file>', 'where to, such as mirelle.sheet; without it the text is printed')
@@ -104,7 +97,7 @@ export function assignmentsCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const remove = settled(new Command('delete'))
+  const remove = libraryCommand('delete', output)
     .description('Delete an assignment for good. Its takes stay.')
     .argument('<assignment>', 'its name on the list, or newest')
     .option('--yes', 'really delete')

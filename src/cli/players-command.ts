@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import type { Command } from 'commander';
 import { deletePerson, mergePeople } from '../library/move-people.ts';
 import { addPerson, changePerson, listPeople } from '../library/people.ts';
 import { CommandFault } from './command-fault.ts';
@@ -6,12 +6,7 @@ import { type CommandOutput, toProcess } from './command-output.ts';
 import { findPlayer, playerNamed } from './library/find-player.ts';
 import { localTime } from './library/local-day.ts';
 import { playersChangeCommand } from './library/players-change.ts';
-import {
-  inLibrary,
-  type LibraryOption,
-  withLibraryOption,
-  withLibraryParts,
-} from './library/with-library.ts';
+import { inLibrary, type LibraryOption, libraryCommand, withLibraryParts } from './library/with-library.ts';
 import { padded, printable } from './text-layout.ts';
 
 const help = `
@@ -29,9 +24,7 @@ interface Options extends LibraryOption {
 
 /** The command that lists the players of a library, and adds, renames, merges and deletes them. */
 export function playersCommand(output: CommandOutput = toProcess): Command {
-  const settled = (command: Command) =>
-    withLibraryOption(command.configureOutput({ writeOut: output.stdout, writeErr: output.stderr }));
-  const command = settled(new Command('players'))
+  const command = libraryCommand('players', output)
     .description('List the players whose takes are kept; add, rename, merge and delete them.')
     .option('--json', 'write JSON')
     .addHelpText('after', help)
@@ -49,7 +42,7 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const add = settled(new Command('add'))
+  const add = libraryCommand('add', output)
     .description('Add a player.')
     .argument('<name>', 'the name, in quotes')
     .action((name: string, options: Options) =>
@@ -68,7 +61,7 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
       ),
     );
 
-  const rename = settled(new Command('rename'))
+  const rename = libraryCommand('rename', output)
     .description('Give a player another name.')
     .argument('<name>', 'the name now')
     .argument('<new-name>', 'the name from now on')
@@ -86,7 +79,7 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const merge = settled(new Command('merge'))
+  const merge = libraryCommand('merge', output)
     .description('Make one player of two: all takes of the first go to the second.')
     .argument('<name>', 'who is joined to the other')
     .argument('<into>', 'who has the takes from now on')
@@ -107,7 +100,7 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const remove = settled(new Command('delete'))
+  const remove = libraryCommand('delete', output)
     .description('Delete a player for good, with all takes and recordings.')
     .argument('<name>', 'the name')
     .option('--yes', 'really delete')

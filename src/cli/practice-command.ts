@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import type { Command } from 'commander';
 import { dayNumber, dayOf, weekOf } from '../core/progress/day-number.ts';
 import { jumpRule, type PracticeLoad } from '../core/progress/practice-load.ts';
 import { deleteDiscomfort, deletePractice, listDiscomfort, listPractice } from '../library/practice.ts';
@@ -10,12 +10,7 @@ import { findPlayer } from './library/find-player.ts';
 import { checkDayOption } from './library/keep-options.ts';
 import { localDay } from './library/local-day.ts';
 import { practiceDiscomfortCommand, practiceLogCommand } from './library/practice-notes.ts';
-import {
-  inLibrary,
-  type LibraryOption,
-  withLibraryOption,
-  withLibraryParts,
-} from './library/with-library.ts';
+import { inLibrary, type LibraryOption, libraryCommand, withLibraryParts } from './library/with-library.ts';
 import { practiceText } from './practice-text.ts';
 
 interface Options extends LibraryOption {
@@ -39,9 +34,7 @@ const usualDays = 28;
 
 /** The command that shows a player's practice by days and hands, and takes down minutes and discomfort. */
 export function practiceCommand(output: CommandOutput = toProcess): Command {
-  const settled = (command: Command) =>
-    withLibraryOption(command.configureOutput({ writeOut: output.stdout, writeErr: output.stderr }));
-  const command = settled(new Command('practice'))
+  const command = libraryCommand('practice', output)
     .description('Show how much was practised, day by day and hand by hand; log minutes and discomfort.')
     .option('--player <name>', 'whose')
     .option('--since <day>', 'from this day on, such as 2026-01-01 (four weeks)')
@@ -73,7 +66,7 @@ export function practiceCommand(output: CommandOutput = toProcess): Command {
       });
     });
 
-  const remove = settled(new Command('delete'))
+  const remove = libraryCommand('delete', output)
     .description('Delete minutes or a note that were written down.')
     .argument('<entry>', 'its name on the list of the player')
     .requiredOption('--player <name>', 'whose')

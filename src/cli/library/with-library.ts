@@ -1,11 +1,12 @@
 import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
-import type { Command } from 'commander';
+import { Command } from 'commander';
 import { defaultLibraryFolder } from '../../library/default-library-folder.ts';
 import { LibraryFault } from '../../library/library-fault.ts';
 import { libraryFaultSentence } from '../../library/library-fault-sentence.ts';
 import type { FolderLibrary } from '../../library/open-folder-library.ts';
 import { CommandFault } from '../command-fault.ts';
+import type { CommandOutput } from '../command-output.ts';
 
 export interface LibraryOption {
   readonly library?: string;
@@ -15,6 +16,10 @@ export interface LibraryOption {
 export function withLibraryOption(command: Command): Command {
   return command.option('--library <folder>', `where takes are kept (${libraryFolder({})})`);
 }
+
+/** A command, or a part of one, on a library: it says where that is and writes where it is told to. */
+export const libraryCommand = (name: string, output: CommandOutput): Command =>
+  withLibraryOption(new Command(name).configureOutput({ writeOut: output.stdout, writeErr: output.stderr }));
 
 /** A command with parts: each part has its own options, and a library named before the part holds for it. */
 export function withLibraryParts(command: Command, parts: readonly Command[]): Command {

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { DiscomfortNote } from '../../library/practice.ts';
-import { faultInWords } from '../library/fault-words.ts';
 import { pageLibrary } from '../library/page-library.ts';
 import { dayInWords } from '../library/take-words.ts';
+import { useAttempt } from '../library/views/use-attempt.ts';
 
 interface Props {
   readonly person: string | null;
@@ -15,16 +15,10 @@ interface Props {
 export function DiscomfortNotes({ person, today, notes, changed }: Props) {
   const [text, setText] = useState('');
   const [day, setDay] = useState(today);
-  const [fault, setFault] = useState<string | null>(null);
-  const attempt = async (work: Promise<unknown>) => {
-    try {
-      await work;
-      setFault(null);
-      setText('');
-      changed();
-    } catch (error) {
-      setFault(faultInWords(error));
-    }
+  const { fault, attempt } = useAttempt();
+  const done = () => {
+    setText('');
+    changed();
   };
   return (
     <section aria-labelledby="discomfort">
@@ -39,7 +33,7 @@ export function DiscomfortNotes({ person, today, notes, changed }: Props) {
         onSubmit={(event) => {
           event.preventDefault();
           const note = { id: crypto.randomUUID(), personId: person, day, text: text.trim() };
-          void attempt(pageLibrary().writeDiscomfort(note));
+          void attempt(pageLibrary().writeDiscomfort(note), done);
         }}
       >
         <label class="field">
@@ -70,7 +64,7 @@ export function DiscomfortNotes({ person, today, notes, changed }: Props) {
               <button
                 type="button"
                 aria-label={`Delete the note of ${dayInWords(note.day)}`}
-                onClick={() => void attempt(pageLibrary().deleteDiscomfort(note.id))}
+                onClick={() => void attempt(pageLibrary().deleteDiscomfort(note.id), done)}
               >
                 Delete
               </button>

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { PracticeEntry } from '../../library/practice.ts';
-import { faultInWords } from '../library/fault-words.ts';
 import { pageLibrary } from '../library/page-library.ts';
 import { dayInWords } from '../library/take-words.ts';
+import { useAttempt } from '../library/views/use-attempt.ts';
 
 interface Props {
   readonly person: string | null;
@@ -16,24 +16,21 @@ export function WrittenMinutes({ person, today, written, changed }: Props) {
   const [day, setDay] = useState(today);
   const [minutes, setMinutes] = useState('');
   const [note, setNote] = useState('');
-  const [fault, setFault] = useState<string | null>(null);
-  const attempt = async (work: Promise<unknown>) => {
-    try {
-      await work;
-      setFault(null);
-      setMinutes('');
-      setNote('');
-      changed();
-    } catch (error) {
-      setFault(faultInWords(error));
-    }
+  const { fault, setFault, attempt } = useAttempt();
+  const done = () => {
+    setMinutes('');
+    setNote('');
+    changed();
   };
   const write = () => {
     const count = Number(minutes.trim().replace(',', '.'));
     if (minutes.trim() === '' || !(count > 0))
       return setFault('Write how many minutes you practised, such as 20.');
     const entry = { id: crypto.randomUUID(), personId: person, day, minutes: count, note };
-    return void attempt(pageLibrary().writePractice({ ...entry, strokesRight: null, strokesLeft: null }));
+    return void attempt(
+      pageLibrary().writePractice({ ...entry, strokesRight: null, strokesLeft: null }),
+      done,
+    );
   };
   return (
     <section aria-labelledby="written">
@@ -82,7 +79,7 @@ export function WrittenMinutes({ person, today, written, changed }: Props) {
               <button
                 type="button"
                 aria-label={`Delete ${entry.minutes} minutes on ${dayInWords(entry.day)}`}
-                onClick={() => void attempt(pageLibrary().deletePractice(entry.id))}
+                onClick={() => void attempt(pageLibrary().deletePractice(entry.id), done)}
               >
                 Delete
               </button>

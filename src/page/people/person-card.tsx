@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { LibraryClient } from '../../library/library-calls.ts';
 import type { ListedPerson } from '../../library/people.ts';
-import { faultInWords } from '../library/fault-words.ts';
 import { localDay } from '../library/local-day.ts';
 import { pageLibrary } from '../library/page-library.ts';
 import { counted, dayInWords } from '../library/take-words.ts';
+import { useAttempt } from '../library/views/use-attempt.ts';
 import { Choice } from '../shell/choice.tsx';
 import { DeletePerson } from './delete-person.tsx';
 import { JoinPeople } from './join-people.tsx';
@@ -19,16 +19,10 @@ interface Props {
 /** One person: what is kept of them, and what can be done about it. */
 export function PersonCard({ person, others, changed }: Props) {
   const { id, name, role, note, takes, lastAt } = person;
-  const [fault, setFault] = useState<string | null>(null);
   const [typed, setTyped] = useState(name);
+  const { fault, attempt: tryOut } = useAttempt();
   const attempt = async (work: (library: LibraryClient) => Promise<unknown>, sentence: string) => {
-    try {
-      await work(pageLibrary());
-      setFault(null);
-      changed(sentence);
-    } catch (error) {
-      setFault(faultInWords(error));
-    }
+    await tryOut(work(pageLibrary()), () => changed(sentence));
   };
   return (
     <li>

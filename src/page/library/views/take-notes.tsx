@@ -1,9 +1,8 @@
-import { useState } from 'preact/hooks';
 import type { ListedTake } from '../../../library/listed-takes.ts';
 import type { ListedPerson } from '../../../library/people.ts';
 import { Choice } from '../../shell/choice.tsx';
-import { faultInWords } from '../fault-words.ts';
 import { pageLibrary } from '../page-library.ts';
+import { useAttempt } from './use-attempt.ts';
 
 interface Props {
   readonly take: ListedTake;
@@ -21,16 +20,7 @@ const fields = [
 /** What a player writes down about a take: whose it is, how it was played, on what. None of it is heard. */
 export function TakeNotes({ take, people, changed }: Props) {
   const { id } = take;
-  const [fault, setFault] = useState<string | null>(null);
-  const attempt = async (work: Promise<unknown>) => {
-    try {
-      await work;
-      setFault(null);
-      changed();
-    } catch (error) {
-      setFault(faultInWords(error));
-    }
-  };
+  const { fault, attempt } = useAttempt();
   const library = pageLibrary();
   return (
     <details class="take-notes">
@@ -39,7 +29,7 @@ export function TakeNotes({ take, people, changed }: Props) {
         <Choice
           label="Player"
           value={take.personId ?? ''}
-          set={(to) => attempt(library.giveTake({ takeId: id, personId: to === '' ? null : to }))}
+          set={(to) => attempt(library.giveTake({ takeId: id, personId: to === '' ? null : to }), changed)}
         >
           <option value="">no name</option>
           {people.map((person) => (
@@ -55,7 +45,7 @@ export function TakeNotes({ take, people, changed }: Props) {
               type="text"
               value={take[name]}
               onChange={({ currentTarget }) =>
-                attempt(library.changeTake({ id, [name]: currentTarget.value }))
+                attempt(library.changeTake({ id, [name]: currentTarget.value }), changed)
               }
             />
           </label>
@@ -66,7 +56,7 @@ export function TakeNotes({ take, people, changed }: Props) {
             type="text"
             value={take.tags.join(', ')}
             onChange={({ currentTarget }) =>
-              attempt(library.changeTake({ id, tags: currentTarget.value.split(',') }))
+              attempt(library.changeTake({ id, tags: currentTarget.value.split(',') }), changed)
             }
           />
         </label>

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { takeTime } from '../../../core/result/figures.ts';
 import type { Remark } from '../../../library/remarks.ts';
-import { faultInWords } from '../fault-words.ts';
 import { momentOf } from '../moment-of.ts';
 import { pageLibrary } from '../page-library.ts';
+import { useAttempt } from './use-attempt.ts';
 
 interface Props {
   readonly takeId: string;
@@ -17,18 +17,7 @@ interface Props {
 export function TakeRemarks({ takeId, remarks, duration, changed }: Props) {
   const [text, setText] = useState('');
   const [moment, setMoment] = useState('');
-  const [fault, setFault] = useState<string | null>(null);
-  const attempt = async (work: () => Promise<unknown>) => {
-    try {
-      await work();
-      setFault(null);
-      changed();
-      return true;
-    } catch (error) {
-      setFault(faultInWords(error));
-      return false;
-    }
-  };
+  const { fault, setFault, attempt } = useAttempt();
   const write = async () => {
     const at = momentOf(moment);
     if (at !== null && !(at <= duration)) {
@@ -45,7 +34,7 @@ export function TakeRemarks({ takeId, remarks, duration, changed }: Props) {
       writtenAt: now,
       changedAt: now,
     };
-    if (!(await attempt(() => pageLibrary().writeRemark(remark)))) return;
+    if (!(await attempt(pageLibrary().writeRemark(remark), changed))) return;
     setText('');
     setMoment('');
   };
@@ -64,7 +53,7 @@ export function TakeRemarks({ takeId, remarks, duration, changed }: Props) {
               <button
                 type="button"
                 aria-label={`Delete the remark: ${remark.text.slice(0, 40)}`}
-                onClick={() => attempt(() => pageLibrary().deleteRemark(remark.id))}
+                onClick={() => attempt(pageLibrary().deleteRemark(remark.id), changed)}
               >
                 Delete
               </button>
