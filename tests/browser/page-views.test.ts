@@ -82,7 +82,11 @@ describe.skipIf(!browserThere("the page's views"))("the page's views", () => {
       for (const view of views) {
         await page.goto(address + view);
         await page.locator('h1').first().waitFor({ state: 'attached' });
-        for (const button of await page.locator('button:visible, .button:visible, select:visible').all()) {
+        for (const button of await page
+          .locator(
+            'button:visible, .button:visible, select:visible, .page-head nav a:visible, .library-ways a:visible',
+          )
+          .all()) {
           const box = (await button.boundingBox())!;
           const name = `${view} ${await button.textContent()}`;
           expect(Math.min(box.width, box.height), name).toBeGreaterThanOrEqual(47.9);

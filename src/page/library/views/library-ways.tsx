@@ -1,4 +1,5 @@
 import { useRoute } from '../../shell/route.ts';
+import './library-ways.css';
 
 const ways = [
   { name: 'takes', title: 'All takes' },
