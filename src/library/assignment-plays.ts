@@ -12,18 +12,19 @@ export interface AssignmentPlay {
   readonly bpm: number | null;
 }
 
-/** Taken as due days are: an assignment handed out in the evening counts what was played on that day. */
+/** As due days are: an assignment handed out in the evening counts what was played on that day. */
 const aDay = 86_400_000;
 
 /**
  * Takes played to an assignment since the day it was set, oldest first: those of its player that hold every exercise on
- * its sheet, at whatever tempo, whether or not they were graded against that very sheet.
+ * its sheet, at whatever tempo, whether or not they were graded against that very sheet. What came after it was done
+ * doesn't count.
  *
  * @example (await assignmentPlays(db, assignment)).length // 3
  */
 export async function assignmentPlays(
   db: LibraryDb,
-  { sheetText, personId, setAt }: Pick<Assignment, 'sheetText' | 'personId' | 'setAt'>,
+  { sheetText, personId, setAt, doneAt }: Pick<Assignment, 'sheetText' | 'personId' | 'setAt' | 'doneAt'>,
 ): Promise<readonly AssignmentPlay[]> {
   const parsed = parseSheet(sheetText);
   if (!parsed.ok) return [];
@@ -37,6 +38,7 @@ export async function assignmentPlays(
     .where('takeLine.isFirst', '=', 1)
     .where('takeLine.recordedAt', '>=', setAt - aDay)
     .$if(personId !== null, (query) => query.where('takeLine.personId', '=', personId!))
+    .$if(doneAt !== null, (query) => query.where('takeLine.recordedAt', '<=', doneAt!))
     .groupBy('take.id')
     .having(({ fn }) => fn.count('takeLine.exerciseId').distinct(), '=', exercises.length)
     .orderBy('take.recordedAt')

@@ -25,12 +25,13 @@ it('counts the takes of its player that hold all of its exercises, from the day 
       await keepTake(library, { ...made, result, personId });
     }
     const setAt = madeTake(3).recordedAt + 3_600_000;
-    const daysOf = async (text: string, personId: string | null) =>
-      (await assignmentPlays(library.db, { sheetText: text, personId, setAt })).map(({ day }) => day);
+    const daysOf = async (text: string, personId: string | null, doneAt: number | null = null) =>
+      (await assignmentPlays(library.db, { sheetText: text, personId, setAt, doneAt })).map(({ day }) => day);
     const day = (number: number) => madeTake(number).day;
 
     expect(await daysOf(sheetText, 'anke')).toEqual([day(3), day(5)]);
     expect(await daysOf(sheetText, null)).toEqual([day(3), day(4), day(5)]);
+    expect(await daysOf(sheetText, 'anke', madeTake(4).recordedAt)).toEqual([day(3)]);
     // One of its exercises, at another tempo: played in these takes too.
     expect(await daysOf('tempo: 60\n>RLR >LRL ; times: 2', 'anke')).toEqual([day(3), day(5)]);
     expect(await daysOf(`${sheetText}\nRL>R LR>L`, 'anke')).toEqual([]);
