@@ -1,5 +1,6 @@
 import './styles/type.css';
 import './styles/page.css';
+import './styles/page-head.css';
 import './styles/controls.css';
 import './styles/notation.css';
 import './styles/practise.css';
