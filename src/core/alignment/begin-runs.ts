@@ -1,21 +1,8 @@
 import type { MainSlots } from './main-slots.ts';
+import type { Outside } from './outside.ts';
 import type { StepKind } from './paths.ts';
 import { prices } from './prices.ts';
 import { beam, type Search } from './search.ts';
-
-/** Paths that lie outside every run, the best one for each bar left; the last entry left none. */
-export interface Outside {
-  readonly score: Float64Array;
-  /** The node from which the run was left, or −1. */
-  readonly node: Int32Array;
-}
-
-/** The bar left by the best path outside every run. */
-export const bestOutside = ({ score }: Outside): number => {
-  let best = 0;
-  for (let bar = 1; bar < score.length; bar++) if (score[bar]! > score[best]!) best = bar;
-  return best;
-};
 
 /** Price of a tempo: against the one of the path so far, and against the one found or asked. */
 const tempoPrice = (
@@ -111,9 +98,9 @@ export const beginRuns = (search: Search, outside: Outside, stroke: number): voi
   const { bars, asked } = search.main;
   const perBar = Math.log(bars.length);
   const perLine = Math.log(asked.length);
-  const best = bestOutside(outside);
-  const floor = Math.max(outside.score[best]!, search.paths.bestAt(stroke)) - beam;
-  const nothing = outside.score[bars.length]!;
+  const best = outside.best();
+  const floor = Math.max(outside.score(best), search.paths.bestAt(stroke)) - beam;
+  const nothing = outside.score(outside.none);
   if (nothing > floor) {
     bars.forEach(({ startsLine }, bar) => {
       const price = startsLine ? prices.beginAtLine - perLine : prices.beginAtBar - perBar;
@@ -127,14 +114,14 @@ export const beginRuns = (search: Search, outside: Outside, stroke: number): voi
       );
     });
   }
-  for (let bar = 0; bar < bars.length; bar++) {
-    if (outside.score[bar]! >= floor)
-      beginAgain(search, stroke, bar, outside.score[bar]!, outside.node[bar]!);
+  for (const bar of outside.open) {
+    if (bar !== outside.none && outside.score(bar) >= floor)
+      beginAgain(search, stroke, bar, outside.score(bar), outside.node(bar));
   }
-  if (best < bars.length && search.pauseBefore(stroke)) {
+  if (best !== outside.none && search.pauseBefore(stroke)) {
     bars.forEach(({ startsLine }, bar) => {
       const price = startsLine ? prices.anyLine - perLine : prices.anyBar - perBar;
-      beginAtBar(search, stroke, bar, outside.score[best]! + price, outside.node[best]!, 0);
+      beginAtBar(search, stroke, bar, outside.score(best) + price, outside.node(best), 0);
     });
   }
 };
@@ -157,10 +144,5 @@ export const leaveRun = (search: Search, outside: Outside, node: number): void =
   const ending = endsLine ? prices.endOfLine : endsBar ? prices.endOfBar : prices.endAnywhere;
   const abrupt = endsSheet || next === strokes || search.pauseBefore(next) ? 0 : prices.noPause;
   const score = paths.score[node]! + (endsSheet ? prices.endOfSheet + missed : ending) + abrupt;
-  if (score > outside.score[bar]!) {
-    outside.score[bar] = score;
-    paths.hold(node);
-    paths.letGo(outside.node[bar]!);
-    outside.node[bar] = node;
-  }
+  outside.leave(bar, score, node);
 };

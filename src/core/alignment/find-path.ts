@@ -1,5 +1,6 @@
-import { beginRuns, bestOutside, leaveRun, nearlyEnds, type Outside } from './begin-runs.ts';
+import { beginRuns, leaveRun, nearlyEnds } from './begin-runs.ts';
 import { goOn } from './go-on.ts';
+import { openOutside } from './outside.ts';
 import type { StepKind } from './paths.ts';
 import { prices } from './prices.ts';
 import { beam, openSearch, type PathQuestion } from './search.ts';
@@ -24,18 +25,13 @@ export const findPath = (question: PathQuestion): PathStep[] => {
   const search = openSearch(question);
   const { paths, main, strokes, breadth } = search;
   if (strokes === 0 || main.length === 0) return [];
-  const bars = main.bars.length;
-  const outside: Outside = {
-    score: new Float64Array(bars + 1).fill(Number.NEGATIVE_INFINITY),
-    node: new Int32Array(bars + 1).fill(-1),
-  };
-  outside.score[bars] = 0;
+  const outside = openOutside(main.bars.length, paths);
   const slipsTell = question.levels.asAccent.some((value) => value !== 0);
   beginRuns(search, outside, 0);
   for (let j = 0; j < strokes; j++) {
     if (j % toldEvery === 0) question.tell?.('laying', j / strokes);
-    for (let bar = 0; bar <= bars; bar++) outside.score[bar]! += prices.outside;
-    const floor = Math.max(paths.bestAt(j), outside.score[bestOutside(outside)]!) - beam;
+    outside.pass();
+    const floor = Math.max(paths.bestAt(j), outside.score(outside.best())) - beam;
     const nodes = paths.close(j, floor, breadth);
     for (const node of nodes) leaveRun(search, outside, node);
     for (const node of nodes) goOn(search, node, slipsTell);
@@ -43,13 +39,14 @@ export const findPath = (question: PathQuestion): PathStep[] => {
     if (j + 1 < strokes) beginRuns(search, outside, j + 1);
   }
 
-  outside.score.forEach((_, bar) => {
-    const node = outside.node[bar]!;
-    if (node >= 0 && !nearlyEnds(main, paths.slot[node]!)) outside.score[bar]! += prices.stoppedEarly;
-  });
+  const score = (bar: number) => {
+    const node = outside.node(bar);
+    const early = node >= 0 && !nearlyEnds(main, paths.slot[node]!);
+    return outside.score(bar) + (early ? prices.stoppedEarly : 0);
+  };
+  const best = outside.open.reduce((one, bar) => (score(bar) > score(one) ? bar : one));
   const steps: PathStep[] = [];
-  const best = bestOutside(outside);
-  for (let node = outside.node[best]!; node >= 0; node = paths.before[node]!) {
+  for (let node = outside.node(best); node >= 0; node = paths.before[node]!) {
     steps.push({ stroke: paths.stroke[node]!, main: paths.slot[node]!, kind: paths.kind(node) });
   }
   return steps.reverse();

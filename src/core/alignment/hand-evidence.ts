@@ -58,6 +58,15 @@ const contrast = (
   };
 };
 
+/** Sum of vectors, each as often as its weight says. */
+const weighted = (vectors: readonly Float64Array[], weights: readonly number[]): Float64Array => {
+  const sum = new Float64Array(vectors[0]?.length ?? 0);
+  vectors.forEach((vector, k) => {
+    for (let f = 0; f < sum.length; f++) sum[f]! += weights[k]! * vector[f]!;
+  });
+  return sum;
+};
+
 /** Cuts each segment's strokes into stretches of about equal length. */
 const stretches = (segment: readonly number[]): number[][] => {
   const bySegment = new Map<number, number[]>();
@@ -93,21 +102,18 @@ const turned = ({ sound, hand, figures }: HandContrasts, parts: readonly number[
   // The signs that agree best: the first eigenvector of how the stretches agree with each other.
   let signs = parts.map((_, k) => 1 + k / (10 * parts.length));
   for (let round = 0; round < 100; round++) {
-    const next = sums.map((a, k) =>
-      sums.reduce((total, b, m) => (m === k ? total : total + signs[m]! * dot(a, b)), signs[k]! * dot(a, a)),
-    );
+    const all = weighted(sums, signs);
+    const next = sums.map((one) => dot(one, all));
     const length = Math.hypot(...next) || 1;
     signs = next.map((x) => x / length);
   }
   const size = (k: number) => parts[k]!.length;
   const balance = signs.reduce((sum, sign, k) => sum + Math.sign(sign) * size(k), 0);
   const way = signs.map((sign) => Math.sign(sign) * (balance < 0 ? -1 : 1));
+  const all = weighted(sums, way);
   return parts.map((rows, k) => {
     if (way[k]! >= 0) return false;
-    const others = new Float64Array(figures);
-    sums.forEach((sum, m) => {
-      if (m !== k) for (let f = 0; f < figures; f++) others[f]! += way[m]! * sum[f]!;
-    });
+    const others = all.map((x, f) => x - way[k]! * sums[k]![f]!);
     const scale = Math.sqrt(rows.reduce((sum, i) => sum + hand[i]! ** 2, 0) * dot(others, others));
     return scale > 0 && dot(sums[k]!, others) / scale < surelyOther;
   });

@@ -53,16 +53,26 @@ export function spectralUnevenness(source: Source, sounds: readonly { readonly t
       levels[bin] = 10 * Math.log10(spectrum[2 * bin]! ** 2 + spectrum[2 * bin + 1]! ** 2 + 1e-30);
     for (const sum of sums) {
       for (let bin = sum.from; bin < sum.to; bin++) {
-        near.set(levels.subarray(bin - beside, bin + beside + 1));
-        near.sort();
-        if (near[beside]! < nothingDb) continue;
-        sum.squares += (levels[bin]! - near[beside]!) ** 2;
+        const middle = middleOf(levels, bin, near);
+        if (middle < nothingDb) continue;
+        sum.squares += (levels[bin]! - middle) ** 2;
         sum.count++;
       }
     }
   }
   const [low, high] = sums.map(({ squares, count }) => Math.sqrt(squares / count));
   return { levels: low!, hiss: high! };
+}
+
+/** Median of a bin and those beside it; `near` is room to sort them in. */
+function middleOf(levels: Float64Array, bin: number, near: Float64Array): number {
+  for (let k = 0; k < near.length; k++) {
+    const level = levels[bin - beside + k]!;
+    let at = k;
+    for (; at > 0 && near[at - 1]! > level; at--) near[at] = near[at - 1]!;
+    near[at] = level;
+  }
+  return near[beside]!;
 }
 
 /** Where windows of quiet begin, s. */

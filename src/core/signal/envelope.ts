@@ -14,20 +14,22 @@ export function envelope(source: Source, slices: number): number[] {
       const to = Math.min(from + block, source.length);
       const samples = source.read(channel, from, to);
       let slice = Math.floor((from * slices) / source.length);
-      let end = Math.ceil(((slice + 1) * source.length) / slices);
-      let peak = peaks[slice]!;
-      for (let i = 0; i < samples.length; i++) {
-        while (from + i >= end) {
-          peaks[slice] = peak;
-          slice++;
-          end = Math.ceil(((slice + 1) * source.length) / slices);
-          peak = peaks[slice]!;
-        }
-        const x = Math.abs(samples[i]!);
-        if (x > peak) peak = x;
+      for (let done = from; done < to; slice++) {
+        const end = Math.min(to, Math.ceil(((slice + 1) * source.length) / slices));
+        peaks[slice] = Math.max(peaks[slice]!, peakOf(samples, done - from, end - from));
+        done = Math.max(done, end);
       }
-      peaks[slice] = peak;
     }
   }
   return peaks;
+}
+
+function peakOf(samples: Float32Array, from: number, to: number): number {
+  let [least, most] = [0, 0];
+  for (let i = from; i < to; i++) {
+    const x = samples[i]!;
+    if (x > most) most = x;
+    else if (x < least) least = x;
+  }
+  return Math.max(most, -least);
 }
