@@ -26,11 +26,31 @@ export interface OpeningOptions extends BrowserContextOptions {
 
 /** Opens the built page, hands it over, and closes all of it. */
 export async function withPage(
-  { view = '', switches = [], before, files, ...options }: OpeningOptions,
+  options: OpeningOptions,
   use: (opened: OpenedPage) => Promise<void>,
 ): Promise<void> {
+  const opened = await openPage(options);
+  try {
+    await use(opened);
+  } finally {
+    await opened.close();
+  }
+}
+
+/** Opens the built page, to be closed. */
+export async function openPage({
+  view = '',
+  switches = [],
+  before,
+  files,
+  ...options
+}: OpeningOptions): Promise<OpenedPage & { close(): Promise<void> }> {
   const served = await runningPage(files);
   const browser = await chromium.launch({ executablePath, args: [...args, ...switches] });
+  const close = async () => {
+    await browser.close();
+    served.close();
+  };
   try {
     const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
     if (before !== undefined) await context.addInitScript(before);
@@ -47,9 +67,9 @@ export async function withPage(
     });
     await page.goto(address + view);
     await page.locator('h1').first().waitFor();
-    await use({ page, context, address, faults, stopServing: () => served.close() });
-  } finally {
-    await browser.close();
-    served.close();
+    return { page, context, address, faults, stopServing: () => served.close(), close };
+  } catch (error) {
+    await close();
+    throw error;
   }
 }

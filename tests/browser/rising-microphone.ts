@@ -8,9 +8,23 @@ import { type RisingPlayer, recordRising } from '../bench/breakdown-takes.ts';
 /** s of the recording at which the page's click begins: it opens the microphone first. */
 const trackAt = 1.2;
 
-/** Writes what a microphone hears of a player who goes through a rise of `>RLR >LRL` and breaks down in the line `from`. */
-export function writeRisingMicrophone(path: string, rise: TempoRise, player: Partial<RisingPlayer>): void {
-  const line = lineFromText('>RLR >LRL', { repeats: 4 });
+export interface RisingMicrophone {
+  readonly notation: string;
+  /** Times at each tempo. */
+  readonly repeats: number;
+  readonly rise: TempoRise;
+  /** Breaks down in its line `from`. */
+  readonly player: Partial<RisingPlayer>;
+  /** Peak of the click in the microphone, dBFS, or null where it isn't heard. */
+  readonly clickDb: number | null;
+}
+
+/** Writes what a microphone hears of a player who goes through a rise. */
+export function writeRisingMicrophone(
+  path: string,
+  { notation, repeats, rise, player, clickDb }: RisingMicrophone,
+): void {
+  const line = lineFromText(notation, { repeats });
   if (!line.ok) throw new Error('no line');
   const sheet = risingSheet(line.line, rise);
   const played = {
@@ -26,7 +40,7 @@ export function writeRisingMicrophone(path: string, rise: TempoRise, player: Par
     contrastDb: 12,
     room: null,
     noiseDb: -65,
-    clickDb: null,
+    clickDb,
     delay: 0,
   } as const;
   const recorded = recordRising(sheet, played, surroundings, 'rising microphone');

@@ -13,7 +13,7 @@ const tempo = (bpm: number) => rounded(bpm, 0);
  */
 export function breakWords({ state, bpm }: BrokenDimension): string {
   if (state === 'broke') return `breaks at about ${tempo(bpm)}`;
-  return state === 'held' ? `did not break up to ${tempo(bpm)}` : `broken at ${tempo(bpm)} already`;
+  return state === 'held' ? `did not break up to ${tempo(bpm)}` : `already broken at ${tempo(bpm)}`;
 }
 
 /** Between which tempos it likely breaks, in few words. */

@@ -91,10 +91,13 @@ export function followCourse(course: Course, strokes: readonly number[], heardTo
   const told = judged.filter((one) => one !== null);
   const now = heardTo - slack - Math.max(0, told.at(-1)?.delay ?? clickDelay ?? 0);
   const last = own.at(-1);
-  // A line in which nothing was played any more tells nothing of how well strokes are heard.
-  const shares = judged.flatMap((one, i) =>
-    last === undefined || lines[i]!.from > last ? [] : [Math.max(leastShare, one?.heard ?? leastShare)],
-  );
+  // A line that wasn't played to its end tells nothing of how well strokes are heard.
+  const shares = judged.flatMap((one, i) => {
+    const { to, beatSeconds } = lines[i]!;
+    return last === undefined || last < to - beatSeconds
+      ? []
+      : [Math.max(leastShare, one?.heard ?? leastShare)];
+  });
   const share = Math.min(...(shares.length === 0 ? [unknownShare] : shares), 1);
   const due = lines.map((line) => (clickDelay === null ? line.due : outOfClicks(line.due, clicks)));
   const line = stoppedIn(lines, due, last, now, stoppedStrokes / share);

@@ -56,23 +56,31 @@ describe('followCourse', () => {
       expect(brokeIn({ fall: { kind: 'stops' } }, 3, 0.2, click)).toEqual({ line: 5, why: 'stopped' });
   });
 
-  it('ends where the player stops with a line, though the next one is over before that is sure', () => {
-    const quick = risingExercise({ from: 200, to: 320, step: 20 }, 4);
-    const clicks = planClicks(quick, plainClick);
-    const strokes = playRisingSheet(
-      quick,
-      { ...practised, stumbles: 0, fall: { kind: 'stops' }, from: 4 },
-      seeded(1),
-    ).map(({ time }) => clicks.firstBeat + time + 0.03);
-    let course = beginCourse(quick, clicks);
-    for (let now = 0; now < clicks.duration && course.broke === null; now += 0.1)
-      course = followCourse(
-        course,
-        strokes.filter((time) => time < now),
-        now,
-      );
-    expect(course.broke).toEqual({ line: 4, why: 'stopped' });
-  });
+  it.each([
+    [0.03, false],
+    [0.1, true],
+    [0.2, false],
+    [0.33, false],
+  ])(
+    'ends where the player stops with a line, heard %f s late, though the next one is over before that is sure',
+    (delay, heard) => {
+      const quick = risingExercise({ from: 200, to: 320, step: 20 }, 4);
+      const clicks = planClicks(quick, plainClick);
+      const player = { ...practised, stumbles: 0, fall: { kind: 'stops' }, from: 4 } as const;
+      const strokes = [
+        ...playRisingSheet(quick, player, seeded(1)).map(({ time }) => clicks.firstBeat + time + delay),
+        ...(heard ? clicks.clicks.map(({ time }) => time + delay) : []),
+      ].sort((a, b) => a - b);
+      let course = beginCourse(quick, clicks);
+      for (let now = 0; now < clicks.duration && course.broke === null; now += 0.1)
+        course = followCourse(
+          course,
+          strokes.filter((time) => time < now),
+          now,
+        );
+      expect(course.broke).toEqual({ line: 4, why: 'stopped' });
+    },
+  );
 
   it('says that nothing can be judged where clicks that are heard lie on most strokes, and only there', () => {
     const after = (divide: number, heard: boolean) => {
