@@ -1,5 +1,6 @@
 import { linesInModel } from '../core/grading/compare-to-model.ts';
 import { modelFromTake, type PlayedModel } from '../core/grading/played-model.ts';
+import { parseJson } from '../core/result/parse-json.ts';
 import { sentence } from '../core/result/sentences.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
 import { NewerTakeResult, upgradeTakeResult } from '../core/result/upgrade-take-result.ts';
@@ -25,7 +26,7 @@ export function chosenModel(path: string, lines: readonly { readonly notation: s
 function resultIn(text: string, unusable: (what: string) => CommandFault): TakeResult {
   const hint = 'Choose a file that `evenhand grade --json` wrote.';
   try {
-    return upgradeTakeResult(JSON.parse(text));
+    return upgradeTakeResult(parseJson(text));
   } catch (error) {
     if (error instanceof SyntaxError) throw unusable(`It is not valid JSON. ${hint}`);
     if (error instanceof NewerTakeResult)

@@ -1,4 +1,5 @@
 import { existsSync } from 'node:fs';
+import { parseJson } from '../core/result/parse-json.ts';
 import type { Rubric } from '../core/scoring/rubric.ts';
 import { rubrics } from '../core/scoring/rubrics/index.ts';
 import { CommandFault } from './command-fault.ts';
@@ -21,7 +22,7 @@ export async function chosenRubric(named: string): Promise<Rubric> {
   const unusable = (what: string) => new CommandFault('unreadableInput', `The rubric "${named}" ${what}`);
   let value: unknown;
   try {
-    value = JSON.parse(text);
+    value = parseJson(text);
   } catch (error) {
     const fault = (error as Error).message.replace(/\s+/g, ' ');
     throw unusable(`is not valid JSON (${fault}). Mend it, or start from a shipped one.`);

@@ -20,7 +20,8 @@ export type MidiOutcome =
   | ({ readonly ok: true } & MidiNotes)
   | { readonly ok: false; readonly fault: MidiFault };
 
-const mostBytes = 16 * 1024 * 1024;
+/** Two hours at ten strokes a second take 0.6 MB; our judgement of what pads send beside. */
+const mostBytes = 2 * 1024 * 1024;
 const mostSeconds = 24 * 3600;
 /** µs a beat where a file doesn't say: 120 BPM (Standard MIDI Files 1.0). */
 const usualBeat = 500_000;
@@ -55,13 +56,14 @@ export function midiNotes(bytes: Uint8Array): MidiOutcome {
   const found: PadNote[] = [];
   let duration = 0;
   for (const track of file.tracks) {
+    const timeOf = clock();
     let tick = 0;
     for (const event of track) {
       tick += event.deltaTime;
       if (event.type === 'noteOn' && event.velocity > 0)
-        found.push({ ...clock(tick), velocity: event.velocity, key: event.noteNumber });
+        found.push({ ...timeOf(tick), velocity: event.velocity, key: event.noteNumber });
     }
-    duration = Math.max(duration, clock(tick).time);
+    duration = Math.max(duration, timeOf(tick).time);
   }
   if (found.length === 0) return failed({ code: 'midi-no-notes', facts: {} });
   if (found.some(({ velocity, key }) => velocity > 127 || key > 127))
@@ -79,14 +81,17 @@ function endMissing(bytes: Uint8Array): boolean {
   return at > bytes.length || (at < bytes.length && bytes.length - at >= 4);
 }
 
-/** Time and step at a tick; null where the file divides its time by nothing. */
-function clockOf(file: MidiData): ((tick: number) => { time: number; step: number }) | null {
+/** Time and step at a tick; asked for ticks that never decrease. */
+type TrackClock = (tick: number) => { time: number; step: number };
+
+/** A clock for each track that is read; null where the file divides its time by nothing. */
+function clockOf(file: MidiData): (() => TrackClock) | null {
   const { ticksPerBeat, framesPerSecond, ticksPerFrame } = file.header;
   if (framesPerSecond !== undefined && ticksPerFrame !== undefined) {
     // 29 stands for the 30 000/1001 frames of drop-frame time code.
     const frames = framesPerSecond === 29 ? 30_000 / 1001 : framesPerSecond;
     const step = 1 / (frames * ticksPerFrame);
-    return step > 0 && Number.isFinite(step) ? (tick) => ({ time: tick * step, step }) : null;
+    return step > 0 && Number.isFinite(step) ? () => (tick) => ({ time: tick * step, step }) : null;
   }
   if (ticksPerBeat === undefined || ticksPerBeat === 0) return null;
   const changes = file.tracks
@@ -105,9 +110,13 @@ function clockOf(file: MidiData): ((tick: number) => { time: number; step: numbe
     const last = map.at(-1)!;
     map.push({ tick, step, time: last.time + (tick - last.tick) * last.step });
   }
-  return (tick) => {
-    const at = map.findLast((change) => change.tick <= tick)!;
-    return { time: at.time + (tick - at.tick) * at.step, step: at.step };
+  return () => {
+    let last = 0;
+    return (tick) => {
+      while (last + 1 < map.length && map[last + 1]!.tick <= tick) last += 1;
+      const at = map[last]!;
+      return { time: at.time + (tick - at.tick) * at.step, step: at.step };
+    };
   };
 }
 

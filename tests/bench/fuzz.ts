@@ -1,12 +1,12 @@
 /**
  * Hostile recordings for the whole of the analysis, and damaged wave files: `tsx tests/bench/fuzz.ts [TAKES [FILES [SEED]]]`
- * writes reports/fuzz.md.
+ * writes its section of reports/fuzz.md.
  */
-import { writeFileSync } from 'node:fs';
 import { gradedWhole, hostileSheets, hostileSounds, hostileTakes } from '../fuzz/hostile-takes.ts';
 import { readAndGrade, wavCorpus, wavWords } from '../fuzz/hostile-wav.ts';
 import { mutations } from '../fuzz/mutate.ts';
 import { markdownTable } from './markdown-table.ts';
+import { writeSection } from './report-section.ts';
 
 const [takes = 1500, files = 10_000, seed = 1] = process.argv.slice(2).map(Number);
 const crashes = new Map<string, number>();
@@ -75,9 +75,7 @@ const head = [
   'slowest, ms of processor',
   'process, MiB',
 ];
-const text = `# Hostile recordings
-
-\`npx tsx tests/bench/fuzz.ts ${takes} ${files} ${seed}\`. Each take is one of ${Object.keys(hostileSounds).length} sounds (${Object.keys(hostileSounds).join(', ')})
+const body = `\`npx tsx tests/bench/fuzz.ts ${takes} ${files} ${seed}\`. Each take is one of ${Object.keys(hostileSounds).length} sounds (${Object.keys(hostileSounds).join(', ')})
 against one of ${Object.keys(hostileSheets).length} sheets (${Object.keys(hostileSheets).join(', ')}), at 1 to 384,000 Hz, with 1, 2 or 8
 channels, of 1 to 200,000 samples. Refused are those below 8,000 Hz, in a sentence. Wave files: ${corpus.length} whole ones (three
 depths, one and two channels) with one to three random changes of bits, bytes, pieces and lengths; refused are those whose
@@ -86,5 +84,5 @@ JSON. A crash is anything else that is thrown.
 
 ${markdownTable(head, rows)}
 ${[...crashes].map(([what, count]) => `\n- ${count} × ${what}`).join('')}`;
-writeFileSync(new URL('../../reports/fuzz.md', import.meta.url), text);
-console.log(text);
+writeSection('fuzz.md', 'Damaged and hostile files', 'Hostile recordings and wave files', body);
+console.log(body);

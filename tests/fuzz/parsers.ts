@@ -1,23 +1,23 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { strToU8, zipSync } from 'fflate';
-import { rubricToStartFrom } from '../../src/cli/rubric-command.ts';
-import { listExercises } from '../../src/core/exercise/catalogue.ts';
 import { layOut } from '../../src/core/exercise/lay-out.ts';
 import { parseNotation } from '../../src/core/exercise/parse-notation.ts';
 import { parseSheet } from '../../src/core/exercise/parse-sheet.ts';
 import { writeSheet } from '../../src/core/exercise/write-sheet.ts';
+import { parseJson } from '../../src/core/result/parse-json.ts';
 import { NewerTakeResult, upgradeTakeResult } from '../../src/core/result/upgrade-take-result.ts';
 import { InvalidTakeResult } from '../../src/core/result/validate-take-result.ts';
 import { InvalidRubric, readRubric } from '../../src/core/scoring/read-rubric.ts';
-import { rubrics } from '../../src/core/scoring/rubrics/index.ts';
 import { midiNotes } from '../../src/formats/midi-notes.ts';
-import { writeMusicXml } from '../../src/formats/music-xml/write-music-xml.ts';
 import { readSheetFile } from '../../src/formats/read-sheet-file.ts';
-import { takeMidi } from '../../src/formats/take-midi.ts';
+import { withArchive } from '../../src/library/backup/archive-source.ts';
+import { restoreLibrary } from '../../src/library/backup/restore-library.ts';
+import { unpackMessage } from '../../src/library/call-message.ts';
+import { LibraryFault } from '../../src/library/library-fault.ts';
 import { readTakeFile } from '../../src/library/take-file/read-take-file.ts';
-import { takeFileChunks } from '../../src/library/take-file/write-take-file.ts';
-import { madeParcel } from '../library/take-file/made-parcel.ts';
+import { decodeTake } from '../../src/page/recording/kept/chunk-file.ts';
+import * as good from './good-files.ts';
 
 /** Something that reads files from outside: good ones to damage, and what it makes of any bytes, thrown errors apart. */
 export interface Parser {
@@ -28,35 +28,6 @@ export interface Parser {
   /** Whether it could use the file; throws only what it must not throw. */
   readonly read: (bytes: Uint8Array) => boolean | Promise<boolean>;
 }
-
-const root = join(import.meta.dirname, '../..');
-const utf8 = (text: string) => new TextEncoder().encode(text);
-const textOf = (bytes: Uint8Array) => new TextDecoder().decode(bytes);
-const notations = ['>RLR >LRL', 'RR>L LLR | lRLz -RL', '>RLRLRL R--- llR>L- | RzL', 'RLRLR LRLRLRL R RLRL'];
-
-function sheets(): string[] {
-  const takes = join(root, 'fixtures/takes');
-  return [
-    ...readdirSync(takes)
-      .filter((name) => name.endsWith('.sheet'))
-      .map((name) => readFileSync(join(takes, name), 'utf8')),
-    'title: Week 7\ntempo: 97.5\ntimes: 3\n\n>RLR >LRL ; rest: 4 ; name: A < B # note\nRR>L LLR ; lead: changes ; ratio: 8 to 16 dB',
-    ...listExercises()
-      .filter((_, i) => i % 60 === 0)
-      .map(({ id }) => `${id} ; times: 4 ; tempo: 120`),
-  ];
-}
-
-function score(text: string): string {
-  const parsed = parseSheet(text);
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
-  return writeMusicXml(parsed.sheet);
-}
-
-const container =
-  '<?xml version="1.0"?><container><rootfiles><rootfile full-path="score.xml"/></rootfiles></container>';
-const compressed = (text: string) =>
-  zipSync({ 'META-INF/container.xml': strToU8(container), 'score.xml': strToU8(text) });
 
 /** A sheet that was read lays out, and is the same after writing and reading. */
 function sheetHolds(bytes: Uint8Array): boolean {
@@ -72,78 +43,67 @@ function sheetHolds(bytes: Uint8Array): boolean {
   return true;
 }
 
-/** Reads JSON; null where it is none. */
-function json(bytes: Uint8Array): { readonly value: unknown } | null {
+/** Whether JSON can be used: `read` may refuse it with one of its own faults. */
+function jsonHolds(
+  read: (value: unknown) => unknown,
+  faults: readonly (abstract new (...a: never[]) => Error)[],
+) {
+  return (bytes: Uint8Array): boolean => {
+    try {
+      read(parseJson(good.textOf(bytes)));
+      return true;
+    } catch (error) {
+      if (error instanceof SyntaxError || faults.some((fault) => error instanceof fault)) return false;
+      throw error;
+    }
+  };
+}
+
+async function archiveHolds(bytes: Uint8Array): Promise<boolean> {
+  const folder = mkdtempSync(join(tmpdir(), 'evenhand-arriving-'));
+  const [file, place] = [join(folder, 'all.library.tar'), join(folder, 'place')];
   try {
-    return { value: JSON.parse(textOf(bytes)) };
-  } catch {
-    return null;
+    writeFileSync(file, bytes);
+    const { takes } = await withArchive(file, place, (source) => restoreLibrary(source, place));
+    return takes > 0;
+  } catch (error) {
+    if (error instanceof LibraryFault) return false;
+    throw error;
+  } finally {
+    rmSync(folder, { recursive: true });
   }
 }
 
-const demo = () => readFileSync(join(root, 'reports/samples/demo.json'));
-
-/** One note of format 0: MThd, 96 steps a beat; note on, and the track's end. */
-const shortMidi = Uint8Array.from([
-  ...utf8('MThd'),
-  0,
-  0,
-  0,
-  6,
-  0,
-  0,
-  0,
-  1,
-  0,
-  96,
-  ...utf8('MTrk'),
-  0,
-  0,
-  0,
-  12,
-  0,
-  0x99,
-  38,
-  100,
-  96,
-  0x99,
-  38,
-  0,
-  0,
-  0xff,
-  0x2f,
-  0,
-]);
+function messageHolds(bytes: Uint8Array): boolean {
+  try {
+    unpackMessage(bytes);
+    return true;
+  } catch (error) {
+    // What the server answers with "can't be read".
+    if (error instanceof RangeError || error instanceof SyntaxError || error instanceof TypeError)
+      return false;
+    throw error;
+  }
+}
 
 /** Every parser of files from outside but those of sound. */
 export const parsers: readonly Parser[] = [
   {
     name: 'notation',
-    corpus: async () => notations.map(utf8),
+    corpus: async () => good.notations.map(good.utf8),
     words: ['>', 'z', '|', '-', 'R', 'l', '||', '(', ';', '\u2028', '🥁'],
-    read: (bytes) => parseNotation(textOf(bytes)).ok,
+    read: (bytes) => parseNotation(good.textOf(bytes)).ok,
   },
   {
     name: 'sheets',
-    corpus: async () => sheets().map(utf8),
-    words: [
-      'times: 1000',
-      'tempo: 40',
-      'rest: 64',
-      '; name: ',
-      ';;',
-      '\r\n',
-      '#',
-      ' to ',
-      '>',
-      'lead: changes',
-      '9e99',
-    ],
+    corpus: async () => good.sheets().map(good.utf8),
+    // biome-ignore format: a list of words.
+    words: ['times: 1000', 'tempo: 40', 'rest: 64', '; name: ', ';;', '\r\n', '#', ' to ', '>', 'lead: changes', '9e99'],
     read: sheetHolds,
   },
   {
     name: 'scores (MusicXML)',
-    corpus: async () => sheets().map((text) => utf8(score(text))),
+    corpus: async () => good.sheets().map((text) => good.utf8(good.score(text))),
     words: [
       '<repeat direction="forward"/>',
       '<note>',
@@ -160,72 +120,54 @@ export const parsers: readonly Parser[] = [
   },
   {
     name: 'compressed scores',
-    corpus: async () => [
-      compressed(score('>RLR >LRL ; times: 4')),
-      compressed(score('R>LR L>RL ; times: 2')),
-    ],
+    corpus: async () =>
+      ['>RLR >LRL ; times: 4', 'R>LR L>RL ; times: 2'].map((text) => good.compressed(good.score(text))),
     words: ['PK\u0003\u0004', 'PK\u0001\u0002', 'PK\u0005\u0006', '../score.xml'],
     read: sheetHolds,
   },
   {
     name: 'rubrics',
-    corpus: async () => [
-      ...rubrics.map((rubric) => utf8(JSON.stringify(rubricToStartFrom(rubric)))),
-      utf8('{"basedOn":"steady","measures":{"timing-spread-share":{"secure":4,"nearly":9}}}'),
-    ],
+    corpus: async () => good.rubricFiles(),
     words: ['null', '1e999', '-1', '"__proto__"', '{}', '[]', '"steady"', 'true'],
-    read: (bytes) => {
-      const read = json(bytes);
-      if (read === null) return false;
-      try {
-        readRubric(read.value);
-        return true;
-      } catch (error) {
-        if (error instanceof InvalidRubric) return false;
-        throw error;
-      }
-    },
+    read: jsonHolds(readRubric, [InvalidRubric]),
   },
   {
     name: 'results of takes',
-    corpus: async () => [demo()],
+    corpus: async () => good.results(),
     words: ['null', '1e999', '-1', '[]', '{}', '"x"', ','],
-    read: (bytes) => {
-      const read = json(bytes);
-      if (read === null) return false;
-      try {
-        upgradeTakeResult(read.value);
-        return true;
-      } catch (error) {
-        if (error instanceof InvalidTakeResult || error instanceof NewerTakeResult) return false;
-        throw error;
-      }
-    },
+    read: jsonHolds(upgradeTakeResult, [InvalidTakeResult, NewerTakeResult]),
   },
   {
     name: 'MIDI files',
-    corpus: async () => {
-      const midi = takeMidi(upgradeTakeResult(JSON.parse(textOf(demo()))));
-      return [midi!, shortMidi];
-    },
+    corpus: async () => good.midiFiles(),
     words: ['MTrk', '\u00ff\u0051\u0003', '\u00ff\u002f\u0000'],
     read: (bytes) => midiNotes(bytes).ok,
   },
   {
     name: 'take files',
-    corpus: async () => {
-      const file = async (count: number) => {
-        const chunks: Uint8Array[] = [];
-        for await (const chunk of takeFileChunks(Array.from({ length: count }, (_, i) => madeParcel(i + 1))))
-          chunks.push(chunk);
-        return new Uint8Array(Buffer.concat(chunks));
-      };
-      return [await file(1), await file(3)];
-    },
+    corpus: async () => [await good.takeFile(1), await good.takeFile(3)],
     words: ['PK\u0003\u0004', 'PK\u0001\u0002', 'PK\u0005\u0006', 'manifest.json', '../', '\u0000'],
     read: async (bytes) => {
       const read = await readTakeFile(bytes);
       return read.ok && read.faults.length === 0;
     },
+  },
+  {
+    name: 'library archives',
+    corpus: async () => [await good.libraryArchive()],
+    words: ['ustar', '\u0000', '00000000000', '77777777777', '../', 'SQLite format 3', 'create table'],
+    read: archiveHolds,
+  },
+  {
+    name: 'recordings that broke off',
+    corpus: async () => [good.brokenOff()],
+    words: ['EVHTAKE1', '\u0001\u0000\u0000\u0000', '{}', '1e300', '"sampleRate":'],
+    read: (bytes) => decodeTake(new Uint8Array(bytes)) !== null,
+  },
+  {
+    name: 'calls of the page',
+    corpus: async () => good.callMessages(),
+    words: ['bytes-behind', '[1e300,1]', '[-1,2]', '{}', 'null', '"__proto__"'],
+    read: messageHolds,
   },
 ];

@@ -15,8 +15,14 @@ export class InvalidRubric extends Error {
   }
 }
 
-const shown = (value: unknown): string =>
-  value === undefined ? 'missing' : (JSON.stringify(value) ?? String(value));
+/** Signs of a value that a sentence shows. */
+const mostShown = 80;
+
+function shown(value: unknown): string {
+  if (value === undefined) return 'missing';
+  const text = JSON.stringify(value) ?? String(value);
+  return text.length > mostShown ? `${text.slice(0, mostShown)}…` : text;
+}
 
 const list = (ids: readonly string[]): string => ids.join(', ');
 

@@ -40,11 +40,15 @@ export function scoreText(bytes: Uint8Array): ScoreText {
   }
 }
 
-/** One file out of a zip; what would grow too large isn't unpacked. */
+/** One file out of a zip; what would grow too large isn't unpacked, nor one that is listed again and again. */
 function inside(bytes: Uint8Array, path: string): Uint8Array | undefined {
-  return unzipSync(bytes, { filter: ({ name, originalSize }) => name === path && originalSize <= mostBytes })[
-    path
-  ];
+  let found = false;
+  const filter = ({ name, originalSize }: { name: string; originalSize: number }) => {
+    if (found || name !== path || originalSize > mostBytes) return false;
+    found = true;
+    return true;
+  };
+  return unzipSync(bytes, { filter })[path];
 }
 
 function codingOf(bytes: Uint8Array): string {

@@ -1,13 +1,14 @@
 import type { Static, TSchema } from 'typebox';
 import Schema from 'typebox/schema';
+import { parseJson } from '../../core/result/parse-json.ts';
 import { TakeFileError } from './take-file-fault.ts';
 
 export type UnreadableCode = 'manifest-unreadable' | 'result-unreadable' | 'remarks-unreadable';
 
 /** A file's contents as JSON (UTF-8); throws `TakeFileError` for anything else. */
-export function parseJson(bytes: Uint8Array, code: UnreadableCode): unknown {
+export function readJson(bytes: Uint8Array, code: UnreadableCode): unknown {
   try {
-    return JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    return parseJson(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch (error) {
     throw new TakeFileError(code, { reason: (error as Error).message });
   }

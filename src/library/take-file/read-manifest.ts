@@ -1,4 +1,4 @@
-import { checked, parseJson } from './checked-json.ts';
+import { checked, readJson } from './checked-json.ts';
 import { TakeFileError } from './take-file-fault.ts';
 import { takeFileLimits } from './take-file-limits.ts';
 import { type TakeFileManifest, takeFileManifestSchema, takeFileVersion } from './take-file-manifest.ts';
@@ -9,7 +9,7 @@ import type { ZipEntry } from './zip-entries.ts';
 export function readManifest(bytes: Uint8Array, entries: ReadonlyMap<string, ZipEntry>): TakeFileManifest {
   const entry = entries.get('manifest.json');
   if (entry === undefined) throw new TakeFileError('no-manifest');
-  const value = parseJson(unpackEntry(bytes, entry, takeFileLimits.manifestBytes), 'manifest-unreadable');
+  const value = readJson(unpackEntry(bytes, entry, takeFileLimits.manifestBytes), 'manifest-unreadable');
   const { format, version } = (value ?? {}) as { format?: unknown; version?: unknown };
   if (format === 'evenhand-take-file' && typeof version === 'number' && version > takeFileVersion)
     throw new TakeFileError('manifest-newer', { version });

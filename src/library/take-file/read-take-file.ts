@@ -3,7 +3,7 @@ import type { TakeResult } from '../../core/result/take-result.ts';
 import { NewerTakeResult, upgradeTakeResult } from '../../core/result/upgrade-take-result.ts';
 import { checkDay } from '../check-day.ts';
 import { sha256Hex } from '../sha256-hex.ts';
-import { checked, parseJson } from './checked-json.ts';
+import { checked, readJson } from './checked-json.ts';
 import { readManifest } from './read-manifest.ts';
 import { TakeFileError, type TakeFileFault } from './take-file-fault.ts';
 import { takeFileLimits } from './take-file-limits.ts';
@@ -101,7 +101,7 @@ async function readParcel(archive: Archive, take: ManifestTake): Promise<TakePar
   const result = readResultFile(await checkedFile(archive, files.result, takeFileLimits.resultBytes));
   const remarks = checked(
     remarksFileSchema,
-    parseJson(await checkedFile(archive, files.remarks, takeFileLimits.remarksBytes), 'remarks-unreadable'),
+    readJson(await checkedFile(archive, files.remarks, takeFileLimits.remarksBytes), 'remarks-unreadable'),
     'remarks-unreadable',
   );
   const { audio } = files;
@@ -137,7 +137,7 @@ function checkSheet(text: string): void {
 }
 
 function readResultFile(bytes: Uint8Array): TakeResult {
-  const value = parseJson(bytes, 'result-unreadable');
+  const value = readJson(bytes, 'result-unreadable');
   try {
     return upgradeTakeResult(value);
   } catch (error) {

@@ -33,8 +33,11 @@ export interface ReadTake {
 const magic = 'EVHTAKE1';
 const pieceHead = 16;
 const kinds = { samples: 1, note: 2 } as const;
-/** A piece that says it lies further than this beyond the one before is damaged, s. */
+/** A piece that says it lies further than this beyond the one before is damaged, s; and so are more of them in all. */
 const longestGap = 120;
+const longestGaps = 600;
+/** Hz; far past what a browser records at, so that no damaged head asks for all memory. */
+const highestRate = 192_000;
 const mostHeadBytes = 1 << 20;
 
 export function encodeHead(head: TakeHead): Uint8Array<ArrayBuffer> {
@@ -79,7 +82,8 @@ export function decodeHead(
   const head = parsed(bytes.subarray(12, 12 + length)) as Partial<TakeHead> | null;
   const { id, startedAt, sampleRate, sheetText, name } = head ?? {};
   const isText = [id, startedAt, sheetText, name].every((text) => typeof text === 'string');
-  if (!isText || typeof sampleRate !== 'number' || !(sampleRate > 0)) return null;
+  if (!isText || typeof sampleRate !== 'number' || !(sampleRate > 0 && sampleRate <= highestRate))
+    return null;
   return { head: { id, startedAt, sampleRate, sheetText, name } as TakeHead, end: 12 + length };
 }
 
@@ -96,6 +100,7 @@ export function decodeTake(bytes: Uint8Array<ArrayBuffer>): ReadTake | null {
   const parts: { readonly frame: number; readonly from: number; readonly count: number }[] = [];
   const notes: TakeNote[] = [];
   let length = 0;
+  let lost = 0;
   const gaps: RecordingGap[] = [];
   for (let at = begun.end; at + pieceHead <= bytes.length; ) {
     const kind = view.getUint32(at, true);
@@ -103,10 +108,14 @@ export function decodeTake(bytes: Uint8Array<ArrayBuffer>): ReadTake | null {
     const frame = view.getFloat64(at + 8, true);
     const from = at + pieceHead;
     const there = Math.min(size, bytes.length - from);
-    if (!Number.isInteger(frame) || frame < 0 || frame > length + longestGap * begun.head.sampleRate) break;
+    const missing = Math.max(0, frame - length);
+    if (!Number.isInteger(frame) || frame < 0) break;
+    if (missing > longestGap * begun.head.sampleRate || lost + missing > longestGaps * begun.head.sampleRate)
+      break;
     if (kind === kinds.samples) {
       const count = Math.floor(there / 4);
-      if (count > 0 && frame > length) gaps.push({ at: length, frames: frame - length });
+      if (count > 0) lost += missing;
+      if (count > 0 && missing > 0) gaps.push({ at: length, frames: missing });
       if (count > 0) parts.push({ frame, from, count });
       if (count > 0) length = Math.max(length, frame + count);
     } else if (kind === kinds.note && there === size) {

@@ -70,6 +70,14 @@ describe('decodeTake', () => {
     );
   });
 
+  it('fills no memory with silence: ten minutes in all that never came, at no more than 192 kHz', () => {
+    const far = Array.from({ length: 100 }, (_, i) => encodeSamples(i * 119 * 48_000, ramp(0, 1)));
+    const take = decodeTake(joined(encodeHead(head), ...far))!;
+    expect(take.samples.length / 48_000).toBeLessThan(600);
+    expect(take.gaps).toHaveLength(5);
+    expect(decodeTake(joined(encodeHead({ ...head, sampleRate: 1e12 }), far[0]!))).toBeNull();
+  });
+
   it('takes nothing else for a take, and damaged bytes never throw', () => {
     expect(decodeTake(new Uint8Array(0))).toBeNull();
     expect(decodeTake(joined(new TextEncoder().encode('RIFF....WAVEfmt ')))).toBeNull();
