@@ -24,10 +24,10 @@ const firstOf = (main: MainSlots, step: PathStep): number =>
 const lastOf = (main: MainSlots, step: PathStep, next: PathStep | undefined): number => {
   if (next?.kind === 'slip') return Math.max(step.main, next.main - 1);
   const line = main.line[step.main]!;
+  const within = main.beat[step.main]! + 1;
   let end = step.main;
-  while (end + 1 < main.length && main.line[end + 1] === line && end < step.main + 12) end++;
-  const lineEnds = end + 1 >= main.length || main.line[end + 1] !== line;
-  return lineEnds && main.beat[end]! - main.beat[step.main]! < 1 ? end : step.main;
+  while (main.line[end + 1] === line && main.beat[end + 1]! < within) end++;
+  return main.line[end + 1] === line ? step.main : end;
 };
 
 /** Cuts a path into runs at every slip, pause, jump and begin, and where a new line asks for another tempo. */

@@ -8,7 +8,7 @@ export type ScoreOutcome =
   | { readonly ok: false; readonly fault: ScoreFault };
 
 /** Text longer than this is no exercise; a written-out bar takes about 2,000 characters. Our judgement. */
-const mostCharacters = 8_000_000;
+const mostCharacters = 4_000_000;
 
 /**
  * Reads the bars of a MusicXML score (partwise): the part with most unpitched notes, and of that the voice with most

@@ -29,6 +29,28 @@ describe('clickPhase', () => {
   it('says nothing where the click keeps another tempo', () => {
     expect(price(1, 0, 0.57)).toBe(0);
   });
+
+  // The logarithm of 98 % of a normal density of SD 0.07 beats and 2 % of a level one, against a click's own places.
+  it.each([
+    [1, 0, 0.5, 0],
+    [1.03, 0, 0.5, 0.06],
+    [1.05, 0, 1, 0.05],
+    [1.05 + 1 / 3, 1, 1, 0.05],
+    [1.1, 0, 1.5, 0.1 / 1.5],
+  ])('prices a start at %f s on slot %i, %f s a beat, by %f beats', (time, slot, period, off) => {
+    const density = Math.exp(-0.5 * (off / 0.07) ** 2) / (0.07 * Math.sqrt(2 * Math.PI));
+    const perBeat = period / click.period;
+    const own = clickPhase(click, main, Float64Array.of(time))(0, slot, period);
+    expect(own).toBeCloseTo(Math.log((0.98 * density) / perBeat + 0.02), 9);
+  });
+
+  it('needs two clicks, and one on every beat', () => {
+    const of = (times: readonly number[], period: number) =>
+      clickPhase({ ...click, times }, main, Float64Array.of(1))(0, 0, period);
+    expect(of([1], 0.5)).toBe(0);
+    expect(of([1, 1.5], 0.5)).toBeGreaterThan(1);
+    expect(of(click.times, 0.25)).toBe(0);
+  });
 });
 
 describe('clickFits', () => {
@@ -37,5 +59,15 @@ describe('clickFits', () => {
     expect(clickFits(click, [{ ...segment, period: 0.503 }])).toBe(true);
     expect(clickFits(click, [{ ...segment, period: 0.54 }])).toBe(false);
     expect(clickFits(click, [])).toBe(false);
+    const [fits, off] = [
+      { ...segment, period: 0.503 },
+      { ...segment, period: 0.54 },
+    ];
+    expect(clickFits(click, [fits, off])).toBe(true);
+    expect(clickFits(click, [fits, off, off])).toBe(false);
+    expect(clickFits(click, [fits, { ...off, state: 'abandoned' }, { ...off, state: 'abandoned' }])).toBe(
+      true,
+    );
+    expect(clickFits(click, [off, { ...fits, state: 'abandoned' }])).toBe(false);
   });
 });

@@ -42,6 +42,49 @@ describe('doubtOf', () => {
     expect(codeOf({}, null)).toBe('phase-not-told');
   });
 
+  it('says from how many slots and strokes', () => {
+    const of = (change: Partial<Alignment>, model: typeof levels | null = levels) =>
+      doubtOf({ alignment: { ...whole, ...change }, slots, main: mainSlots(slots, sheet), levels: model })
+        ?.facts;
+    const two = [
+      { ...segment, firstSlot: 1, lastSlot: 2 },
+      { ...segment, firstSlot: 4, lastSlot: 5 },
+    ];
+    expect(of({ segments: [] })).toEqual({ slots: 6 });
+    expect(of({ segments: two, missed: [1, 2], matches: whole.matches.slice(4) })).toEqual({
+      matched: 2,
+      slots: 4,
+    });
+    const outside = Array.from({ length: 40 }, (_, i) => 20 + i);
+    expect(
+      of({ extra: [{ stroke: 6 }, { stroke: 7 }] as never, doubled: [{ stroke: 8 }] as never, outside }),
+    ).toEqual({
+      inside: 9,
+      strokes: 49,
+    });
+    expect(of({ outside: [9, 10] }, null)).toEqual({ strokes: 8 });
+  });
+
+  it('begins under three slots of five, and under a stroke of four', () => {
+    const five = { segments: [{ ...segment, firstSlot: 1 }] };
+    expect(codeOf({ ...five, missed: [1, 2] })).toBeNull();
+    expect(codeOf({ ...five, missed: [1, 2, 3] })).toBe('many-unmatched');
+    const outside = Array.from({ length: 18 }, (_, i) => 10 + i);
+    expect(codeOf({ outside })).toBeNull();
+    expect(codeOf({ outside: [...outside, 28] })).toBe('mostly-outside');
+  });
+
+  it('trusts a rhythm that is not even to tell the phase', () => {
+    const told = (notation: string) => {
+      const own = sheetOf(line(notation));
+      const main = mainSlots(layOut(own), own);
+      return doubtOf({ alignment: whole, slots, main, levels: null })?.code ?? null;
+    };
+    expect(told('RLR LRL RLR')).toBe('phase-not-told');
+    expect(told('RL RLR')).toBeNull();
+    expect(told('RLR L-R')).toBeNull();
+  });
+
   it('trusts a click to tell the phase', () => {
     expect(codeOf({ reference: 'heard-click' }, null)).toBeNull();
   });

@@ -22,6 +22,28 @@ describe('what a first path tells of the take', () => {
     expect(scatterOnPath(path.slice(0, 6), main, played(0.05))).toBe(firstScatter);
   });
 
+  it('scatter from three strokes in a row of one line, eight times at least', () => {
+    // Each second stroke a tenth of its room late: three in a row bend by 0.1, whatever the tempo.
+    const late = (beat: number, i: number) => 0.6 * (beat + (i % 2) / 30);
+    const bent = Math.min(0.13, (1.3 * 1.4826 * 0.1) / Math.sqrt(1.5));
+    expect(scatterOnPath(path.slice(0, 10), main, main.beat.map(late))).toBeCloseTo(bent, 4);
+    expect(scatterOnPath(path.slice(0, 9), main, main.beat.map(late))).toBe(firstScatter);
+
+    // The same with a pause before every third stroke: what lies across it tells nothing.
+    const paused = main.beat.map(
+      (beat, i) => 0.6 * (beat + (i % 3 === 1 ? 1 / 60 : 0)) + 0.4 * Math.floor(i / 3),
+    );
+    const half = (1.3 * 1.4826 * 0.05) / Math.sqrt(1.5);
+    const begun = path.map((step) => ({
+      ...step,
+      kind: step.main % 3 === 0 ? ('begin' as const) : step.kind,
+    }));
+    expect(scatterOnPath(begun.slice(0, 24), main, paused)).toBeCloseTo(half, 4);
+    expect(scatterOnPath(begun.slice(0, 21), main, paused)).toBe(firstScatter);
+    const lines = sheetOf(...Array.from({ length: 8 }, (_, i) => line('RLR', { bpm: 100 + i })));
+    expect(scatterOnPath(path.slice(0, 24), mainSlots(layOut(lines), lines), paused)).toBeCloseTo(half, 4);
+  });
+
   it('tempo of each line', () => {
     expect(temposOnPath(path, main, played(0.05))[0]).toBeCloseTo(0.62, 2);
     expect(temposOnPath(path.slice(0, 5), main, played(0.05))).toEqual([null]);

@@ -24,6 +24,23 @@ describe('cutRuns', () => {
     ]);
   });
 
+  it('goes on into a line of the same tempo', () => {
+    const alike = sheetOf(line('RLRL'), line('LRLR'), line('RLRL', { bpm: 90 }));
+    expect(cutRuns(through(0, 11, 'begin'), mainSlots(layOut(alike), alike)).map(({ last }) => last)).toEqual(
+      [7, 11],
+    );
+  });
+
+  it('counts what is missed at the end of a line where it is less than a beat', () => {
+    const even = sheetOf(line('RLRL RLRL'), line('RLRLRLRLRLRL RL', { bpm: 90 }));
+    const lasts = (from: number, to: number) =>
+      cutRuns(through(from, to, 'begin'), mainSlots(layOut(even), even)).map(({ last }) => last);
+    expect(lasts(0, 4)).toEqual([7]);
+    expect(lasts(0, 3)).toEqual([3]);
+    expect(lasts(8, 20)).toEqual([21]);
+    expect(lasts(8, 9)).toEqual([9]);
+  });
+
   it('counts slots missed at the beginning of a bar and at the end of a line', () => {
     expect(spans(through(1, 22, 'begin'))).toEqual([['begin', 0, 23]]);
     expect(spans(through(0, 18, 'begin'))).toEqual([['begin', 0, 18]]);

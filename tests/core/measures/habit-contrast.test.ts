@@ -5,7 +5,8 @@ import {
   partialColumn,
   placeColumn,
 } from '../../../src/core/measures/design-columns.ts';
-import { canTell } from '../../../src/core/measures/habit-contrast.ts';
+import { canTell, habitContrast } from '../../../src/core/measures/habit-contrast.ts';
+import { studentTQuantile } from '../../../src/core/stats/student-t-quantile.ts';
 import { machine, simulatedPerformance } from './simulated-performance.ts';
 
 const told = (sheet: string) => {
@@ -45,5 +46,58 @@ describe('canTell', () => {
     };
     expect(can('>RLR >LRL; x12')).toBe(false);
     expect(can('>RLR >LRL; x8\nR>LR L>RL; x8\nRL>R LR>L; x8')).toBe(true);
+  });
+});
+
+describe('habitContrast', () => {
+  const timing = simulatedPerformance({
+    sheet: 'tempo: 100\n>RLR >LRL; x12',
+    seed: 3,
+    player: { ...machine, motor: 0.005 },
+  }).timing!;
+
+  // Newey & West 1987 written out: what each stroke's residual does to the contrast, products of strokes up to half a
+  // window apart with falling weights, stretches apart, times n/(n − p).
+  it('is the weighted terms, with the range of its strokes and their neighbours', () => {
+    const { fit, columns, columnIds, residual, count, memory, stretch } = timing;
+    const contrast = new Map([
+      [columnIds[fit.kept[0]!]!, 2],
+      [columnIds[fit.kept[1]!]!, -1],
+    ]);
+    const weights = fit.kept.map((at) => contrast.get(columnIds[at]!) ?? 0);
+    // A stroke moves the coefficients by inverse × its row × its residual.
+    const moved = Array.from(residual, (off, i) =>
+      weights.reduce(
+        (sum, w, k) =>
+          sum + w * fit.kept.reduce((s, at, l) => s + fit.inverse[k]![l]! * columns[at]![i]! * off, 0),
+        0,
+      ),
+    );
+    let variance = 0;
+    for (let i = 0; i < moved.length; i++)
+      for (let j = 0; j < moved.length; j++)
+        if (stretch[i] === stretch[j] && Math.abs(i - j) <= memory)
+          variance += moved[i]! * moved[j]! * (1 - Math.abs(i - j) / (memory + 1));
+    const standardError = (count / (count - fit.kept.length)) * Math.sqrt(variance);
+    const degrees = count / memory - 1;
+    const value = 2 * fit.coefficients[fit.kept[0]!]! - fit.coefficients[fit.kept[1]!]!;
+    const half = studentTQuantile(0.975, degrees) * standardError;
+    const estimate = habitContrast(timing, contrast);
+    for (const [name, want] of Object.entries({
+      value,
+      standardError,
+      degrees,
+      low: value - half,
+      high: value + half,
+    }))
+      expect(estimate[name as keyof typeof estimate], name).toBeCloseTo(want, 9);
+    expect(standardError).toBeGreaterThan(0);
+  });
+
+  it('leaves out strokes that are not judged, and has two degrees of freedom at least', () => {
+    const contrast = new Map([[timing.columnIds[timing.fit.kept[0]!]!, 1]]);
+    const none = { ...timing, judged: new Uint8Array(timing.judged.length) };
+    expect(habitContrast(none, contrast).standardError).toBe(0);
+    expect(habitContrast({ ...timing, memory: timing.count }, contrast).degrees).toBe(2);
   });
 });

@@ -42,6 +42,33 @@ describe('localLines', () => {
     const apart = { ...course(8, 3), stretch: Int32Array.of(0, 0, 0, 0, 0, 0, 1, 1) };
     expect([...localLines(apart).possible]).toEqual([1, 1, 1, 1, 1, 1, 0, 0]);
   });
+  it('leaves what is not used out, and gives the variance there as well', () => {
+    const at = 20;
+    const lines = localLines(course(60, 3, (i) => i !== at && i % 9 !== 4));
+    const weights = Array.from({ length: 60 }, (_, j) => lines.fit(column(60, (i) => (i === j ? 1 : 0))));
+    expect(weights[at]!.every((weight) => weight === 0)).toBe(true);
+    // Of independent values of variance 1: that of the value itself and of the fit, which holds some of it or none.
+    for (const i of [0, 5, at, 22, 40, 59]) {
+      const used = i !== at && i % 9 !== 4 ? 1 : 0;
+      const own = weights.reduce((sum, fit, j) => sum + ((i === j ? used : 0) - fit[i]!) ** 2, 1 - used);
+      expect(lines.residualVariance[i], `place ${i}`).toBeCloseTo(own, 10);
+    }
+  });
+  it('fits a stretch shorter than the window whole, each stroke alike', () => {
+    // The line through (0, 1, 2, 3 …) by the textbook: Σ(x − x̄)(y − ȳ) / Σ(x − x̄)².
+    for (const n of [4, 7, 12]) {
+      const y = column(n, (i) => (i * i) % 5);
+      const mean = (n - 1) / 2;
+      const level = y.reduce((a, b) => a + b, 0) / n;
+      const spread = y.reduce((sum, _, i) => sum + (i - mean) ** 2, 0);
+      const slope = y.reduce((sum, v, i) => sum + (i - mean) * (v - level), 0) / spread;
+      const lines = localLines(course(n, 3));
+      lines.fit(y).forEach((value, i) => {
+        expect(value).toBeCloseTo(level + slope * (i - mean), 10);
+      });
+      expect(lines.slope(y)[0]).toBeCloseTo(3 * slope, 10);
+    }
+  });
   it('does not reach from one stretch into the next', () => {
     const two = {
       position: Float64Array.from({ length: 40 }, (_, i) => (i % 20) / 3),

@@ -32,6 +32,14 @@ describe('strokeContexts', () => {
     expect(read('tempo: 100\n>R-R').places).toBe('>b');
     expect(read('tempo: 100\n>R-R').changes).toBe('=?');
   });
+  it('measures a rest in the wider partials, at the ends of a line too', () => {
+    expect(read('tempo: 100\nRL >RLRL').places).toBe('.b>a..');
+    expect(read('tempo: 100\n-RL RL>R').places).toBe('...b>');
+    expect(read('tempo: 100\nRL-').places).toBe('..');
+  });
+  it('passes over grace notes', () => {
+    expect(read('tempo: 100\n>RlRL R-L').places).toBe(read('tempo: 100\n>RRL R-L').places);
+  });
   it('finds changes of hands', () => {
     expect(read('tempo: 100\nRRR LLL; x2').changes).toBe('x==x==x==x==');
     expect(read('tempo: 100\nRLR LRL').changes).toBe('xxxxxx');
