@@ -16,6 +16,8 @@ interface Locked {
   readonly license?: string;
   readonly dev?: boolean;
   readonly link?: boolean;
+  /** What npm was told of it when the file was written. */
+  readonly deprecated?: string;
 }
 const lock = JSON.parse(read('package-lock.json')) as { readonly packages: Readonly<Record<string, Locked>> };
 const manifest = JSON.parse(read('package.json')) as Readonly<
@@ -72,6 +74,10 @@ describe('the lock file', () => {
       for (const system of ['linux', 'darwin', 'win32'])
         for (const processor of ['x64', 'arm64'])
           expect([...platforms], name).toContain(`${system}-${processor}`);
+  });
+
+  it('has none that its makers gave up', () => {
+    expect(packages.filter(([, { deprecated }]) => deprecated !== undefined)).toEqual([]);
   });
 
   it('lets no package run a program of its own at installation but those that build SQLite and start tools', () => {
