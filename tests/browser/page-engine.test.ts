@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
@@ -8,12 +8,13 @@ import type { Sheet } from '../../src/core/exercise/sheet.ts';
 import { gradeTake } from '../../src/core/grade-take.ts';
 import type { TakeResult } from '../../src/core/result/take-result.ts';
 import { openRecording } from '../../src/formats/open-recording.ts';
-import type { EngineAnswer, EngineWish } from '../../src/page/engine/engine-messages.ts';
+import type { EngineAnswer } from '../../src/page/engine/engine-messages.ts';
 import { codedForms } from '../formats/coded/coded-forms.ts';
 import { encoded } from '../formats/coded/coded-take.ts';
 import { describeProgram } from '../programs.ts';
 import { runningPage } from '../server/running-page.ts';
 import { args, browserThere, executablePath } from './chromium.ts';
+import { type AskedEngine, engineAnswers } from './engine-answers.ts';
 
 const repository = join(import.meta.dirname, '../..');
 const takePath = (name: string) => join(repository, 'fixtures/takes', name);
@@ -56,49 +57,7 @@ describe.skipIf(!browserThere("the page's engine"))("the page's engine", () => {
     served?.close();
   });
 
-  /** Answers of the built engine, in a worker of the page, to wishes in a row; a recording's bytes come as base64. */
-  async function answers(
-    wishes: readonly (
-      | EngineWish
-      | { readonly bytes: string; readonly sheet: Sheet; readonly name: string }
-    )[],
-  ) {
-    const page = await browser.newPage();
-    const faults: string[] = [];
-    page.on('console', (message) => faults.push(message.text()));
-    await page.goto(`http://127.0.0.1:${served.port}/`);
-    const script = readdirSync(join(repository, 'dist/page/assets')).find((name) =>
-      /^engine-worker-.*\.js$/.test(name),
-    )!;
-    const given = await page.evaluate(
-      async ({ script, wishes }) => {
-        const worker = new Worker(`./assets/${script}`, { type: 'module' });
-        const all: unknown[] = [];
-        for (const [number, wish] of wishes.entries()) {
-          const body =
-            'bytes' in wish
-              ? {
-                  wish: 'grade',
-                  sound: { bytes: Uint8Array.from(atob(wish.bytes), (sign) => sign.charCodeAt(0)) },
-                  facts: { name: wish.name, sheet: wish.sheet },
-                }
-              : wish;
-          all.push(
-            await new Promise((resolve, reject) => {
-              worker.onmessage = ({ data }) => resolve(data.body);
-              worker.onerror = () => reject(new Error('The worker did not load.'));
-              worker.postMessage({ number, body });
-            }),
-          );
-        }
-        worker.terminate();
-        return all as EngineAnswer[];
-      },
-      { script, wishes },
-    );
-    await page.close();
-    return { given, faults };
-  }
+  const answers = (wishes: readonly AskedEngine[]) => engineAnswers(browser, served.port, wishes);
 
   const bytesOf = (name: string) => readFileSync(takePath(`${name}.wav`)).toString('base64');
 

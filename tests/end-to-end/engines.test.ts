@@ -6,6 +6,7 @@ import { renderTake } from '../../fixtures/generator/render-take.ts';
 import { type ScenarioName, scenario, scenarios } from '../../fixtures/generator/scenarios.ts';
 import { encodeWav } from '../../fixtures/generator/wav-file.ts';
 import { temporaryFolder } from '../formats/temporary-folder.ts';
+import { resultDifferences } from '../support/result-differences.ts';
 
 /*
  * Sines, exponentials and logarithms differ in their last bits between versions of the engine, so a result does too; the
@@ -17,24 +18,11 @@ const kinds: readonly ScenarioName[] = ['click-in-room', 'phone', 'snare-long-wi
 /** Of the greater of the figure and a thousandth of its unit; the worst of 69 kinds of take was 3e-10. */
 const tolerance = 1e-8;
 
-/** Differences between two results: texts, whole numbers, states and lengths exactly, figures within the tolerance. */
-function differences(one: unknown, other: unknown, path = ''): string[] {
-  if (typeof one === 'number' && typeof other === 'number') {
-    const near = Math.abs(one - other) <= tolerance * Math.max(Math.abs(one), 1e-3);
-    const counted = Number.isInteger(one) && Number.isInteger(other);
-    return (counted ? one === other : near) ? [] : [`${path}: ${one} and ${other}`];
-  }
-  if (typeof one !== 'object' || one === null || typeof other !== 'object' || other === null)
-    return one === other ? [] : [`${path}: ${String(one)} and ${String(other)}`];
-  const keys = new Set([...Object.keys(one), ...Object.keys(other)]);
-  return [...keys].flatMap((key) =>
-    differences(
-      (one as Readonly<Record<string, unknown>>)[key],
-      (other as Readonly<Record<string, unknown>>)[key],
-      `${path}/${key}`,
-    ),
-  );
-}
+/** What differs, but for figures within the tolerance. */
+const differences = (one: unknown, other: unknown) =>
+  resultDifferences(one, other)
+    .filter(({ share }) => share > tolerance)
+    .map(({ path, one, other }) => `${path}: ${String(one)} and ${String(other)}`);
 
 const grade = (node: string, files: readonly string[]): unknown =>
   JSON.parse(

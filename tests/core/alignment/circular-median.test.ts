@@ -7,6 +7,7 @@ describe('circularMedian', () => {
   it('goes round the corner', () => {
     expect(circularMedian([0.9, 0, 0.1])).toBeCloseTo(0, 12);
     expect(circularMedian([0.95, 0.97, 0.05])).toBeCloseTo(-0.03, 12);
+    expect(circularMedian([0.2, 0.3])).toBeCloseTo(0.25, 12);
   });
 
   it('is the median of values that lie together, wherever that is', () => {
