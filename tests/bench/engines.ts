@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { renderTake } from '../../fixtures/generator/render-take.ts';
-import { scenario, scenarioNames } from '../../fixtures/generator/scenarios.ts';
+import { scenario, scenarioNames, scenarios } from '../../fixtures/generator/scenarios.ts';
 import { encodeWav } from '../../fixtures/generator/wav-file.ts';
 import { parseSheet } from '../../src/core/exercise/parse-sheet.ts';
 import type { TakeResult } from '../../src/core/result/take-result.ts';
@@ -25,7 +25,8 @@ if (nodes.length === 0) throw new Error('EVENHAND_NODES names no other version o
 
 const folder = mkdtempSync(join(tmpdir(), 'evenhand-engines-'));
 const takes = scenarioNames.map((name) => {
-  const { spec, sheetText } = scenario(name, seed);
+  const { spec } = scenario(name, seed);
+  const { sheetText } = scenarios[name];
   const { samples, sampleRate } = renderTake(spec);
   const [wav, sheet] = [join(folder, `${name}.wav`), join(folder, `${name}.sheet`)];
   writeFileSync(wav, encodeWav(samples, sampleRate));
