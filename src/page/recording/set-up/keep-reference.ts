@@ -1,24 +1,12 @@
-import { compareSetUp, type SetUpComparison } from '../../../core/progress/compare-set-up.ts';
+import type { SetUpComparison } from '../../../core/progress/compare-set-up.ts';
 import type { SetUpReference } from '../../../core/progress/set-up-reference.ts';
-import type { SetUp } from '../../../library/set-up.ts';
 import { currentPlayer } from '../../library/current-player.ts';
 import { localDay } from '../../library/local-day.ts';
 import { pageLibrary } from '../../library/page-library.ts';
+import { compareWithKept } from './compare-with-kept.ts';
 import { noteSetUp } from './set-up-of-today.ts';
 
 const kept = (side: SetUpReference['right']) => ({ levelDb: side.mean, spreadDb: side.sd, strokes: side.n });
-const side = ({ levelDb, spreadDb, strokes }: SetUp['levels']['right']) => ({
-  mean: levelDb,
-  sd: spreadDb,
-  n: strokes,
-});
-
-/** A reference kept before, as it is compared. */
-const referenceOf = ({ levels }: SetUp): SetUpReference => ({
-  right: side(levels.right),
-  left: side(levels.left),
-});
-
 export interface KeptReference {
   /** Null where there is none to compare with. */
   readonly comparison: SetUpComparison | null;
@@ -27,8 +15,8 @@ export interface KeptReference {
 }
 
 /**
- * Keeps a reference in the library and compares it with the player's last one on the same microphone. Takes from now on
- * belong to it; where it is like the one before, to that one, so that their levels compare. Rejects with
+ * Keeps a reference in the library and compares it with the player's last ones on the same microphone. Takes from now on
+ * belong to it; where it is like one of those, to that one, so that their levels compare. Rejects with
  * `LibraryFault` where nothing can be kept.
  */
 export async function keepReference(
@@ -41,11 +29,12 @@ export async function keepReference(
 ): Promise<KeptReference> {
   const library = pageLibrary();
   const personId = currentPlayer();
-  const before = (await library.listSetUps({ personId })).find((one) => one.device === device) ?? null;
-  const comparison = before === null ? null : compareSetUp(reference, referenceOf(before));
-  if (before !== null && comparison?.verdict === 'alike') {
-    noteSetUp(before.id, now);
-    return { comparison, before: before.recordedAt };
+  const own = (await library.listSetUps({ personId })).filter((one) => one.device === device);
+  const { before, comparison, alike } = compareWithKept(reference, own, now);
+  const compared = { comparison, before: before?.recordedAt ?? null };
+  if (alike !== null) {
+    noteSetUp(alike.id, now);
+    return compared;
   }
   const id = crypto.randomUUID();
   await library.keepSetUp({
@@ -59,5 +48,5 @@ export async function keepReference(
     levels: { right: kept(reference.right), left: kept(reference.left), noiseFloorDb },
   });
   noteSetUp(id, now);
-  return { comparison, before: before?.recordedAt ?? null };
+  return compared;
 }

@@ -1,22 +1,25 @@
 import { useState } from 'preact/hooks';
 import { LibraryFault } from '../../../library/library-fault.ts';
 import { faultInWords } from '../../library/fault-words.ts';
-import { hearHand, type ListenedHand } from '../set-up/hear-hand.ts';
+import { type HandsOfReference, handsBefore, handWanted, noHands } from '../set-up/hands-of-reference.ts';
+import { hearHand } from '../set-up/hear-hand.ts';
 import { type KeptReference, keepReference } from '../set-up/keep-reference.ts';
 import { dayWords } from './day-words.ts';
 import { comparisonWords, handWords } from './reference-words.ts';
 import type { SoundingSection } from './sounding-section.ts';
 import { useHandTask } from './use-hand-task.ts';
 
-type Hands = { readonly right: ListenedHand | null; readonly left: ListenedHand | null };
-
 /** Eight strokes of each hand at one height, and whether levels compare with last time. */
 export function ReferenceSection({ microphone, busy, setBusy }: Omit<SoundingSection, 'volume'>) {
-  const [hands, setHands] = useState<Hands>({ right: null, left: null });
+  const [hands, setHands] = useState(noHands);
   const [kept, setKept] = useState<KeptReference | string | null>(null);
   const task = useHandTask(async (hand, stop, progress) => {
+    const at = Date.now();
+    const before = handsBefore(hands, hand, at);
+    setHands(before);
+    setKept(null);
     const heard = await hearHand(microphone, stop, progress);
-    const next = { ...hands, [hand]: heard };
+    const next = { ...before, [hand]: heard && { ...heard, at } };
     setHands(next);
     setKept(await keptOf(next, microphone.label));
   }, setBusy);
@@ -44,6 +47,7 @@ export function ReferenceSection({ microphone, busy, setBusy }: Omit<SoundingSec
       </div>
     );
   };
+  const wanted = task.running === null ? handWanted(hands) : null;
   const words =
     kept !== null && typeof kept !== 'string' && kept.comparison !== null && kept.before !== null
       ? comparisonWords(kept.comparison, dayWords(new Date(kept.before).toISOString()))
@@ -61,6 +65,7 @@ export function ReferenceSection({ microphone, busy, setBusy }: Omit<SoundingSec
         {button('left')}
       </div>
       <div role="status">
+        {wanted !== null && <p>Now the {wanted} hand: the two are compared together.</p>}
         {typeof kept === 'string' && <p class="fault">{kept}</p>}
         {words !== null && (
           <div class={`verdict ${words.good ? 'good' : 'poor'}`}>
@@ -78,7 +83,10 @@ export function ReferenceSection({ microphone, busy, setBusy }: Omit<SoundingSec
   );
 }
 
-async function keptOf({ right, left }: Hands, device: string): Promise<KeptReference | string | null> {
+async function keptOf(
+  { right, left }: HandsOfReference,
+  device: string,
+): Promise<KeptReference | string | null> {
   if (right?.heard.state !== 'heard' || left?.heard.state !== 'heard') return null;
   const reference = { right: right.heard.levels, left: left.heard.levels };
   const noiseFloorDb = Math.max(right.noiseFloorDb, left.noiseFloorDb);

@@ -1,6 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-
-export type HandName = 'right' | 'left';
+import type { HandName } from '../set-up/hands-of-reference.ts';
 
 /** Listening to one hand after the other, each until it is stopped. */
 export function useHandTask(
