@@ -3,14 +3,17 @@ import { join } from 'node:path';
 import axe from 'axe-core';
 import { chromium, type Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import type { TakeResult } from '../../src/core/result/take-result.ts';
 import { answerCall } from '../../src/library/answer-call.ts';
 import { setAssignment } from '../../src/library/assignments.ts';
 import { keepTake } from '../../src/library/keep-take.ts';
 import type { FolderLibrary } from '../../src/library/open-folder-library.ts';
 import { addPerson, listPeople } from '../../src/library/people.ts';
 import { listDiscomfort, listPractice } from '../../src/library/practice.ts';
+import { writeTakeFile } from '../../src/library/take-file/write-take-file.ts';
 import { readPageFiles, withHome } from '../../src/server/page-files.ts';
 import { madeTake } from '../library/made-take.ts';
+import { madeParcel } from '../library/take-file/made-parcel.ts';
 import { withLibrary } from '../library/temporary-library.ts';
 import { runningPage } from '../server/running-page.ts';
 import { args, browserThere, executablePath } from './chromium.ts';
@@ -22,20 +25,18 @@ const sheetText = readFileSync(join(import.meta.dirname, '../../fixtures/takes/d
 
 const day = (ago: number) => new Date(Date.now() - ago * 86_400_000).toISOString().slice(0, 10);
 
-/** A take of the demo with its sound, one sample of which makes it another recording. */
-async function demoTake(library: FolderLibrary, ago: number, personId: string): Promise<string> {
-  const { default: result } = await import('../../reports/samples/demo.json', { with: { type: 'json' } });
+/** A take of the demo some days ago with its sound, one sample of which makes it another recording. */
+async function demo(ago: number) {
+  const { default: sample } = await import('../../reports/samples/demo.json', { with: { type: 'json' } });
+  const result = { ...sample, recording: { ...sample.recording, sha256: null } } as never as TakeResult;
   const bytes = Uint8Array.from(wav);
   bytes[bytes.length - 1] = ago;
   const recordedAt = Date.now() - ago * 86_400_000;
-  const { id } = await keepTake(library, {
-    ...madeTake(ago, { personId, recordedAt, day: day(ago), sheetText }),
-    result: {
-      ...(result as never as ReturnType<typeof madeTake>['result']),
-      recording: { ...result.recording, sha256: null },
-    } as never,
-    audio: { name: `${ago}.wav`, bytes },
-  });
+  return { result, recordedAt, day: day(ago), sheetText, audio: { name: `${ago}.wav`, bytes } };
+}
+
+async function demoTake(library: FolderLibrary, ago: number, personId: string): Promise<string> {
+  const { id } = await keepTake(library, { ...madeTake(ago, { personId }), ...(await demo(ago)) });
   return id;
 }
 
@@ -121,6 +122,36 @@ describe.skipIf(!browserThere('what is kept, in the page'))('what is kept, in th
         await page.getByLabel(/before and after a day/).check();
         await shown.getByText('No clear change.', { exact: true }).waitFor();
       });
+    }));
+
+  it("takes that came in one file are held against each other and followed over weeks in the browser's own library", () =>
+    withPage({ view: '#/takes' }, async ({ page, address, faults }) => {
+      const parcels = await Promise.all([1, 3, 9].map(async (ago) => madeParcel(ago, await demo(ago))));
+      await page.setInputFiles('.drop input[type=file]', {
+        name: 'mirelle.take.zip',
+        mimeType: 'application/zip',
+        buffer: Buffer.from(await writeTakeFile(parcels)),
+      });
+      await page.getByText('3 takes kept').waitFor();
+      for (const at of [0, 2]) await page.locator('.take-row .choose').nth(at).click();
+      await page.getByRole('link', { name: 'Compare these two' }).click();
+      const shown = page.frameLocator('iframe.report');
+      await shown.getByRole('heading', { name: 'Listen to both' }).waitFor();
+      await shown.locator('figure.picture.drawn').first().waitFor();
+      const heard = shown.locator('#second-sound');
+      await heard.evaluate((element: HTMLAudioElement) => element.play());
+      await expect
+        .poll(() => heard.evaluate((element: HTMLAudioElement) => element.currentTime))
+        .toBeGreaterThan(0);
+
+      await page.goto(`${address}#/progress`);
+      await page.getByRole('combobox', { name: 'Player' }).selectOption('Mirelle');
+      await shown.getByRole('heading', { name: 'Mirelle' }).waitFor();
+      expect(await shown.locator('.exercise-weeks').first().textContent()).toContain('3 takes on 3 days');
+      await shown.locator('figure.picture.drawn').first().waitFor();
+      await page.getByLabel(/before and after a day/).check();
+      await shown.getByText('There are too few days for a verdict.').waitFor();
+      expect(faults).toEqual([]);
     }));
 
   it('people are renamed, made one of two and deleted with their recordings', () =>

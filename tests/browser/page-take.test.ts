@@ -190,6 +190,29 @@ describe.skipIf(!browserThere('a take on the page'))('a take on the page', () =>
     });
   });
 
+  it('calls for rest after most of an hour: while playing, with the result, before the next take, and not once rested', async () => {
+    await withPage({ switches: hears('accent-one') }, async ({ page }) => {
+      // Time runs as it does, but can be sent ahead.
+      await page.clock.install();
+      await chooseOwn(page, own);
+      await page.getByRole('button', { name: 'Play and record' }).click();
+      await page.getByRole('button', { name: 'Stop' }).waitFor();
+      const note = page.locator('.rest-note');
+      await page.clock.fastForward('00:49:00');
+      expect(await note.textContent()).toBe('');
+      await page.clock.fastForward('00:02:00');
+      const said = /most of an hour: ten minutes. rest/;
+      await note.getByText(said).waitFor();
+      await page.keyboard.press('Space');
+      await page.locator('.result-verdict').waitFor();
+      await note.getByText(said).waitFor();
+      await page.getByRole('link', { name: 'Practise', exact: true }).click();
+      await note.getByText(said).waitFor();
+      await page.clock.fastForward('00:11:00');
+      await expect.poll(() => note.textContent()).toBe('');
+    });
+  });
+
   it('remembers what was chosen', async () => {
     await withPage({}, async ({ page }) => {
       await chooseOwn(page, 'R>LR L>RL');
