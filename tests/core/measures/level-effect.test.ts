@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { handTerm, levelEffect, partialTerms } from '../../../src/core/measures/level-effect.ts';
+import {
+  handTerm,
+  levelEffect,
+  partialTerms,
+  strokesWithoutSlips,
+} from '../../../src/core/measures/level-effect.ts';
 import type { PlayedStroke } from '../../../src/core/measures/played-stroke.ts';
 import { studentTQuantile } from '../../../src/core/stats/student-t-quantile.ts';
 import { plain, takeOfLevels } from './made-levels.ts';
@@ -67,6 +72,16 @@ describe('levelEffect', () => {
     const nearly = (s: PlayedStroke, i: number) => handTerm(s) + (i % 48 === 0 ? 0.5 : 0);
     let index = 0;
     expect(levelEffect(taps, { before: [handTerm], term: (s) => nearly(s, index++) })).toBeNull();
+    const wobbling = (off: number) => {
+      let i = 0;
+      return levelEffect(taps, {
+        before: [handTerm],
+        term: (s) => handTerm(s) + (i++ % 4 < 2 ? off : -off),
+      });
+    };
+    // Own share of its variance: off² of off² + ¼.
+    expect(wobbling(0.16)).toBeNull();
+    expect(wobbling(0.18)).not.toBeNull();
   });
 
   it('needs four beats, and no hand counts for neither', () => {
@@ -80,5 +95,11 @@ describe('levelEffect', () => {
   it('leaves one slip out', () => {
     const slip = taps.map((s, i) => (i === 20 ? { ...s, levelDb: s.levelDb + 20 } : s));
     expect(levelEffect(slip, { term: handTerm })?.value).toBeCloseTo(3, 1);
+    // Four of the levels' robust standard deviations, 0.8 dB, are a slip; a tenth of a dB is none, however even they are.
+    const others = levelEffect(taps.toSpliced(20, 1), { term: handTerm })!;
+    const small = taps.map((s, i) => (i === 20 ? { ...s, levelDb: s.levelDb + 3 } : s));
+    expect(levelEffect(small, { term: handTerm })).toEqual(others);
+    const even = taps.map((s, i) => ({ ...s, levelDb: plain(s.slot) + (i === 20 ? 0.35 : 0) }));
+    expect(strokesWithoutSlips(even, { term: handTerm })).toHaveLength(taps.length);
   });
 });

@@ -67,6 +67,10 @@ describe('localLines', () => {
         expect(value).toBeCloseTo(level + slope * (i - mean), 10);
       });
       expect(lines.slope(y)[0]).toBeCloseTo(3 * slope, 10);
+      const later = localLines({ ...course(n, 3), position: column(n, (i) => 7 + i / 3) });
+      later.fit(y).forEach((value, i) => {
+        expect(value).toBeCloseTo(lines.fit(y)[i]!, 10);
+      });
     }
   });
   it('does not reach from one stretch into the next', () => {
