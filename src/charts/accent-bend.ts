@@ -1,7 +1,7 @@
 import type { TakeResult } from '../core/result/take-result.ts';
 import type { ChartEntry } from './chart-entry.ts';
 import { deviationScale } from './deviation-scale.ts';
-import { plugins, scale, still } from './frame.ts';
+import { laneScale, plugins, still } from './frame.ts';
 import { listWords } from './list-words.ts';
 import { deviationWords } from './stroke-words.ts';
 
@@ -40,7 +40,11 @@ export const accentBend: ChartEntry = {
     const found = bends(result);
     if (found.length === 0) return null;
     const { palette } = look;
-    const plain = scale(look, '');
+    const lane = laneScale(
+      look,
+      '',
+      found.map(({ label }) => halves(label)),
+    );
     const ranges = found.flatMap(({ low, high }, i) => [
       { x: i + 1, y: low },
       { x: i + 1, y: high },
@@ -77,22 +81,7 @@ export const accentBend: ChartEntry = {
       options: {
         ...still,
         scales: {
-          x: {
-            ...plain,
-            type: 'linear',
-            min: 0.5,
-            max: found.length + 0.5,
-            afterBuildTicks: (axis) => {
-              axis.ticks = found.map((_, i) => ({ value: i + 1 }));
-            },
-            ticks: {
-              ...plain.ticks,
-              color: palette.ink,
-              autoSkip: false,
-              callback: (v) => halves(found[Number(v) - 1]?.label ?? ''),
-            },
-            grid: { display: false },
-          },
+          x: { ...lane, ticks: { ...lane.ticks, color: palette.ink }, grid: { display: false } },
           y: {
             ...deviationScale(look),
             title: { ...deviationScale(look).title, text: 'milliseconds of shift' },

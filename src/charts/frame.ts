@@ -33,6 +33,26 @@ export function scale(look: Look, title: string) {
   };
 }
 
+/** A scale of lanes beside each other, numbered from 1, each labelled under its middle; a list is a label of several lines. */
+export function laneScale(look: Look, title: string, labels: readonly (string | string[])[]) {
+  const plain = scale(look, title);
+  return {
+    ...plain,
+    type: 'linear' as const,
+    min: 0.5,
+    max: labels.length + 0.5,
+    ticks: {
+      ...plain.ticks,
+      stepSize: 1,
+      autoSkip: false,
+      callback: (value: string | number) => labels[Number(value) - 1] ?? '',
+    },
+    afterBuildTicks: (axis: { ticks: { value: number }[] }) => {
+      axis.ticks = labels.map((_, i) => ({ value: i + 1 }));
+    },
+  };
+}
+
 /** Distances between labels of time, s. */
 const timeSteps = [1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800];
 

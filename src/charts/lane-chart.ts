@@ -1,7 +1,7 @@
 import type { ChartConfiguration } from 'chart.js';
 import type { TakeResult } from '../core/result/take-result.ts';
 import type { ChartTable } from './chart-entry.ts';
-import { plugins, scale, still } from './frame.ts';
+import { laneScale, plugins, still } from './frame.ts';
 import type { GradedStroke } from './graded-strokes.ts';
 import type { Look } from './look.ts';
 import { spreadOf } from './spread-of.ts';
@@ -40,29 +40,18 @@ export function laneChart(
   { question, across, up }: LanePicture,
 ): ChartConfiguration<'scatter'> | null {
   if (lanes.length === 0) return null;
-  const plain = scale(look, across);
+  const lane = laneScale(
+    look,
+    across,
+    lanes.map(({ label }) => wrapped(label)),
+  );
   return {
     type: 'scatter',
     data: { datasets: [...strokeSets(placed(lanes), look), middles(lanes, look), ...halves(lanes, look)] },
     options: {
       ...still,
       scales: {
-        x: {
-          ...plain,
-          type: 'linear',
-          min: 0.5,
-          max: lanes.length + 0.5,
-          ticks: {
-            ...plain.ticks,
-            stepSize: 1,
-            autoSkip: false,
-            callback: (v) => wrapped(lanes[Number(v) - 1]?.label ?? ''),
-          },
-          afterBuildTicks: (axis) => {
-            axis.ticks = lanes.map((_, i) => ({ value: i + 1 }));
-          },
-          grid: { ...plain.grid, offset: true },
-        },
+        x: { ...lane, grid: { ...lane.grid, offset: true } },
         y: up,
       },
       plugins: withoutHelpers(plugins<'scatter'>(look, question, strokeOrLabel(result))),

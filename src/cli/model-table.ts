@@ -1,24 +1,10 @@
 import { figure } from '../core/result/figures.ts';
+import { modelPlaceName, standingWords } from '../core/result/model-words.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
 import { hanging, padded, printable, type Styles } from './text-layout.ts';
 
 type Model = NonNullable<TakeResult['model']>;
 type Difference = Model['measures'][number];
-
-const words: Readonly<Record<string, Readonly<Record<Difference['standing'], string>>>> = {
-  'model-placement': {
-    alike: 'like the model',
-    above: 'later than the model',
-    below: 'earlier than the model',
-    'not-told': "can't be told yet",
-  },
-  'model-level': {
-    alike: 'like the model',
-    above: 'louder than the model',
-    below: 'softer than the model',
-    'not-told': "can't be told yet",
-  },
-};
 
 const titles: readonly (readonly [string, string])[] = [
   ['model-placement', 'Place in the beat, % of a partial; plus: later than the model'],
@@ -28,11 +14,9 @@ const titles: readonly (readonly [string, string])[] = [
 /** Rows of a take against its model: each partial's difference, 95 % range and where it stands. */
 export function modelTable(model: Model, width: number, styles: Styles): string[] {
   const severalLines = new Set(model.measures.map(({ scope }) => scope.line)).size > 1;
-  const nameOf = ({ scope }: Difference) =>
-    `${severalLines ? `line ${scope.line + 1}, ` : ''}partial ${scope.partial}${scope.accent ? ', accent' : ''}`;
   const row = (one: Difference): string => {
-    const { outcome, unit, id, standing } = one;
-    const label = `    ${padded(nameOf(one), 25)}`;
+    const { outcome, unit } = one;
+    const label = `    ${padded(modelPlaceName(one, severalLines), 25)}`;
     if (outcome.state === 'not-measurable') return `${label}  – ${styles.faint("couldn't be measured")}`;
     if (outcome.state === 'not-applicable') return `${label}  – ${styles.faint("doesn't apply here")}`;
     const range = `${figure(outcome.low, unit)} to ${figure(outcome.high, unit)}`;
@@ -40,7 +24,7 @@ export function modelTable(model: Model, width: number, styles: Styles): string[
       label,
       styles.figure(padded(figure(outcome.value, unit), 6, 'end')),
       padded(range, 14, 'end'),
-      words[id]![standing],
+      standingWords(one),
     ].join('  ');
   };
   const left = model.linesLeftOut;

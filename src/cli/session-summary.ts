@@ -3,7 +3,7 @@ import { scoreWords } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
 import { shownScore, wordOfScore } from '../core/scoring/score-curve.ts';
 import type { LineOfSession, SessionResult } from '../core/session/session-result.ts';
-import { hanging, printable, textStyles, wrapped } from './text-layout.ts';
+import { careLine, hanging, printable, textStyles, wrapped } from './text-layout.ts';
 
 const times = (n: number) => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`);
 const shown = (score: number) => `${shownScore(score)} (${scoreWords[wordOfScore(score)]})`;
@@ -62,10 +62,7 @@ export function sessionSummary(
       ? ['', styles.strong('Playing that fits no line of the sheet'), ...rows([`${foreign.join(', ')}.`])]
       : []),
     '',
-    ...wrapped(
-      'Stop at pain, tingling or numbness; keep clicks in headphones low. More in the README.',
-      width,
-    ),
+    ...careLine(width),
     '',
   ].join('\n');
 }

@@ -43,6 +43,10 @@ export function wrapped(text: string, width: number): string[] {
   return line ? [...lines, line] : lines;
 }
 
+/** The line of care under every summary. */
+export const careLine = (width: number): string[] =>
+  wrapped('Stop at pain, tingling or numbness; keep clicks in headphones low. More in the README.', width);
+
 /** Wrapped text whose first line begins with `mark` and whose others are indented as far. */
 export function hanging(mark: string, text: string, width: number): string[] {
   const indent = ' '.repeat(length(mark));

@@ -7,7 +7,7 @@ import { isTempoAdvice } from '../core/scoring/tempo-advice.ts';
 import { breakingRows } from './breaking-rows.ts';
 import { measureTable } from './measure-table.ts';
 import { modelTable } from './model-table.ts';
-import { hanging, padded, printable, type Styles, textStyles, wrapped } from './text-layout.ts';
+import { careLine, hanging, padded, printable, type Styles, textStyles, wrapped } from './text-layout.ts';
 
 const references: Readonly<Record<TakeResult['reference']['kind'], string>> = {
   'played-click': 'the click played while recording',
@@ -110,13 +110,7 @@ export function textSummary(
     ...(check ?? []).flatMap((finding) => hanging('  - ', findingSentence(finding), width)),
     ...(check?.length === 0 ? paragraphs([nothingFound]) : []),
   ]);
-  const foot = [
-    '',
-    ...wrapped(
-      'Stop at pain, tingling or numbness; keep clicks in headphones low. More in the README.',
-      width,
-    ),
-  ];
+  const foot = ['', ...careLine(width)];
   if (grading.state === 'not-gradable')
     return [
       ...head,

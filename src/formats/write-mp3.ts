@@ -1,5 +1,6 @@
 import { createMp3Encoder } from 'wasm-media-encoders';
 import type { Source } from '../core/signal/source.ts';
+import { joinedBytes } from './joined-bytes.ts';
 
 /** Kilobits a second: attacks keep their edge and a minute takes 0.7 MB; less where the rate is low. Our judgement. */
 const bitRates = { usual: 96, low: 64 } as const;
@@ -34,7 +35,7 @@ export async function mp3Of(source: Source): Promise<Uint8Array> {
     parts.push(Uint8Array.from(encoder.encode([mixed(source, from, Math.min(source.length, from + block))])));
   }
   parts.push(Uint8Array.from(encoder.finalize()));
-  return joined(parts);
+  return joinedBytes(parts);
 }
 
 /** Hz of the MP3 of a recording of that rate. */
@@ -52,14 +53,4 @@ function mixed(source: Source, from: number, to: number): Float32Array {
     });
   }
   return mix;
-}
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-  const whole = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
 }

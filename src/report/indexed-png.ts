@@ -1,4 +1,5 @@
 import { deflateSync } from 'node:zlib';
+import { joinedBytes } from '../formats/joined-bytes.ts';
 
 /** Pixels in rows from the top, four bytes each: red, green, blue, and one that is left out of account. */
 export interface Pixels {
@@ -35,7 +36,7 @@ export function indexedPng({ width, height, rgba }: Pixels, colours = 256): Uint
   new DataView(header.buffer).setUint32(0, width);
   new DataView(header.buffer).setUint32(4, height);
   header.set([bits, 3, 0, 0, 0], 8);
-  return joined([
+  return joinedBytes([
     Uint8Array.from(signature),
     chunk('IHDR', header),
     chunk(
@@ -78,14 +79,4 @@ export function crc32(bytes: Uint8Array): number {
     for (let bit = 0; bit < 8; bit++) crc = crc & 1 ? (crc >>> 1) ^ 0xedb88320 : crc >>> 1;
   }
   return (crc ^ 0xffffffff) >>> 0;
-}
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-  const whole = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
 }

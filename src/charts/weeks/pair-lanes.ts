@@ -1,7 +1,7 @@
 import type { ChartConfiguration } from 'chart.js';
 import { rounded } from '../../core/result/figures.ts';
 import type { ChartTable } from '../chart-entry.ts';
-import { plugins, scale, still } from '../frame.ts';
+import { laneScale, plugins, scale, still } from '../frame.ts';
 import type { Look } from '../look.ts';
 
 /** A figure with the range that is drawn round it. */
@@ -76,7 +76,11 @@ export function pairLanesChart(data: PairLanes, look: Look): ChartConfiguration<
       order: 2,
     },
   ];
-  const plain = scale(look, data.across);
+  const lane = laneScale(
+    look,
+    data.across,
+    lanes.map(({ label }) => label.split(', ')),
+  );
   const parts = plugins<'scatter'>(look, data.question, ({ raw }) => (raw as { words?: string }).words ?? '');
   return {
     type: 'scatter',
@@ -89,22 +93,7 @@ export function pairLanesChart(data: PairLanes, look: Look): ChartConfiguration<
     options: {
       ...still,
       scales: {
-        x: {
-          ...plain,
-          type: 'linear',
-          min: 0.5,
-          max: lanes.length + 0.5,
-          ticks: {
-            ...plain.ticks,
-            stepSize: 1,
-            autoSkip: false,
-            callback: (value) => (lanes[Number(value) - 1]?.label ?? '').split(', '),
-          },
-          afterBuildTicks: (axis) => {
-            axis.ticks = lanes.map((_, i) => ({ value: i + 1 }));
-          },
-          grid: { display: false },
-        },
+        x: { ...lane, grid: { display: false } },
         y: scale(look, data.up),
       },
       plugins: {

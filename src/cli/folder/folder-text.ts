@@ -4,7 +4,7 @@ import { sentence } from '../../core/result/sentences.ts';
 import { shownScore } from '../../core/scoring/score-curve.ts';
 import { countsInWords } from '../../report/folder/counts-in-words.ts';
 import type { FolderResult, FolderTake, TakeFigures } from '../../report/folder/folder-result.ts';
-import { hanging, padded, printable, type Styles, textStyles, wrapped } from '../text-layout.ts';
+import { careLine, hanging, padded, printable, type Styles, textStyles, wrapped } from '../text-layout.ts';
 
 interface Shown {
   readonly color: boolean;
@@ -43,10 +43,7 @@ export function folderText(result: FolderResult, { color, width }: Shown): strin
     ),
     ...wrapped(countsInWords(result.counts), width),
     '',
-    ...wrapped(
-      'Stop at pain, tingling or numbness; keep clicks in headphones low. More in the README.',
-      width,
-    ),
+    ...careLine(width),
     '',
   ].join('\n');
 }

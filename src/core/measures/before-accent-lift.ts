@@ -1,6 +1,6 @@
 import { levelInterval } from './level-effect.ts';
 import { defineMeasure } from './measure.ts';
-import { tapBesideAccent } from './tap-beside-accent.ts';
+import { besideAccentReasons, tapBesideAccent } from './tap-beside-accent.ts';
 
 /** Whether the tap before an accent already rises towards it. */
 export const beforeAccentLift = defineMeasure(
@@ -21,15 +21,7 @@ export const beforeAccentLift = defineMeasure(
       'A tap between two accents counts as after the first.',
       'Where accents keep to one partial, what that partial does by itself is part of it.',
     ],
-    reasons: [
-      'no-accents',
-      'no-taps',
-      'no-such-place',
-      'no-other-taps',
-      'too-few-strokes',
-      'accent-still-sounding',
-      'place-goes-with-hand',
-    ],
+    reasons: besideAccentReasons,
     source:
       'Additive model of levels by least squares, Newey & West 1987 by beats; that taps before an accent should stay low is common practice.',
   },

@@ -16,6 +16,17 @@ const mostEchoDb = 0.6;
 const errorOf = (own: readonly PlayedStroke[]) =>
   own.reduce((sum, s) => sum + s.levelSe ** 2, 0) / own.length;
 
+/** Reasons that `tapBesideAccent` gives. */
+export const besideAccentReasons = [
+  'no-accents',
+  'no-taps',
+  'no-such-place',
+  'no-other-taps',
+  'too-few-strokes',
+  'accent-still-sounding',
+  'place-goes-with-hand',
+] as const;
+
 /**
  * Level of taps at a place by an accent less the level of all other taps, hands taken out, and partials where taps of
  * one partial stand at several places. Needs six taps of either kind.

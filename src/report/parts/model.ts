@@ -1,3 +1,4 @@
+import { modelPlaceName, standingWords } from '../../core/result/model-words.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { escapeHtml, outsideText } from '../escape-html.ts';
 import { formatFigure, formatRange } from '../format-figure.ts';
@@ -8,21 +9,6 @@ const titles = {
   'model-placement': 'Place in the beat',
   'model-level': 'Level above the middle tap',
 } as const;
-
-const standings: Readonly<Record<keyof typeof titles, Record<Difference['standing'], string>>> = {
-  'model-placement': {
-    alike: 'like the model',
-    above: 'later than the model',
-    below: 'earlier than the model',
-    'not-told': "can't be told yet",
-  },
-  'model-level': {
-    alike: 'like the model',
-    above: 'louder than the model',
-    below: 'softer than the model',
-    'not-told': "can't be told yet",
-  },
-};
 
 const isKnown = (id: string): id is keyof typeof titles => Object.hasOwn(titles, id);
 
@@ -45,14 +31,13 @@ export function model({ model: played, sheet }: TakeResult): string {
 }
 
 function row(one: Difference, id: keyof typeof titles, several: boolean): string {
-  const { scope, outcome, unit, standing } = one;
-  const name = `${several ? `line ${scope.line + 1}, ` : ''}partial ${scope.partial}${scope.accent ? ', accent' : ''}`;
-  const head = `<th scope="row">${name}</th><td>${titles[id]}</td>`;
+  const { outcome, unit } = one;
+  const head = `<th scope="row">${modelPlaceName(one, several)}</th><td>${titles[id]}</td>`;
   if (outcome.state !== 'measured') {
     const why = outcome.state === 'not-applicable' ? "doesn't apply here" : "couldn't be measured";
     return `<tr>${head}<td class="number">–</td><td class="number">–</td><td>${why}</td></tr>`;
   }
   const value = escapeHtml(formatFigure(outcome.value, unit));
   const range = escapeHtml(formatRange(outcome.low, outcome.high, unit));
-  return `<tr>${head}<td class="number">${value}</td><td class="number">${range}</td><td>${standings[id][standing]}</td></tr>`;
+  return `<tr>${head}<td class="number">${value}</td><td class="number">${range}</td><td>${standingWords(one)}</td></tr>`;
 }

@@ -4,18 +4,11 @@ import { playAndListen } from '../play-and-listen.ts';
 import { calibrationPlan, renderCalibration } from './calibration-plan.ts';
 import { forgetDelays, keepDelay } from './kept-delays.ts';
 import { looksWireless } from './looks-wireless.ts';
-import { measureLatency } from './measure-latency.ts';
+import { type LatencyOutcome, measureLatency } from './measure-latency.ts';
 
 /** What came of measuring an output's delay. Delay and uncertainty in s. */
 export type CalibrationOutcome =
-  | {
-      readonly state: 'measured';
-      readonly latency: number;
-      readonly se: number;
-      readonly spread: number;
-      readonly found: number;
-      readonly of: number;
-    }
+  | Extract<LatencyOutcome, { state: 'measured' }>
   | {
       readonly state: 'wireless';
       readonly by: 'name' | 'latency' | 'spread';

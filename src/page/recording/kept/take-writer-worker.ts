@@ -1,3 +1,4 @@
+import { joinedBytes } from '../../../formats/joined-bytes.ts';
 import { openPrivateFile, type PrivateFile } from './private-file.ts';
 import { unfinishedFolder, type WriterAnswer, type WriterWish } from './writer-messages.ts';
 
@@ -46,22 +47,10 @@ async function write(wishes: readonly WriterWish[]): Promise<void> {
       scope.postMessage({ answer: 'begun' });
     } else if (wish.wish === 'add') parts.push(wish.bytes);
   }
-  if (parts.length > 0) await file?.add(joined(parts));
+  if (parts.length > 0) await file?.add(joinedBytes(parts));
   if (wishes.some(({ wish }) => wish === 'end')) {
     await file?.close();
     file = null;
     scope.postMessage({ answer: 'ended' });
   }
-}
-
-function joined(parts: readonly Uint8Array<ArrayBuffer>[]): Uint8Array<ArrayBuffer> {
-  const [only] = parts;
-  if (parts.length === 1 && only !== undefined) return only;
-  const bytes = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    bytes.set(part, at);
-    at += part.length;
-  }
-  return bytes;
 }
