@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
@@ -16,7 +16,7 @@ import { markdownTable } from './markdown-table.ts';
 
 /**
  * The same takes graded by several versions of Node and by Chromium, and how far their results lie apart:
- * `EVENHAND_NODES=node22:node24 tsx tests/bench/engines.ts [SEED]` writes reports/engines.md. `npm run build` first.
+ * `EVENHAND_NODES=node22:node24 tsx tests/bench/engines.ts [SEED [PART OF A NAME]]` writes reports/engines.md. `npm run build` first.
  */
 const root = join(import.meta.dirname, '../..');
 const seed = Number(process.argv[2] ?? 78);
@@ -24,24 +24,24 @@ const nodes = (process.env.EVENHAND_NODES ?? '').split(delimiter).filter((path) 
 if (nodes.length === 0) throw new Error('EVENHAND_NODES names no other version of Node.');
 
 const folder = mkdtempSync(join(tmpdir(), 'evenhand-engines-'));
-const takes = scenarioNames.map((name) => {
-  const { spec } = scenario(name, seed);
-  const { sheetText } = scenarios[name];
-  const { samples, sampleRate } = renderTake(spec);
-  const [wav, sheet] = [join(folder, `${name}.wav`), join(folder, `${name}.sheet`)];
-  writeFileSync(wav, encodeWav(samples, sampleRate));
-  writeFileSync(sheet, sheetText);
-  return { name, wav, sheet, sheetText };
-});
+const takes = scenarioNames
+  .filter((name) => name.includes(process.argv[3] ?? ''))
+  .map((name) => {
+    const { spec } = scenario(name, seed);
+    const { sheetText } = scenarios[name];
+    const { samples, sampleRate } = renderTake(spec);
+    const [wav, sheet] = [join(folder, `${name}.wav`), join(folder, `${name}.sheet`)];
+    writeFileSync(wav, encodeWav(samples, sampleRate));
+    writeFileSync(sheet, sheetText);
+    return { name, wav, sheet, sheetText };
+  });
 
-const gradedBy = (node: string, { wav, sheet }: (typeof takes)[number]): TakeResult =>
-  JSON.parse(
-    execFileSync(node, [join(root, 'dist/main.js'), 'grade', wav, '--sheet', sheet, '--json', '-'], {
-      encoding: 'utf8',
-      maxBuffer: 64 * 2 ** 20,
-      stdio: ['ignore', 'pipe', 'ignore'],
-    }),
-  );
+function gradedBy(node: string, { wav, sheet }: (typeof takes)[number]): TakeResult {
+  const program = [join(root, 'dist/main.js'), 'grade', wav, '--sheet', sheet, '--json', '-'];
+  // A take that can't be graded is a result, too, and says so with its exit code.
+  const { stdout } = spawnSync(node, program, { encoding: 'utf8', maxBuffer: 64 * 2 ** 20 });
+  return JSON.parse(stdout);
+}
 
 const served = await runningPage();
 const browser = await chromium.launch({ executablePath, args });
