@@ -1,5 +1,5 @@
 /** Counts of values in bins of equal width. */
-export interface Histogram {
+interface Histogram {
   readonly width: number;
   /** Middle of the first bin. */
   readonly first: number;

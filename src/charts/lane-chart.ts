@@ -8,7 +8,7 @@ import { spreadOf } from './spread-of.ts';
 import { strokeOrLabel, strokeSets } from './stroke-sets.ts';
 
 /** A stroke with the figure that a lane shows of it. */
-export interface LaneItem {
+interface LaneItem {
   readonly stroke: GradedStroke;
   readonly value: number;
 }
@@ -19,7 +19,7 @@ export interface FigureLane {
   readonly items: readonly LaneItem[];
 }
 
-export interface LanePicture {
+interface LanePicture {
   readonly question: string;
   /** Title under the lanes. */
   readonly across: string;

@@ -1,7 +1,7 @@
 import type { GradedStroke } from './graded-strokes.ts';
 
 /** A stroke whose deviation is known. */
-export type TimedStroke = GradedStroke & { readonly deviationMs: number };
+type TimedStroke = GradedStroke & { readonly deviationMs: number };
 
 /** Strokes that share a place in the beat and, where asked for, a hand. */
 export interface Lane {

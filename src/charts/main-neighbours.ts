@@ -3,7 +3,7 @@ import type { TakeResult } from '../core/result/take-result.ts';
 /** Neighbours further apart than this many of the wider partials have a rest between them. */
 const adjacent = 1.5;
 
-export interface Neighbours {
+interface Neighbours {
   /** Slots right before and right after, grace notes left out; null at a rest or an end of a line. */
   readonly before: number | null;
   readonly after: number | null;

@@ -1,7 +1,7 @@
 import type { TakeResult } from '../core/result/take-result.ts';
 
 /** A stroke that was asked for and not played, and about when it would have come. */
-export interface MissedStroke {
+interface MissedStroke {
   readonly slot: number;
   /** s */
   readonly time: number;

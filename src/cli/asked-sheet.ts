@@ -10,7 +10,7 @@ import { readSmallFile, readTextFile } from './read-text-file.ts';
 import { riseOptions, withRise } from './rise-options.ts';
 
 /** What was typed to say what was played. */
-export interface AskedFor {
+interface AskedFor {
   readonly exercise?: string;
   readonly sheet?: string;
   readonly [lineOption: string]: unknown;

@@ -2,7 +2,7 @@ import { type LineSettings, readSetting, type SettingWord } from '../core/exerci
 import { CommandFault } from './command-fault.ts';
 
 /** An option that says how an exercise is played. */
-export interface LineOption {
+interface LineOption {
   readonly name: string;
   readonly value: string;
   readonly about: string;

@@ -1,6 +1,6 @@
 import { CommandFault } from './command-fault.ts';
 
-export interface NumberRange {
+interface NumberRange {
   readonly least: number;
   readonly most: number;
   readonly whole?: true;

@@ -1,13 +1,13 @@
 import type { WorkTold } from '../core/signal/work-told.ts';
 
 /** What the line is written to: a terminal's width is known, that of a file or a pipe isn't. */
-export interface ProgressTarget {
+interface ProgressTarget {
   readonly isTTY?: boolean;
   write(text: string): unknown;
 }
 
 /** A line on how far a long piece of work has come. */
-export interface ProgressLine {
+interface ProgressLine {
   readonly tell: WorkTold;
   /** Takes the line away, so that what is written next stands alone. */
   end(): void;
@@ -20,7 +20,7 @@ const againMs = 200;
 const eraseLine = '\r\u001b[2K';
 
 /** A line of a terminal that is written over and over. */
-export interface StatusLine {
+interface StatusLine {
   /** `text` is asked for only when it is time to show it. */
   readonly show: (text: () => string) => void;
   end(): void;

@@ -6,7 +6,7 @@ import { usageSentence } from './usage-sentence.ts';
 /** Command name → a function that loads the command. */
 export type CommandTable = Readonly<Record<string, () => Promise<Command>>>;
 
-export interface Program {
+interface Program {
   readonly version: string;
   readonly commands: CommandTable;
 }

@@ -11,7 +11,7 @@ import { CommandFault } from './command-fault.ts';
 import type { CommandOutput } from './command-output.ts';
 import type { FileOutputs } from './output-paths.ts';
 
-export interface WantedOutputs {
+interface WantedOutputs {
   readonly files: FileOutputs;
   /** Folder for one PNG a picture. */
   readonly pictures: string | undefined;

@@ -1,7 +1,7 @@
 import { wavHead } from './wav-head.ts';
 
 /** A wave file of one channel, 24 bits a sample, that is written while its recording comes. */
-export interface GrowingWav {
+interface GrowingWav {
   /** Adds samples and gives what reading the file will give back: each rounded to a step of 24 bits. */
   add(samples: Float32Array): Float32Array;
   /** The file as it is by now. */

@@ -18,7 +18,7 @@ export interface OpenRecording extends OpenSound {
   sha256(): string;
 }
 
-export type RecordingOutcome =
+type RecordingOutcome =
   | OpenRecording
   | { readonly ok: false; readonly name: string; readonly fault: RecordingFault };
 

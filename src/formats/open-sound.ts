@@ -18,7 +18,7 @@ export interface OpenSound {
   close(): void;
 }
 
-export type SoundOutcome = OpenSound | { readonly ok: false; readonly fault: LayoutFault };
+type SoundOutcome = OpenSound | { readonly ok: false; readonly fault: LayoutFault };
 
 /**
  * Makes a recording out of a file's bytes, whatever kind of file it is, the same in Node and in the browser: samples

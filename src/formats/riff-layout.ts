@@ -13,7 +13,7 @@ export interface RiffLayout extends WaveFormat {
   readonly notes: readonly RecordingNote[];
 }
 
-export type LayoutOutcome =
+type LayoutOutcome =
   | { readonly ok: true; readonly layout: RiffLayout }
   | { readonly ok: false; readonly fault: LayoutFault };
 

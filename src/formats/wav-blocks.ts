@@ -3,7 +3,7 @@ import { type WavContents, writeWav } from './write-wav.ts';
 const headerBytes = 44;
 const bytesOf = { int16: 2, int24: 3 } as const;
 
-export interface WavBlocks {
+interface WavBlocks {
   /** One channel, full scale ±1, in order. */
   readonly blocks: Iterable<Float32Array>;
   /** Samples of all blocks. */

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 
 /** What the place of a library depends on. */
-export interface Surroundings {
+interface Surroundings {
   readonly platform: string;
   readonly home: string;
   readonly environment: Readonly<Record<string, string | undefined>>;

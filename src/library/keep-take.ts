@@ -17,7 +17,7 @@ export interface KeptTake {
 }
 
 /** What else happens in the transaction that keeps a take. */
-export interface KeepingToo {
+interface KeepingToo {
   /** Before a take that isn't there is kept; what it gives replaces what the take says. */
   readonly before?: (db: LibraryDb) => Promise<Pick<NewTake, 'personId' | 'setUpId'>>;
   /** Once the take is there, whether it was before or not. */

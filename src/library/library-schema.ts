@@ -31,7 +31,7 @@ export interface PersonTable {
   createdAt: number;
 }
 
-export interface SheetTable {
+interface SheetTable {
   id: string;
   /** Untrusted text, as are all titles, labels and names here. */
   title: string;
@@ -40,7 +40,7 @@ export interface SheetTable {
   lines: number;
 }
 
-export interface AudioTable {
+interface AudioTable {
   /** SHA-256 of the file's bytes; its name in the audio store. */
   hash: string;
   bytes: number;
@@ -49,7 +49,7 @@ export interface AudioTable {
 }
 
 /** Eight strokes a hand at one height, played before takes whose levels are to be compared. */
-export interface SetUpTable {
+interface SetUpTable {
   id: string;
   personId: string | null;
   recordedAt: number;
@@ -103,7 +103,7 @@ export interface TakeTable {
   gradedWith: string;
 }
 
-export interface TakeResultTable {
+interface TakeResultTable {
   takeId: string;
   version: number;
   /** The `TakeResult` as JSON, deflated. */

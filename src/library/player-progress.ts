@@ -20,7 +20,7 @@ export interface ExerciseCourse {
   readonly progress: ExerciseProgress;
 }
 
-export interface AskedProgress {
+interface AskedProgress {
   /** Whose takes; null for those without a player. */
   readonly personId: string | null;
   /** Today where the player is. */

@@ -8,7 +8,7 @@ export type PracticeEntry = Readonly<PracticeTable>;
 export type DiscomfortNote = Readonly<DiscomfortTable>;
 
 /** A player's practice on one day: recorded takes, and what was written down by hand beside them. */
-export interface PracticeDay {
+interface PracticeDay {
   readonly day: string;
   readonly takes: number;
   /** Minutes and strokes of the recordings. */

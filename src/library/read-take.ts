@@ -10,7 +10,7 @@ import { sha256Hex } from './sha256-hex.ts';
 import { unpackResult } from './stored-result.ts';
 
 /** What is kept of a take besides its recording; its result as it lies in the tables. */
-export interface KeptTake {
+interface KeptTake {
   readonly take: ListedTake;
   readonly json: Uint8Array;
   readonly sheetText: string;

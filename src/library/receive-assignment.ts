@@ -5,7 +5,7 @@ import type { LibraryDb } from './library.ts';
 import { nameKey } from './name-key.ts';
 import { addPerson, listPeople } from './people.ts';
 
-export interface ReceivedAssignment {
+interface ReceivedAssignment {
   readonly outcome: 'kept' | 'already-there';
   /** For whom; null for anybody. */
   readonly personId: string | null;

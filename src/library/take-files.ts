@@ -17,7 +17,7 @@ export async function exportTakes(library: Library, ids: readonly string[]): Pro
   return written;
 }
 
-export type ImportOutcome =
+type ImportOutcome =
   | {
       readonly ok: true;
       readonly takes: readonly ReceivedTake[];

@@ -3,7 +3,7 @@ import { median } from '../core/stats/median.ts';
 import type { TakeTable } from './library-schema.ts';
 
 /** What a listing shows of a take's result without opening it. */
-export type TakeSummary = Pick<
+type TakeSummary = Pick<
   TakeTable,
   | 'duration'
   | 'bpmLow'

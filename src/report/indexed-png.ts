@@ -2,7 +2,7 @@ import { deflateSync } from 'node:zlib';
 import { joinedBytes } from '../formats/joined-bytes.ts';
 
 /** Pixels in rows from the top, four bytes each: red, green, blue, and one that is left out of account. */
-export interface Pixels {
+interface Pixels {
   readonly width: number;
   readonly height: number;
   readonly rgba: Uint8Array;

@@ -3,7 +3,7 @@ import { measureNames } from '../core/result/measure-names.ts';
 import { measureName } from '../core/result/names.ts';
 
 /** What people read about a measure. */
-export interface MeasureWords {
+interface MeasureWords {
   readonly title: string;
   readonly describes: string;
   readonly source: string;

@@ -1,6 +1,6 @@
 import { escapeHtml } from './escape-html.ts';
 
-export interface PageHead {
+interface PageHead {
   /** What the page is of, as long as it may be. */
   readonly title: string;
   /** What kind of page it is, in a word or two. */

@@ -12,7 +12,7 @@ import { reportStyleText } from './report-style-text.ts';
 import { type Sha256, securityPolicy } from './security-policy.ts';
 import { sessionStyle } from './session-style.ts';
 
-export interface SessionPageParts {
+interface SessionPageParts {
   /** File of each take's report, beside this page, in the order of the takes. */
   readonly reports: readonly string[];
   readonly fontFaces: string;

@@ -1,5 +1,5 @@
 /** Type and colours come as arguments so that the page and its pictures share them. */
-export interface StyleParts {
+interface StyleParts {
   /** `@font-face` rules, or nothing. */
   readonly fontFaces: string;
 }

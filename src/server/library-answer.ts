@@ -11,7 +11,7 @@ const mostMessageBytes = 576 * 1024 * 1024;
 export type AnswerCall = (message: Uint8Array) => Promise<readonly Uint8Array[]>;
 
 /** Why a call is refused before it is read, as status and sentence; null when it isn't. */
-export type Refusal = readonly [status: number, sentence: string];
+type Refusal = readonly [status: number, sentence: string];
 
 /**
  * Whether a request may ask the library. It must name this server as its host, so that no name that somebody points

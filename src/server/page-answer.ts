@@ -4,7 +4,7 @@ import type { PageFiles } from './page-files.ts';
 export const ownAddress = '127.0.0.1';
 
 /** What of a request decides its answer. */
-export interface Asked {
+interface Asked {
   readonly method: string;
   /** As it stands in the request's first line. */
   readonly target: string;
@@ -12,7 +12,7 @@ export interface Asked {
   readonly origin: string | undefined;
 }
 
-export interface PageAnswer {
+interface PageAnswer {
   readonly status: number;
   readonly headers: Readonly<Record<string, string>>;
   readonly body: Uint8Array;

@@ -3,7 +3,7 @@ import { basename, extname, join, resolve } from 'node:path';
 import { CommandFault } from '../command-fault.ts';
 
 /** A recording of a folder. */
-export interface FoundRecording {
+interface FoundRecording {
   readonly path: string;
   /** As seen from the folder that was named, with slashes; with several folders their names come first. */
   readonly shown: string;

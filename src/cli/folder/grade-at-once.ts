@@ -5,7 +5,7 @@ import type { WorkerTold } from './take-worker.ts';
 /** MB of objects that one take may need; a two-hour take needs a quarter of it. */
 const mostMegabytes = 2048;
 
-export interface AtOnce {
+interface AtOnce {
   /** Workers that grade side by side; each holds one take at a time. */
   readonly workers: number;
   /** Hears how many takes are done, counting parts of those under way. */

@@ -2,7 +2,7 @@ import { madToSd } from '../stats/mad.ts';
 import { median } from '../stats/median.ts';
 
 /** A straight line through strokes: `origin` is the time (s) of beat 0, `period` seconds per beat. */
-export interface RunFit {
+interface RunFit {
   readonly origin: number;
   readonly period: number;
   /** Robust spread of the residuals round the line, s. */

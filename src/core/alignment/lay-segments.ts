@@ -6,7 +6,7 @@ import type { MainSlots } from './main-slots.ts';
 import type { OtherStrokes } from './other-strokes.ts';
 import type { Run } from './runs.ts';
 
-export interface LaidSegments {
+interface LaidSegments {
   readonly segments: readonly Segment[];
   /** Strokes by their index among those searched, in order of time. */
   readonly matches: readonly Match[];

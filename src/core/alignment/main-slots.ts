@@ -3,7 +3,7 @@ import type { Slot } from '../exercise/slot.ts';
 import { median } from '../stats/median.ts';
 
 /** One bar of one repeat, by its first and last main slot. */
-export interface Bar {
+interface Bar {
   readonly first: number;
   readonly last: number;
   readonly line: number;

@@ -7,7 +7,7 @@ import { circularMedian } from './circular-median.ts';
 import { clicksOnBeat } from './click-phase.ts';
 import { placeAmong, timeOfPlace } from './click-places.ts';
 
-export interface ReferenceQuestion {
+interface ReferenceQuestion {
   readonly alignment: Alignment;
   readonly slots: readonly Slot[];
   readonly strokes: readonly Stroke[];
@@ -94,7 +94,7 @@ export const dueTimes = (question: ReferenceQuestion): (number | null)[] => {
 };
 
 /** Strokes held against a click: the only reference that can tell playing ahead of it from playing behind. */
-export interface AgainstClick {
+interface AgainstClick {
   readonly kind: 'played-click' | 'heard-click';
   /** Onset less the click's own time, s, negative = ahead, by stroke; strokes that no click asked for are left out. */
   readonly asynchrony: ReadonlyMap<number, number>;
@@ -103,7 +103,7 @@ export interface AgainstClick {
 }
 
 /** Strokes held against a tempo whose phase came from the strokes themselves: an offset would be nought by definition. */
-export interface AgainstTempo {
+interface AgainstTempo {
   readonly kind: 'asked-tempo' | 'fitted-tempo';
 }
 

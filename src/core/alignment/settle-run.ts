@@ -56,7 +56,7 @@ const localDue = (
   return { due, period };
 };
 
-export interface RunQuestion {
+interface RunQuestion {
   readonly run: Run;
   readonly main: MainSlots;
   readonly times: Float64Array;

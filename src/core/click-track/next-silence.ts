@@ -1,5 +1,5 @@
 /** How far off a player was when the click came back. */
-export interface Hold {
+interface Hold {
   /** s by which the strokes had moved against the beat since the click was last heard; the sign doesn't matter. */
   readonly offSeconds: number;
   /** s of a beat. */

@@ -2,7 +2,7 @@ import { anyBetween } from '../stats/any-between.ts';
 import { type Attack, soundLead } from './click-seed.ts';
 
 /** The metronome's second sound and the clicks that have it. */
-export interface Bell {
+interface Bell {
   readonly sound: Float32Array;
   /** Number of the first bell found. */
   readonly first: number;

@@ -11,7 +11,7 @@ import { writeNotation } from './write-notation.ts';
 
 export type LineFault = TextFault<NotationFaultCode | 'unknown-exercise' | 'bar-too-long'>;
 
-export type ParsedLine =
+type ParsedLine =
   | { readonly ok: true; readonly line: SheetLine }
   | { readonly ok: false; readonly fault: LineFault };
 

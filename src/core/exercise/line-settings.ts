@@ -53,7 +53,7 @@ export type SettingFaultCode =
   | 'ratio-upside-down'
   | 'name-too-long';
 
-export type ReadSetting =
+type ReadSetting =
   | { readonly ok: true; readonly settings: Partial<LineSettings> }
   | { readonly ok: false; readonly code: SettingFaultCode; readonly facts: TextFault['facts'] };
 

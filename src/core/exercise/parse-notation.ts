@@ -16,9 +16,9 @@ export type NotationFaultCode =
   | 'buzz-twice'
   | 'empty-bar';
 
-export type NotationFault = TextFault<NotationFaultCode>;
+type NotationFault = TextFault<NotationFaultCode>;
 
-export type ParsedNotation =
+type ParsedNotation =
   | { readonly ok: true; readonly beats: readonly Beat[] }
   | { readonly ok: false; readonly fault: NotationFault };
 

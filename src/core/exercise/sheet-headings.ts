@@ -15,7 +15,7 @@ export const headingWords = ['title', 'for', 'due', 'note'] as const;
 export type HeadingWord = (typeof headingWords)[number];
 export type Headings = Readonly<Partial<Record<HeadingWord, string>>>;
 
-export type HeadingFaultCode = 'setting-empty' | 'setting-unreadable' | 'name-too-long';
+type HeadingFaultCode = 'setting-empty' | 'setting-unreadable' | 'name-too-long';
 
 export const isHeading = (word: string): word is HeadingWord =>
   (headingWords as readonly string[]).includes(word);

@@ -9,7 +9,7 @@ export interface SheetPiece {
   readonly valueColumn: number;
 }
 
-export interface SplitLine {
+interface SplitLine {
   readonly pieces: readonly SheetPiece[];
   /** What is wrong with a quoted value, if anything. */
   readonly fault: null | { readonly code: 'quote-open' | 'text-after-quote'; readonly column: number };

@@ -15,7 +15,7 @@ const written = [
 ] as const satisfies readonly (keyof Slot)[];
 
 /** What is written at each expected stroke, a column a property, in the order of the slots. */
-export type WrittenColumns = { readonly [Name in (typeof written)[number]]: Slot[Name][] };
+type WrittenColumns = { readonly [Name in (typeof written)[number]]: Slot[Name][] };
 
 /**
  * Slots as columns of equal length.

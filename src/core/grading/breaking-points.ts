@@ -9,7 +9,7 @@ import { lineScores } from './line-scores.ts';
 /** A line of which less was played was broken off, share of its strokes. Our judgement: the last beat may be left out. */
 const wholeShare = 0.9;
 
-export interface RisingTake {
+interface RisingTake {
   readonly performance: Performance;
   readonly lines: TakeResult['sheet']['lines'];
   readonly slots: Pick<TakeResult['slots'], 'line' | 'state' | 'grace'>;

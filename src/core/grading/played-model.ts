@@ -8,7 +8,7 @@ export interface PlayedModel {
   readonly lines: readonly LinePattern[];
 }
 
-export type ModelOrReason =
+type ModelOrReason =
   | { readonly ok: true; readonly model: PlayedModel }
   | { readonly ok: false; readonly reason: Reason };
 

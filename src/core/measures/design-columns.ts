@@ -2,7 +2,7 @@ import type { Hand } from '../exercise/sheet.ts';
 import type { AccentPlace, PlayedStroke } from './played-stroke.ts';
 
 /** A term of the timing model: one value a stroke. */
-export interface DesignColumn {
+interface DesignColumn {
   readonly id: string;
   readonly values: Float64Array;
 }

@@ -7,7 +7,7 @@ export const habitInterval =
   "Newey & West standard error over half a window of neighbours; Student's t, fewer degrees of freedom the more strokes a window holds.";
 
 /** A weighted sum of the model's terms with its uncertainty, s. */
-export interface HabitEstimate {
+interface HabitEstimate {
   readonly value: number;
   readonly standardError: number;
   readonly degrees: number;

@@ -11,7 +11,7 @@ import { slippedTurns } from './slipped-turns.ts';
 export type HeardAs = 'lost' | 'added' | 'moved-away' | 'moved-here';
 
 /** What the levels of a take say of its accents. Strokes go by their number among those aligned. */
-export interface HeardAccents {
+interface HeardAccents {
   readonly turns: readonly AccentTurn[];
   /** Strokes of turned runs, and those of them that still lie on the slots as written, accents beside them. */
   readonly turned: ReadonlySet<number>;

@@ -1,5 +1,5 @@
 /** Positions along the beat, cut into stretches, with a mark on those that the lines may rest on. */
-export interface Course {
+interface Course {
   /** Beats, ascending within a stretch. */
   readonly position: Float64Array;
   readonly stretch: Int32Array;

@@ -1,7 +1,7 @@
 import type { PlayedStroke } from './played-stroke.ts';
 
 /** Time from one stroke to the next one written right after it. */
-export interface NeighbourInterval {
+interface NeighbourInterval {
   /** Index of the later stroke. */
   readonly end: number;
   /** s a beat: intervals of different partials compare. */

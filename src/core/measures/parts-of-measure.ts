@@ -5,7 +5,7 @@ import type { Performance } from './performance.ts';
 import { type PartKind, scopesOf } from './scopes.ts';
 
 /** A part of a take as a take of its own. */
-export interface TakePart {
+interface TakePart {
   readonly kind: PartKind;
   readonly scope: Scope;
   readonly take: Performance;

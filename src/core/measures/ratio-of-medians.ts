@@ -6,7 +6,7 @@ import { accentsAndTaps, levelsOf } from './level-classes.ts';
 import type { PlayedStroke } from './played-stroke.ts';
 
 /** Median accent level minus median tap level, dB, with a 95 % interval. */
-export interface Ratio {
+interface Ratio {
   readonly value: number;
   readonly low: number;
   readonly high: number;

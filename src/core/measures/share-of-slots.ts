@@ -8,7 +8,7 @@ import { mostPointedAt } from './worst-strokes.ts';
 const fewestSlots = 24;
 
 /** A fault of completeness: the slot at or before which it happened, and the stroke to listen to. */
-export interface Fault {
+interface Fault {
   readonly slot: number;
   readonly stroke: number;
 }

@@ -3,7 +3,7 @@ import type { Slot } from '../exercise/slot.ts';
 import type { AccentPlace } from './played-stroke.ts';
 
 /** What a slot's neighbours say of it. */
-export interface StrokeContext {
+interface StrokeContext {
   readonly place: AccentPlace;
   /** The written hand differs from the stroke before; null when nothing stands right before it. */
   readonly handChange: boolean | null;

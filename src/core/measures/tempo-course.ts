@@ -3,7 +3,7 @@ import { correctingModels, freeModels, type TempoSeries, type WanderModel } from
 import type { TimingModel } from './timing-model.ts';
 
 /** A take's onsets against the tempo asked for, ready for a regression over the time played. */
-export interface TempoCourse {
+interface TempoCourse {
   /** Asked time played so far, breaks left out, from −1 at the start to 1 at the end. */
   readonly played: Float64Array;
   /** Half of the whole asked time, s. */

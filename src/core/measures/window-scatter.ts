@@ -4,7 +4,7 @@ import { halfWindow } from './local-lines.ts';
 import { strayAt, type TimingModel } from './timing-model.ts';
 
 /** Variance of strokes round their local line. */
-export interface Scatter {
+interface Scatter {
   /** s² */
   readonly variance: number;
   /** Degrees of freedom of a chi-square interval. */

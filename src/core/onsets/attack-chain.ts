@@ -20,7 +20,7 @@ const edgeSeconds = 0.012;
 const deadSeconds = 0.008;
 
 /** Rises with enough evidence, one after the other, that are attacks of their own. */
-export type AttackChain = (source: Source, rise: RiseCandidate, framesAlone: number) => Stroke | null;
+type AttackChain = (source: Source, rise: RiseCandidate, framesAlone: number) => Stroke | null;
 
 /**
  * Begins a chain of attacks: each call measures the attack at the next rise, `framesAlone` frames before the one after it,

@@ -1,7 +1,7 @@
 import { energyOf } from '../signal/energy-of.ts';
 
 /** What a stroke's level stands on: energies and samples at the rate at which it was measured. */
-export interface LevelGround {
+interface LevelGround {
   /** Energy taken for the stroke's. */
   readonly stroke: number;
   /** Energy taken for what was left of the tail and the noise under it. */

@@ -30,7 +30,7 @@ const loudestOf = 200;
 export const liveDelaySeconds = 0.12;
 
 /** Strokes of a take while it comes. */
-export interface LiveStrokes {
+interface LiveStrokes {
   /** Goes on with a recording that is the same as before and longer. A metronome from a loudspeaker counts, too. */
   goOn(recording: Source): LiveHeard;
   /** The same listening, for the end of the take. */

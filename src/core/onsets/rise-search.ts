@@ -28,7 +28,7 @@ const blockFrames = 4096;
 const keptFrames = historyFrames + aheadFrames;
 
 /** A search for rises under way. */
-export interface RiseSearch {
+interface RiseSearch {
   /** Goes on with the next frames; how they are cut into blocks changes nothing, but the first must have ten or be all. */
   add(block: Pick<BandBlock, 'power' | 'fresh'>): void;
   /** The recording is over: silence follows. */

@@ -2,7 +2,7 @@ import Meyda from 'meyda';
 import type { Source } from '../signal/source.ts';
 
 /** What tells kinds of sound apart once they are known not to be the pad's. */
-export interface SoundCharacter {
+interface SoundCharacter {
   /** Centre of gravity of the spectrum of the first 20 ms or so, Hz (Meyda's spectral centroid). */
   readonly centroidHz: number;
   /** Largest normalised autocorrelation at the periods of a voice, 75 to 350 Hz, over the first 60 ms. */

@@ -7,7 +7,7 @@ import { applyHighPass, highPass } from '../signal/high-pass.ts';
 import { levelError } from './level-error.ts';
 
 /** Level of one stroke and what it stands on. */
-export interface StrokeLevel {
+interface StrokeLevel {
   /**
    * Power of the band-limited stroke over its first milliseconds, its predecessor's tail and the noise taken off, as
    * the level of a sine of that power: dBFS, full-scale sine = 0.

@@ -31,7 +31,7 @@ const onset = { seconds: 0.0015, ratio: 5, sample: 9, share: 0.08 };
 const beginning = { share: 0.5, errors: 3 };
 
 /** How well a shape lies somewhere in a sound. */
-export interface ShapeMatch {
+interface ShapeMatch {
   /** Index at which the onset lies. */
   readonly index: number;
   /** Log-likelihood ratio of the shape there against nothing, nats. */

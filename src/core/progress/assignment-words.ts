@@ -2,7 +2,7 @@ import { shownScore } from '../scoring/score-curve.ts';
 import { dayNumber } from './day-number.ts';
 
 /** Whether an assignment is still to be done, seen from a day. */
-export type AssignmentState = 'open' | 'due-today' | 'overdue' | 'done';
+type AssignmentState = 'open' | 'due-today' | 'overdue' | 'done';
 
 /**
  * How an assignment stands on a day; one without a due day is never late.

@@ -4,7 +4,7 @@ import { welchT } from '../stats/welch-t.ts';
 import type { SetUpReference } from './set-up-reference.ts';
 
 /** Difference of levels, now less last time, dB, with its 95 % interval. */
-export interface LevelShift {
+interface LevelShift {
   readonly value: number;
   readonly low: number;
   readonly high: number;

@@ -21,7 +21,7 @@ export interface ExercisePlay {
   readonly score: number | null;
 }
 
-export interface FigureProgress {
+interface FigureProgress {
   readonly figure: ComparedFigure;
   readonly trend: DayTrend;
   readonly days: readonly DayMedian[];

@@ -15,7 +15,7 @@ export interface GuessAnswers {
 }
 
 /** What a take says to a guess; null where it can't tell. */
-export interface GuessTruth {
+interface GuessTruth {
   /** The line whose repeats score lowest on average, if it lies clearly under the next one. */
   readonly worstLine: number | null;
   /** Where the tempo went from start to end, if its whole range says so. */

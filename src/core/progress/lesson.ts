@@ -3,7 +3,7 @@ import type { PeriodsCompared } from './periods-compared.ts';
 import type { WeakLine } from './weakest-lines.ts';
 
 /** A sheet that was handed out, and what was played to it, oldest first. Texts are untrusted. */
-export interface LessonAssignment {
+interface LessonAssignment {
   readonly assignment: {
     readonly title: string;
     readonly note: string;
@@ -15,7 +15,7 @@ export interface LessonAssignment {
 }
 
 /** A day's practice, as recorded and as written down. */
-export interface LessonDay {
+interface LessonDay {
   readonly takes: number;
   readonly recordedMinutes: number;
   readonly writtenMinutes: number;

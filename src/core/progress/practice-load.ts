@@ -18,7 +18,7 @@ export interface PracticeSum {
 }
 
 /** A week beside the mean of the weeks before it, as a fact. */
-export interface PracticeJump {
+interface PracticeJump {
   readonly week: string;
   readonly minutes: number;
   readonly before: number;

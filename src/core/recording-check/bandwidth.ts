@@ -17,7 +17,7 @@ const leastHz = 7500;
  * Where the sound of the place ends as if cut off, Hz, or half the sample rate. Strokes must end there too: the echo of a
  * click alone also ends somewhere.
  */
-export function upperEdgeHz({ source, quiet, hearing, performance }: HeardRecording): number {
+function upperEdgeHz({ source, quiet, hearing, performance }: HeardRecording): number {
   const nyquist = source.sampleRate / 2;
   const before = performance.strokes.map(({ time }) => time - 0.024);
   const times = quiet.pauses.length >= 24 ? quiet.pauses : [...quiet.pauses, ...before];

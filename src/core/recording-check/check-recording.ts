@@ -44,7 +44,7 @@ export const recordingChecks: readonly FindingOf[] = [
 ];
 
 /** What a recording is checked with. */
-export interface CheckedRecording {
+interface CheckedRecording {
   readonly source: Source;
   readonly hearing: Hearing;
   readonly performance: Performance;

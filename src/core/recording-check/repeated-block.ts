@@ -7,7 +7,7 @@ export interface RepeatedBlock {
 }
 
 /** Looks for blocks that were heard before. */
-export interface Anchors {
+interface Anchors {
   look(block: Float32Array, from: number, to: number, start: number, found: RepeatedBlock[]): void;
 }
 

@@ -1,7 +1,7 @@
 import type { TakeResult } from './take-result.ts';
 
 /** Where parts of a document contradict each other: the place of the first, and what is wrong there. */
-export interface InnerFault {
+interface InnerFault {
   readonly path: string;
   readonly fault: string;
 }

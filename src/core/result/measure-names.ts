@@ -1,5 +1,5 @@
 /** A measure's name, what its figure says, and the same in at most 26 characters for narrow tables. */
-export interface MeasureName {
+interface MeasureName {
   readonly name: string;
   readonly says: string;
   readonly brief: string;

@@ -2,7 +2,7 @@ import type { Score } from '../result/take-result.ts';
 import { wordOfScore } from './score-curve.ts';
 
 /** A score and what it counts. */
-export interface WeightedScore {
+interface WeightedScore {
   readonly weight: number;
   readonly score: Score;
 }

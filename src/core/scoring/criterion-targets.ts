@@ -5,7 +5,7 @@ import type { Perfect } from './score-curve.ts';
 /** What scoring needs to know of a line of the sheet. */
 export type AskedLine = Pick<TakeResult['sheet']['lines'][number], 'ratioBand'>;
 
-export interface Target {
+interface Target {
   readonly scope: Scope;
   readonly perfect: Perfect;
 }

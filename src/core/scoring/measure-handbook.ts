@@ -34,7 +34,7 @@ export interface HandbookEntry {
 }
 
 /** A figure that scores but is worked out from other measures. */
-export interface WorkedOutEntry {
+interface WorkedOutEntry {
   readonly id: string;
   readonly name: string;
   readonly describes: string;

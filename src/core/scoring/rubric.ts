@@ -27,7 +27,6 @@ const rubric = Type.Object({ id: Type.String(), title: Type.String(), dimensions
 /** How figures become scores: dimensions of measures, each with its two points and weights. */
 export type Rubric = Static<typeof rubric>;
 export type Criterion = Static<typeof criterion>;
-export type RubricDimension = Static<typeof dimension>;
 
 const closed = { additionalProperties: false } as const;
 

@@ -8,7 +8,7 @@ export const nearlyScore = 60;
 export type Perfect = number | { readonly min: number; readonly max: number };
 
 /** The two points that fix a curve, as distances from perfect in the measure's own unit; 0 < secure < nearly. */
-export interface ControlPoints {
+interface ControlPoints {
   readonly perfect: Perfect;
   readonly secure: number;
   readonly nearly: number;

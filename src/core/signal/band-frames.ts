@@ -32,7 +32,7 @@ export const bandStepFrames = ringing.stepFrames;
 export const framesAtATime = 51 * bandStepFrames;
 
 /** A recording being split into bands, piece by piece. */
-export interface BandSplit {
+interface BandSplit {
   readonly layout: BandLayout;
   /** Samples of the recording in a frame. */
   readonly inputHop: number;

@@ -4,7 +4,7 @@ import type { Source } from './source.ts';
 const pieceFrames = 65_536;
 
 /** A recording of one channel that comes piece by piece. */
-export interface GrowingSource {
+interface GrowingSource {
   /** Samples that begin at frame `at`; what is missing before them is silence, what is there already is left out. */
   add(at: number, samples: Float32Array): void;
   /** What there is by now. It doesn't change when more comes. */

@@ -11,7 +11,7 @@ const evenChain = [0.07986642623635751, 0.5453236510711322] as const;
 const oddChain = [0.28382934487410993, 0.8344118914807379] as const;
 
 /** Memory of one split between blocks. */
-export interface HalfBandState {
+interface HalfBandState {
   /** x[n−1], y[n−1] of the four sections: even 1, even 2, odd 1, odd 2. */
   readonly memory: Float64Array;
 }

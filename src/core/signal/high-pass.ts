@@ -1,5 +1,5 @@
 /** Second-order Butterworth high-pass; keeps the rumble below the drum's own sound out of the lowest band. */
-export interface HighPass {
+interface HighPass {
   readonly b0: number;
   readonly a1: number;
   readonly a2: number;

@@ -8,7 +8,7 @@ import { predictionResidual } from './prediction-residual.ts';
  *
  * Predicted by the covariance method, fitted to the last `past` samples before each block, never to the block itself.
  */
-export interface InnovationState {
+interface InnovationState {
   readonly order: number;
   /** Samples fitted. */
   readonly past: number;

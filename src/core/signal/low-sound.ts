@@ -3,7 +3,7 @@ import { halfBandState, splitHalfBand } from './half-band.ts';
 import type { Source } from './source.ts';
 
 /** The lower part of a recording's spectrum: flat up to two fifths of its own rate, 3.2 to 6.4 kHz. */
-export interface LowSound {
+interface LowSound {
   /** Of `samples`, Hz: at least 8 kHz and under 16 kHz; a recording's own where that is under 16 kHz already. */
   readonly rate: number;
   /** Time of the first sample, s. */

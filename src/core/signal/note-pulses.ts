@@ -1,7 +1,7 @@
 import type { Source } from './source.ts';
 
 /** A pulse's place and height. */
-export interface Pulse {
+interface Pulse {
   /** s */
   readonly time: number;
   /** Peak, full scale 1. */

@@ -1,5 +1,5 @@
 /** Direction and concentration of angles, in radians. */
-export interface CircularSummary {
+interface CircularSummary {
   /** Mean direction, −π … π. */
   readonly direction: number;
   /** Length of the mean vector: 0 all round, 1 all alike. */

@@ -1,5 +1,5 @@
 /** Moments of a row of intervals less their line, and the two variances that they are taken for; the unit squared. */
-export interface ClockAndMotorVariance {
+interface ClockAndMotorVariance {
   readonly intervals: number;
   /** Autocovariances at lag 0, with n − 2 for divisor, and at lag 1, with the number of pairs. */
   readonly lagZero: number;

@@ -1,7 +1,7 @@
 import { logGamma } from './log-gamma.ts';
 
 /** Lower and upper regularised parts; each is computed without cancellation where it is the small one. */
-export interface GammaParts {
+interface GammaParts {
   readonly lower: number;
   readonly upper: number;
 }

@@ -1,5 +1,5 @@
 /** Columns of the design and what a column must bring to be kept. */
-export interface Design {
+interface Design {
   /** Columns of equal length. */
   readonly columns: readonly Float64Array[];
   /** Squared size against which a column's own part is judged; the column's own squared norm by default. */

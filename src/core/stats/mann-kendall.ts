@@ -1,7 +1,7 @@
 import { normalCdf } from './normal-cdf.ts';
 
 /** Kendall's S of a series against its order, its tie-corrected variance, and a two-sided p. */
-export interface TrendTest {
+interface TrendTest {
   readonly s: number;
   readonly variance: number;
   /** Normal deviate with continuity correction. */

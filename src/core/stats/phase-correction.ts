@@ -1,5 +1,5 @@
 /** How a player keeps to a click: share of the last deviation taken back, and the two kinds of scatter. */
-export interface PhaseCorrection {
+interface PhaseCorrection {
   /** Share of a deviation corrected by the next stroke: 0 none, 1 all. */
   readonly gain: number;
   /** Standard deviations of the timekeeper and of the movement, unit of the asynchronies. */

@@ -1,7 +1,7 @@
 import { incompleteBeta } from './incomplete-beta.ts';
 
 /** A median that every value near the middle has a share in. */
-export interface SmoothMedian {
+interface SmoothMedian {
   readonly value: number;
   /** For each value, how far it moves the median; their squares add up to its squared standard error. */
   readonly pulls: Float64Array;

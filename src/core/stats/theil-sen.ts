@@ -3,7 +3,7 @@ import { median } from './median.ts';
 import { normalQuantile } from './normal-quantile.ts';
 
 /** Robust straight line with the interval of its slope. */
-export interface RobustLine {
+interface RobustLine {
   readonly slope: number;
   /** median(y) − slope · median(x) */
   readonly intercept: number;

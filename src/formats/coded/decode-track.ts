@@ -3,7 +3,7 @@ import { joinSound, type LostStretch } from './join-sound.ts';
 import type { Decoded, PacketDecoder } from './packet-decoder.ts';
 import type { Packet } from './sound-track.ts';
 
-export interface DecodedTrack {
+interface DecodedTrack {
   readonly lost: readonly LostStretch[];
   /** Reading ended before the track did. */
   readonly brokeOff: boolean;

@@ -1,7 +1,7 @@
 import type { Bytes } from '../bytes.ts';
 import { type FlacFrameHeader, flacCrc16, flacFrameHeader, longestFlacHeader } from './flac-frame-header.ts';
 
-export interface FlacFrame {
+interface FlacFrame {
   readonly header: FlacFrameHeader;
   readonly data: Uint8Array;
 }

@@ -8,7 +8,7 @@ export interface LostStretch {
 }
 
 /** Puts pieces of sound behind each other. */
-export interface SoundJoin {
+interface SoundJoin {
   /** Leaves out what is set at the start: the decoder gets going there. */
   sound(piece: Decoded): void;
   /** Sound that should have been here, s. */

@@ -1,5 +1,5 @@
 /** What a file says of its Opus sound (RFC 7845, 5.1). */
-export interface OpusHead {
+interface OpusHead {
   readonly channels: number;
   /** Frames at 48 kHz that only set the decoder going. */
   readonly preSkip: number;

@@ -17,7 +17,7 @@ export interface ScratchFile {
 
 const sampleBytes = Float32Array.BYTES_PER_ELEMENT;
 
-export interface MemoryStore extends SampleStore {
+interface MemoryStore extends SampleStore {
   readonly blocks: Float32Array[];
 }
 

@@ -1,5 +1,5 @@
 /** How one of so many equal parts of a quarter is written: its note value, and the tuplet it belongs to. */
-export interface NoteValue {
+interface NoteValue {
   readonly type: 'quarter' | 'eighth' | '16th' | '32nd';
   /** So many in the time of so many plain ones; null without a tuplet. */
   readonly tuplet: { readonly actual: number; readonly normal: number } | null;

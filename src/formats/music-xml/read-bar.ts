@@ -12,7 +12,7 @@ export interface Metre {
 
 export const usualMetre: Metre = { divisions: 1, beats: 4, beatType: 4 };
 
-export interface ReadBar {
+interface ReadBar {
   readonly bar: ScoreBar;
   readonly metre: Metre;
   /** Notes at the same time as another, which one pad can't play. */

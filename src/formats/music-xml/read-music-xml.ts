@@ -6,7 +6,7 @@ import { writeNotation } from '../../core/exercise/write-notation.ts';
 import { readScore } from './read-score.ts';
 import type { ScoreBar, ScoreEvent, ScoreFault, ScoreNote } from './score.ts';
 
-export type MusicXmlOutcome =
+type MusicXmlOutcome =
   | { readonly ok: true; readonly sheet: Sheet; readonly notes: readonly ScoreNote[] }
   | { readonly ok: false; readonly fault: ScoreFault };
 

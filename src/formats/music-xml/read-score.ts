@@ -3,7 +3,7 @@ import { type Metre, readBar, usualMetre } from './read-bar.ts';
 import type { Score, ScoreBar, ScoreFault } from './score.ts';
 import { childrenOf, elementAt, textAt } from './xml-tree.ts';
 
-export type ScoreOutcome =
+type ScoreOutcome =
   | { readonly ok: true; readonly score: Score }
   | { readonly ok: false; readonly fault: ScoreFault };
 

@@ -5,7 +5,7 @@ import { childrenOf, elementAt } from './xml-tree.ts';
 const mostBytes = 16_000_000;
 const zipStart = [0x50, 0x4b, 0x03, 0x04];
 
-export type ScoreText =
+type ScoreText =
   | { readonly ok: true; readonly text: string }
   | { readonly ok: false; readonly reason: string };
 

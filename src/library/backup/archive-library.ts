@@ -15,7 +15,7 @@ import { tarEnd, tarHeader, tarPadding } from './tar-archive.ts';
 
 export const archiveFormat = { format: 'evenhand-library', version: 1 } as const;
 
-export interface Archived {
+interface Archived {
   readonly takes: number;
   readonly recordings: number;
   readonly bytes: number;

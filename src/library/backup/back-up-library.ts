@@ -11,7 +11,7 @@ import { type KeptRecording, openKeptTables, putTables, snapshotTables } from '.
 import { clearLeftOvers, expectApart, expectBackupPlace, tablesName } from './places.ts';
 import { storeRecording } from './store-recording.ts';
 
-export interface BackedUp {
+interface BackedUp {
   readonly takes: number;
   readonly recordings: number;
   /** Recordings that weren't in the backup yet, and their bytes. */

@@ -3,7 +3,7 @@ import Schema from 'typebox/schema';
 import { parseJson } from '../../core/result/parse-json.ts';
 import { TakeFileError } from './take-file-fault.ts';
 
-export type UnreadableCode = 'manifest-unreadable' | 'result-unreadable' | 'remarks-unreadable';
+type UnreadableCode = 'manifest-unreadable' | 'result-unreadable' | 'remarks-unreadable';
 
 /** A file's contents as JSON (UTF-8); throws `TakeFileError` for anything else. */
 export function readJson(bytes: Uint8Array, code: UnreadableCode): unknown {

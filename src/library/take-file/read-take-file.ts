@@ -12,7 +12,7 @@ import type { TakeParcel } from './take-parcel.ts';
 import { unpackEntry } from './unpack-entry.ts';
 import { type ZipEntry, zipEntries } from './zip-entries.ts';
 
-export type TakeFileOutcome =
+type TakeFileOutcome =
   | {
       readonly ok: true;
       readonly takes: readonly TakeParcel[];
@@ -21,12 +21,12 @@ export type TakeFileOutcome =
     }
   | { readonly ok: false; readonly fault: TakeFileFault };
 
-export type ReadParcel =
+type ReadParcel =
   | { readonly ok: true; readonly take: TakeParcel }
   | { readonly ok: false; readonly fault: TakeFileFault };
 
 /** A take file whose list of takes is sound. */
-export interface OpenTakeFile {
+interface OpenTakeFile {
   readonly ok: true;
   readonly count: number;
   /** Its takes, each read and checked when it is asked for. */

@@ -19,7 +19,7 @@ const scriptsOf = ({ clientScript, filesScript, listeningScript, weeksScript }: 
  * a script. A report shown inside the page stands under this policy too, so the digests of its style and scripts are
  * named.
  */
-export function pagePolicy(parts: ReportPartTexts): string {
+function pagePolicy(parts: ReportPartTexts): string {
   const scripts = scriptsOf(parts).map(safeScript).map(digest);
   const { fontFaces } = parts;
   const styles = [

@@ -18,15 +18,15 @@ class EngineFault extends Error {
   override readonly name = 'EngineFault';
 }
 
-export interface Graded {
+interface Graded {
   readonly result: TakeResult;
   /** The report as one HTML file, with the sound inside. */
   readonly html: string;
 }
 
 type Asked = Omit<TakeFacts, 'sheet'> & { readonly sheet?: Sheet; readonly sheetText?: string };
-export type GradeBytes = Asked & { readonly bytes: Uint8Array };
-export type GradeSamples = Asked & { readonly samples: readonly Float32Array[]; readonly sampleRate: number };
+type GradeBytes = Asked & { readonly bytes: Uint8Array };
+type GradeSamples = Asked & { readonly samples: readonly Float32Array[]; readonly sampleRate: number };
 
 /** s of a recording that is heard while it comes: of a longer one a phone would hold too much at once. Our judgement. */
 const longestAlong = 900;

@@ -19,7 +19,7 @@ export interface HearingAlong {
 }
 
 /** What is to be heard. */
-export interface AlongWish {
+interface AlongWish {
   readonly sampleRate: number;
   readonly sheet: Sheet;
   /** Whether strokes are followed while they are played: nothing may hold them up then. */

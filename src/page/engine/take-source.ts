@@ -9,7 +9,7 @@ import { decodingMeans } from './decoding-means.ts';
 import type { TakeSound } from './engine-messages.ts';
 
 /** A recording's source with what was noted on opening it, or why its bytes can't be read. */
-export type OpenedSound =
+type OpenedSound =
   | {
       readonly ok: true;
       readonly source: Source;

@@ -11,7 +11,7 @@ import { opfsAudioStore } from './opfs-audio-store.ts';
 import { wasmSqliteDatabase } from './wasm-sqlite-database.ts';
 
 /** The library in the browser's private files, for the one tab whose turn it is. */
-export interface BrowserHome {
+interface BrowserHome {
   /** Opens the library; only while no other tab has it. */
   open(): Promise<Library>;
   /** Closes it, so that another tab can open it. */

@@ -6,7 +6,7 @@ import { playedInWords } from './take-words.ts';
 const mostBytes = 300_000_000;
 
 /** One take file to be written. */
-export interface ExportPart {
+interface ExportPart {
   readonly name: string;
   readonly ids: readonly string[];
 }

@@ -9,7 +9,7 @@ export interface QueuedFile {
 }
 
 /** Files on their way into the library, one after the other. */
-export interface ImportQueue {
+interface ImportQueue {
   /** Puts files at the end; they are taken in with what is chosen at this moment. */
   add(files: readonly File[], into: ImportInto): void;
   /** Leaves out what hasn't begun yet. */

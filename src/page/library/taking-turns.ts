@@ -1,13 +1,13 @@
 import { LibraryFault } from '../../library/library-fault.ts';
 
 /** Something that only one tab can have at a time. */
-export interface Shared<T> {
+interface Shared<T> {
   open(): Promise<T>;
   close(): Promise<void>;
 }
 
 /** Tabs that use a thing in turn: whoever has it keeps it until another asks, so that one tab alone never waits. */
-export interface Turns<T> {
+interface Turns<T> {
   /** Does some work with the thing, after all work that was asked for before. */
   use<R>(work: (thing: T) => Promise<R>): Promise<R>;
   /** Gives the thing up as soon as nothing is going on, until it is used again. */

@@ -7,7 +7,7 @@ import {
 import { readKept, writeKept } from '../shell/kept.ts';
 
 /** `holding`: longer and longer as long as the player holds the beat; decided while a take runs. */
-export type Silence = 'none' | 'steady' | 'growing' | 'holding';
+type Silence = 'none' | 'steady' | 'growing' | 'holding';
 
 /** How the click sounds, as the player chose it. */
 export interface ClickChoice {

@@ -9,7 +9,7 @@ import type { RecordedTake } from '../recording/recorded-take.ts';
 import type { ShownTake } from '../result/shown-take.ts';
 import { keptPlayedOn } from './played-on.tsx';
 
-export interface RecordedFacts {
+interface RecordedFacts {
   readonly sheet: Sheet;
   readonly name: string;
   readonly guessFirst: boolean;

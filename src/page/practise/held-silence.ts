@@ -17,7 +17,7 @@ const heardBars = 2;
 const fewest = 3;
 const alike = 0.5;
 
-export interface HeldSilence {
+interface HeldSilence {
   /** Whether a bar, by its index and asked in order, sounds. `strokes` are the times of all strokes heard so far. */
   sounds(bar: number, strokes: readonly number[]): boolean;
   /** The silences so far. */

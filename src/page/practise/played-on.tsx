@@ -2,7 +2,7 @@ import type { TakeDetails } from '../../library/new-take.ts';
 import { readKept, writeKept } from '../shell/kept.ts';
 
 /** What a player writes down once and every new take is kept with. */
-export type PlayedOn = Pick<TakeDetails, 'technique' | 'pad' | 'sticks'>;
+type PlayedOn = Pick<TakeDetails, 'technique' | 'pad' | 'sticks'>;
 
 const key = 'played-on';
 const fields = [

@@ -17,7 +17,7 @@ export interface StartedTake {
   stop(): Promise<RecordedTake>;
 }
 
-export interface TakeWish {
+interface TakeWish {
   readonly sheet: Sheet;
   readonly plan: ClickPlan;
   readonly volume: number;

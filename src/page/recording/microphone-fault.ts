@@ -1,11 +1,4 @@
-export type MicrophoneFaultCode =
-  | 'denied'
-  | 'none'
-  | 'in-use'
-  | 'insecure'
-  | 'unsupported'
-  | 'gone'
-  | 'not-opened';
+type MicrophoneFaultCode = 'denied' | 'none' | 'in-use' | 'insecure' | 'unsupported' | 'gone' | 'not-opened';
 
 /** Why there is no microphone, with a sentence that says what to do. */
 export interface MicrophoneFault {

@@ -2,7 +2,7 @@ import { startCapture } from './capture/start-capture.ts';
 import type { Microphone } from './open-microphone.ts';
 import { playSound } from './play-sound.ts';
 
-export type Listened =
+type Listened =
   | { readonly state: 'heard'; readonly samples: Float32Array<ArrayBuffer> }
   /** The sound was taken away, some of it was lost, or the user stopped it. */
   | { readonly state: 'broken-off' };

@@ -21,7 +21,7 @@ import { recordingWarnings } from './recording-warnings.ts';
 import { setUpOfToday } from './set-up/set-up-of-today.ts';
 import { watchInterruptions } from './watch-interruptions.ts';
 
-export interface PlayAndRecord {
+interface PlayAndRecord {
   readonly microphone: Microphone;
   /** Null records without a click. */
   readonly click: ClickToPlay | null;

@@ -13,7 +13,7 @@ export interface ClickToPlay {
 }
 
 /** A click track that sounds. */
-export interface PlayingClicks {
+interface PlayingClicks {
   /** Context time of the track's first sample, s; on a whole frame. */
   readonly at: number;
   /** The plan that is played: the first one, or the one that took its place. */

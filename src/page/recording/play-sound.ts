@@ -1,5 +1,5 @@
 /** A sound on its way to the loudspeaker. */
-export interface PlayingSound {
+interface PlayingSound {
   /** Context time of its first sample, s; on a whole frame. */
   readonly at: number;
   /** Between 0 and 1. */

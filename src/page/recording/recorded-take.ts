@@ -7,7 +7,7 @@ import type { DeviceProof } from './proof/device-proof.ts';
 import type { Trouble } from './recording-trouble.ts';
 
 /** The devices of a take, as far as they tell. Labels are untrusted text. */
-export interface RecordedDevice {
+interface RecordedDevice {
   readonly input: string;
   readonly output: string;
   readonly settings: MicrophoneSettings;

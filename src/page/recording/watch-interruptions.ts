@@ -1,12 +1,6 @@
 import type { Microphone } from './open-microphone.ts';
 
-export type Interruption =
-  | 'microphone-ended'
-  | 'interrupted'
-  | 'muted'
-  | 'unmuted'
-  | 'hidden'
-  | 'output-changed';
+type Interruption = 'microphone-ended' | 'interrupted' | 'muted' | 'unmuted' | 'hidden' | 'output-changed';
 
 /** A change of output stops the sound for a moment, too; a call stops it for longer. Our judgement. */
 const patienceMs = 400;

@@ -3,7 +3,7 @@ import { PractiseView } from '../practise/practise-view.tsx';
 import { lazyView } from './lazy-view.tsx';
 import type { Route } from './route.ts';
 
-export interface ViewProps {
+interface ViewProps {
   readonly route: Route;
 }
 

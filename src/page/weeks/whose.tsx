@@ -8,7 +8,7 @@ interface Props {
 }
 
 /** Takes without a player, as a name. */
-export const withoutName = 'Takes without a name';
+const withoutName = 'Takes without a name';
 
 /** Whose takes are shown. */
 export function Whose({ people, person, choose }: Props) {

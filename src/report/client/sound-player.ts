@@ -6,7 +6,7 @@ const delay = 0.08;
 const takeOver = 0.02;
 
 /** Samples of what is to be heard, by the first one and their count; null when there are no more. */
-export type Mix = (first: number, count: number) => Float32Array | null;
+type Mix = (first: number, count: number) => Float32Array | null;
 
 /** Plays what a mix gives, block by block; starting anew takes over from what is heard without a click. */
 export interface SoundPlayer {

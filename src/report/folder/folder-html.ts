@@ -12,7 +12,7 @@ import { sessionStyle } from '../session-style.ts';
 import { countsInWords } from './counts-in-words.ts';
 import type { FolderResult, FolderTake, TakeFigures } from './folder-result.ts';
 
-export interface FolderPageParts {
+interface FolderPageParts {
   readonly title: string;
   readonly fontFaces: string;
   readonly sha256: Sha256;

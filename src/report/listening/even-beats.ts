@@ -1,7 +1,7 @@
 import type { TakeResult } from '../../core/result/take-result.ts';
 
 /** A beat of the take where it evenly stands. */
-export interface EvenBeat {
+interface EvenBeat {
   /** s */
   readonly from: number;
   readonly to: number;

@@ -16,7 +16,7 @@ interface Beat {
 }
 
 /** What of a result, or of a sheet before it is played, is drawn. */
-export interface DrawnSlots {
+interface DrawnSlots {
   readonly slots: Pick<
     TakeResult['slots'],
     'line' | 'repeat' | 'bar' | 'beat' | 'partial' | 'divisions' | 'hand' | 'accent' | 'grace' | 'buzz'

@@ -13,7 +13,7 @@ import { care } from '../parts/care.ts';
 import { type PageParts, weekPage } from './week-page.ts';
 
 /** A lesson with what can be listened to. */
-export interface ShownLesson {
+interface ShownLesson {
   /** Untrusted. */
   readonly player: string;
   readonly lesson: Lesson;

@@ -20,7 +20,7 @@ import { type PageParts, weekPage } from './week-page.ts';
 import { weekData, weekPicture } from './week-picture-html.ts';
 
 /** One exercise of a player; its label is untrusted. */
-export interface ShownExercise {
+interface ShownExercise {
   readonly label: string;
   readonly plays: readonly ExercisePlay[];
   readonly progress: ExerciseProgress;

@@ -14,7 +14,7 @@ export interface PageParts {
   readonly images: Readonly<Record<string, string>>;
 }
 
-export interface PageContents {
+interface PageContents {
   /** What kind of page it is, above its title. */
   readonly kind: string;
   /** Untrusted. */

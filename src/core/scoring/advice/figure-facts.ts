@@ -1,7 +1,7 @@
 import type { Scope } from '../../result/take-result.ts';
 import type { Measured } from '../find-measure.ts';
 
-export interface FigureFacts {
+interface FigureFacts {
   readonly [name: string]: number | string;
   readonly value: number;
   readonly low: number;

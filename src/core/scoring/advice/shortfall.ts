@@ -6,7 +6,7 @@ import type { AdviceInput } from './finding.ts';
 import { sureClaims } from './sure-claims.ts';
 
 /** A scored measure that is short of secure beyond doubt. */
-export interface Shortfall {
+interface Shortfall {
   readonly scope: Scope;
   readonly perfect: Perfect;
   readonly outcome: Measured;

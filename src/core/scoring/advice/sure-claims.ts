@@ -9,7 +9,7 @@ import { type Measured, measuredOutcome } from '../find-measure.ts';
 import type { AdviceInput } from './finding.ts';
 
 /** A value that would still do: a claim says that the player's own lies beyond it. */
-export interface Claim {
+interface Claim {
   readonly outcome: Measured;
   /** Values from `least` to `most` do. */
   readonly least: number;

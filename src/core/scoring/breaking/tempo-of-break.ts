@@ -15,7 +15,7 @@ export interface ScoreAtTempo {
  * or `from-the-start`: in the slowest line, `bpm`, already. The 95 % interval lies from `low` to `high`; an end
  * that the take can't tell, since it may lie under the slowest line or over the fastest, is null.
  */
-export interface TempoOfBreak {
+interface TempoOfBreak {
   readonly state: 'broke' | 'held' | 'from-the-start';
   readonly bpm: number;
   readonly low: number | null;

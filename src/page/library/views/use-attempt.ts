@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { faultInWords } from '../fault-words.ts';
 
 /** What a change of the library came to: its fault in a sentence, or null, and how to try one. */
-export interface Attempt {
+interface Attempt {
   readonly fault: string | null;
   readonly setFault: (sentence: string | null) => void;
   /** Resolves to whether it went well; only then `done` is called. */

@@ -3,7 +3,7 @@ import type { LibraryClient } from '../../../library/library-calls.ts';
 import { faultInWords } from '../fault-words.ts';
 import { pageLibrary } from '../page-library.ts';
 
-export interface Asked<T> {
+interface Asked<T> {
   /** What came back last, or null before that. */
   readonly value: T | null;
   /** What went wrong last, as a sentence, or null. */

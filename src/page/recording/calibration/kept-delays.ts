@@ -1,7 +1,7 @@
 import { readKept, writeKept } from '../../shell/kept.ts';
 
 /** The way that a click takes: out here, in there. A delay belongs to one way. */
-export interface SoundWay {
+interface SoundWay {
   readonly outputId: string;
   readonly inputId: string;
   readonly sampleRate: number;

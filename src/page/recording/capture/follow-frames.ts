@@ -12,7 +12,7 @@ export interface FramesFollowed {
 
 export const nothingFollowed: FramesFollowed = { first: null, length: 0, gaps: [] };
 
-export interface FollowedBlock {
+interface FollowedBlock {
   readonly followed: FramesFollowed;
   /** Where in the recording the block's samples go, and how many of them are new. */
   readonly at: number;

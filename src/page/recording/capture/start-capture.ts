@@ -4,10 +4,10 @@ import { type ClockFollowed, clockAtStart, followClock } from './follow-clock.ts
 import { type FramesFollowed, followFrames, nothingFollowed } from './follow-frames.ts';
 
 /** Samples as they come: `at` is their frame in the recording, which begins with the first of them. */
-export type CaptureListener = (samples: Float32Array<ArrayBuffer>, at: number) => void;
+type CaptureListener = (samples: Float32Array<ArrayBuffer>, at: number) => void;
 
 /** A recording under way. */
-export interface Capture {
+interface Capture {
   /** The context's frame of the recording's first sample, or null until it has come. */
   first(): number | null;
   frames(): FramesFollowed;

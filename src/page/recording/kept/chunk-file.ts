@@ -23,7 +23,7 @@ export interface TakeNote {
   readonly facts: Readonly<Record<string, unknown>>;
 }
 
-export interface ReadTake {
+interface ReadTake {
   readonly head: TakeHead;
   readonly samples: Float32Array<ArrayBuffer>;
   readonly gaps: readonly RecordingGap[];

@@ -3,10 +3,10 @@ import { encodeHead, encodeNote, encodeSamples, type TakeHead, type TakeNote } f
 import { lockOf, unfinishedFolder, type WriterAnswer, type WriterWish } from './writer-messages.ts';
 
 /** Where a recording stands outside memory: nowhere yet, being written, full, or nowhere at all. */
-export type WriterState = 'starting' | 'writing' | 'full' | 'unavailable';
+type WriterState = 'starting' | 'writing' | 'full' | 'unavailable';
 
 /** Writes a recording down while it comes. Nothing of it ever stops the recording itself. */
-export interface TakeWriter {
+interface TakeWriter {
   state(): WriterState;
   samples(frame: number, samples: Float32Array): void;
   note(note: TakeNote): void;

@@ -2,7 +2,7 @@ import { readKept, writeKept } from '../../shell/kept.ts';
 import type { DeviceProof } from './device-proof.ts';
 
 /** A proof of a microphone, and when it was made (ISO 8601). */
-export interface KeptProof {
+interface KeptProof {
   readonly inputId: string;
   readonly proof: DeviceProof;
   readonly provedAt: string;

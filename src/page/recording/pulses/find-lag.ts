@@ -1,5 +1,5 @@
 /** A time between samples at which strength is greatest near `from` … `to`, and how strong it is there. */
-export interface StrengthPeak {
+interface StrengthPeak {
   readonly at: number;
   readonly strength: number;
 }

@@ -17,7 +17,7 @@ const referenceOf = ({ levels }: SetUp): SetUpReference => ({
   left: side(levels.left),
 });
 
-export interface ComparedWithKept {
+interface ComparedWithKept {
   /** The reference it was compared with, and how; null where there is none. */
   readonly before: SetUp | null;
   readonly comparison: SetUpComparison | null;

@@ -15,7 +15,7 @@ export interface HandsOfReference {
 export const noHands: HandsOfReference = { right: null, left: null };
 
 /** A hand that is as it should be. */
-export const isHeard = (hand: HandAt | null) => hand?.heard.state === 'heard';
+const isHeard = (hand: HandAt | null) => hand?.heard.state === 'heard';
 
 /**
  * What still counts of a reference when a hand is about to be played: the other one, where it was played just now and

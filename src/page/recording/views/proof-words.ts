@@ -1,6 +1,6 @@
 import type { DeviceProof, LevelDifference } from '../proof/device-proof.ts';
 
-export interface ProofWords {
+interface ProofWords {
   readonly good: boolean;
   readonly verdict: string;
   readonly more: readonly string[];
