@@ -117,13 +117,32 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
     await page.getByRole('button', { name: 'Write it down' }).click();
     await page.getByText('Calmer than last week').waitFor();
 
+    // A moment chosen by ear: a spot that the report names is played, and the moment heard is taken over.
+    await report.getByRole('button', { name: '0:20.0' }).first().click();
+    await report.getByRole('button', { name: '■ Stop' }).waitFor();
+    await expect.poll(() => report.locator('#listen-place').textContent()).toMatch(/^0:2/);
+    await report.getByRole('button', { name: 'Remark here' }).click();
+    await page.locator('.remark-form input:focus').waitFor();
+    const chosen = await page.getByLabel(/^At/).inputValue();
+    expect(chosen).toMatch(/^0:2\d\.\d$/);
+    await page.keyboard.type('Left waits here');
+    await page.keyboard.press('Enter');
+    const pinned = page.locator('.remarks li').filter({ hasText: 'Left waits here' });
+    await pinned.getByRole('button', { name: `Play from ${chosen}` }).click();
+    await expect.poll(() => report.locator('#listen-place').textContent()).toMatch(/^0:(19|20)/);
+    await page.reload();
+    await pinned.waitFor();
+
     const file = await exported(page, /^Export$/);
     expect(file).toMatch(/mirelle-week-7-the-accent-walks\.take\.zip$/);
     const read = await readTakeFile(new Uint8Array(readFileSync(file)));
     if (!read.ok) throw new Error(read.fault.code);
     expect(read.faults).toEqual([]);
     expect(read.takes.map(({ remarks }) => remarks.map(({ text, moment }) => [text, moment]))).toEqual([
-      [['Calmer than last week', 12.5]],
+      [
+        ['Calmer than last week', 12.5],
+        ['Left waits here', Number(chosen.slice(2))],
+      ],
     ]);
     expect(await sha256Hex(read.takes[0]!.audio!.bytes)).toBe(hash);
     expect(read.takes[0]!.result.grading).toEqual({ state: 'graded' });
@@ -144,7 +163,7 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
 
     expect(await add(page, [file])).toEqual([expect.stringContaining('1 take kept.')]);
     await page.reload();
-    await page.getByText('1 remark').waitFor();
+    await page.getByText('2 remarks').waitFor();
     expect(await privateFiles(page)).toEqual({ [hash]: readFileSync(wav).length });
   });
 

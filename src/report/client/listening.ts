@@ -9,6 +9,7 @@ import { beatAt, beatWords, type Round, roundSpan } from '../listening/round-spa
 import type { ListeningData } from '../parts/listening.ts';
 import { decodeSound } from './decode-sound.ts';
 import { onMoment } from './on-moment.ts';
+import { remarksInPage } from './remarks-in-page.ts';
 import { type SoundPlayer, soundPlayer } from './sound-player.ts';
 
 const byId = <E extends HTMLElement>(id: string) => document.getElementById(id) as E | null;
@@ -175,7 +176,9 @@ export function listening(
     choose();
   });
 
-  onMoment((time) => void playFrom(fromBefore(take, time), true).catch(giveUp));
+  const play = (time: number) => void playFrom(time, true).catch(giveUp);
+  onMoment((time) => play(fromBefore(take, time)));
+  remarksInPage({ take, moment: takeTime, play });
 
   audio.hidden = true;
   tools.hidden = false;

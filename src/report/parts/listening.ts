@@ -67,7 +67,7 @@ function inside(take: ListeningTake, uri: string, metronomeHeard: boolean): stri
   return `<audio id="sound" controls preload="none" src="${escapeHtml(uri)}"></audio>
 <div class="listening" id="listening" hidden>
 <div class="transport"><div><button type="button" id="listen-play">▶ Play</button>
-${beats ? steps : ''} <output id="listen-place" for="listen-at">0:00.0</output></div></div>
+${beats ? steps : ''} <output id="listen-place" for="listen-at">0:00.0</output> <button type="button" id="listen-remark" hidden>✎ Remark here</button></div></div>
 <input type="range" id="listen-at" min="0" max="${take.duration.toFixed(2)}" step="0.05" value="0" aria-label="Place in the take">
 <div class="wishes">${versions(take)}
 <fieldset><legend>How you hear it</legend>${roundChoice(take)}

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { takeTime } from '../../../core/result/figures.ts';
 import type { Remark } from '../../../library/remarks.ts';
 import { momentOf } from '../moment-of.ts';
@@ -10,14 +10,25 @@ interface Props {
   readonly remarks: readonly Remark[];
   /** Length of the recording, s. */
   readonly duration: number;
+  /** The moment that was chosen by ear for the next remark, s; another object each time. */
+  readonly wanted: { readonly at: number } | null;
+  /** Lets a moment be heard, s; null where there is no sound. */
+  readonly play: ((moment: number) => void) | null;
   readonly changed: () => void;
 }
 
 /** What was written about a take, each remark at its moment, and a place to write one. */
-export function TakeRemarks({ takeId, remarks, duration, changed }: Props) {
+export function TakeRemarks({ takeId, remarks, duration, wanted, play, changed }: Props) {
   const [text, setText] = useState('');
   const [moment, setMoment] = useState('');
   const { fault, setFault, attempt } = useAttempt();
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (wanted === null) return;
+    // Rounded down, so that it never lies behind the recording's end.
+    setMoment(takeTime(Math.floor(10 * Math.min(wanted.at, duration)) / 10));
+    input.current?.focus();
+  }, [wanted]);
   const write = async () => {
     const at = momentOf(moment);
     if (at !== null && !(at <= duration)) {
@@ -46,7 +57,19 @@ export function TakeRemarks({ takeId, remarks, duration, changed }: Props) {
           {remarks.map((remark) => (
             <li key={remark.id}>
               <span>
-                {remark.moment === null ? '' : <strong>{takeTime(remark.moment)} </strong>}
+                {remark.moment === null ? (
+                  ''
+                ) : play === null ? (
+                  <strong>{takeTime(remark.moment)} </strong>
+                ) : (
+                  <button
+                    type="button"
+                    aria-label={`Play from ${takeTime(remark.moment)}`}
+                    onClick={() => play(remark.moment!)}
+                  >
+                    ▶ {takeTime(remark.moment)}
+                  </button>
+                )}{' '}
                 {remark.text}
                 {remark.author === '' ? '' : <span class="quiet"> ({remark.author})</span>}
               </span>
@@ -70,7 +93,12 @@ export function TakeRemarks({ takeId, remarks, duration, changed }: Props) {
       >
         <label class="field">
           <span>A remark</span>
-          <input type="text" value={text} onInput={({ currentTarget }) => setText(currentTarget.value)} />
+          <input
+            type="text"
+            ref={input}
+            value={text}
+            onInput={({ currentTarget }) => setText(currentTarget.value)}
+          />
         </label>
         <label class="field">
           <span>At (0:12.5), or nothing</span>
@@ -85,6 +113,11 @@ export function TakeRemarks({ takeId, remarks, duration, changed }: Props) {
           Write it down
         </button>
       </form>
+      {play !== null && (
+        <p class="quiet">
+          While you listen in the report below, “Remark here” takes over the moment that you hear.
+        </p>
+      )}
       <p class="fault" role="status">
         {fault}
       </p>

@@ -11,6 +11,7 @@ import { ExportTakes } from './export-takes.tsx';
 import { TakeNotes } from './take-notes.tsx';
 import { TakeRemarks } from './take-remarks.tsx';
 import { useLibrary } from './use-library.ts';
+import { useReportRemarks } from './use-report-remarks.ts';
 
 const opened = (id: string) => async (library: LibraryClient) => ({
   ...(await library.readTake(id)),
@@ -24,6 +25,7 @@ export function TakeView({ id }: { readonly id: string }) {
   const [html, setHtml] = useState<string | null>(null);
   const [reportFault, setReportFault] = useState<string | null>(null);
   const frame = useRef<HTMLIFrameElement>(null);
+  const { wanted, takesRemarks, playFrom } = useReportRemarks(frame);
   const ready = value !== null && (sound.value !== null || sound.fault !== null);
   useEffect(() => {
     if (!ready) return;
@@ -96,7 +98,14 @@ export function TakeView({ id }: { readonly id: string }) {
         </p>
       )}
       <TakeNotes take={take} people={people} changed={again} />
-      <TakeRemarks takeId={id} remarks={remarks} duration={take.duration} changed={again} />
+      <TakeRemarks
+        takeId={id}
+        remarks={remarks}
+        duration={take.duration}
+        wanted={wanted}
+        play={sound.value?.bytes && html !== null ? playFrom : null}
+        changed={again}
+      />
       {reportFault !== null && (
         <p class="fault" role="alert">
           {reportFault}
@@ -110,7 +119,9 @@ export function TakeView({ id }: { readonly id: string }) {
           class="report"
           title="Report on the take"
           sandbox="allow-scripts allow-downloads allow-modals"
+          allow="autoplay"
           srcdoc={html}
+          onLoad={takesRemarks}
         />
       )}
     </div>
