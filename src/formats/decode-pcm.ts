@@ -1,7 +1,11 @@
 import wavDecoder from 'wav-decoder';
 import type { WaveFormat } from './wave-format.ts';
 
-type Shape = Pick<WaveFormat, 'coding' | 'channels' | 'sampleBytes'>;
+/** How samples are written; as in wave files, little-endian and single bytes without sign, where nothing else is said. */
+export interface SampleShape extends Pick<WaveFormat, 'coding' | 'channels' | 'sampleBytes'> {
+  readonly bigEndian?: boolean;
+  readonly signedBytes?: boolean;
+}
 
 /*
  * Who decodes what. The package wav-decoder 1.3 decodes 32-bit integers and both floats right and at 1,800 times real
@@ -13,7 +17,7 @@ type Shape = Pick<WaveFormat, 'coding' | 'channels' | 'sampleBytes'>;
  *   24 bits  its lowest value, 0x800000, reads as +1.
  */
 /**
- * Decodes whole frames of interleaved little-endian samples into one array a channel, full scale ±1: integers are
+ * Decodes whole frames of interleaved samples into one array a channel, full scale ±1: integers are
  * divided by 2^(bits − 1), so that the lowest is −1. What isn't a number in a float file becomes silence, for one
  * such sample would spoil every filter after it.
  *
@@ -21,8 +25,9 @@ type Shape = Pick<WaveFormat, 'coding' | 'channels' | 'sampleBytes'>;
  * decodePcm(Uint8Array.of(0x00, 0x80, 0x00, 0x40), { coding: 'integer', channels: 1, sampleBytes: 2 });
  * // [Float32Array.of(-1, 0.5)]
  */
-export function decodePcm(bytes: Uint8Array, shape: Shape): Float32Array[] {
+export function decodePcm(written: Uint8Array, shape: SampleShape): Float32Array[] {
   const { coding, channels, sampleBytes } = shape;
+  const bytes = asInWave(written, shape);
   const decode = coding === 'integer' ? ownDecoders[sampleBytes] : undefined;
   if (decode !== undefined) {
     const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.length);
@@ -59,7 +64,17 @@ const ownDecoders: Readonly<Record<number, OwnDecoder>> = {
   },
 };
 
-function withPlainHeader(bytes: Uint8Array, { coding, channels, sampleBytes }: Shape): ArrayBuffer {
+/** The same samples as a wave file has them; bytes that are so already aren't copied. */
+function asInWave(bytes: Uint8Array, { sampleBytes, bigEndian = false, signedBytes = false }: SampleShape) {
+  if (sampleBytes === 1) return signedBytes ? bytes.map((byte) => byte ^ 0x80) : bytes;
+  if (!bigEndian) return bytes;
+  const turned = new Uint8Array(bytes.length);
+  for (let at = 0; at + sampleBytes <= bytes.length; at += sampleBytes)
+    for (let byte = 0; byte < sampleBytes; byte++) turned[at + byte] = bytes[at + sampleBytes - 1 - byte]!;
+  return turned;
+}
+
+function withPlainHeader(bytes: Uint8Array, { coding, channels, sampleBytes }: SampleShape): ArrayBuffer {
   const file = new ArrayBuffer(44 + bytes.length);
   const view = new DataView(file);
   const rate = 48000; // any: only the samples are taken from what comes back

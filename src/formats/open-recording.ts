@@ -3,11 +3,12 @@ import { closeSync, fstatSync, openSync } from 'node:fs';
 import { basename } from 'node:path';
 import { isatty } from 'node:tty';
 import { aacByPackage } from './aac-by-package.ts';
+import { alacByPackage } from './alac-by-package.ts';
 import type { Bytes } from './bytes.ts';
 import { fileBytes } from './file-bytes.ts';
 import { type OpenSound, openSound } from './open-sound.ts';
 import type { RecordingFault } from './recording-fault.ts';
-import { isDecoded, kindBytes, recordingKind } from './recording-kind.ts';
+import { holdsSound, kindBytes, recordingKind } from './recording-kind.ts';
 import { scratchFile } from './scratch-file.ts';
 import { spool } from './spool.ts';
 
@@ -64,7 +65,7 @@ export async function openRecording(path: string): Promise<RecordingOutcome> {
 }
 
 async function readRecording(name: string, bytes: Bytes, closeFile: () => void): Promise<RecordingOutcome> {
-  const opened = await openSound(bytes, { makeScratch: scratchFile, aac: aacByPackage });
+  const opened = await openSound(bytes, { makeScratch: scratchFile, aac: aacByPackage, alac: alacByPackage });
   if (!opened.ok) return { ...opened, name };
   let hash: string | undefined;
   const sha256 = (): string => {
@@ -82,8 +83,7 @@ async function readRecording(name: string, bytes: Bytes, closeFile: () => void):
 
 /** What isn't a recording needn't be held in memory to its end. */
 function beginsLikeSound(head: Uint8Array): boolean {
-  const kind = recordingKind(head.subarray(0, kindBytes));
-  return kind === 'riff' || isDecoded(kind);
+  return holdsSound(recordingKind(head.subarray(0, kindBytes)));
 }
 
 function hashOf(bytes: Bytes): string {

@@ -5,11 +5,13 @@ import { sampleRates } from './wave-format.ts';
 const saveAsWav =
   'Save it as a WAV file (PCM, 16 or 24 bit) in the recorder or an audio editor and open that.';
 
-const installAac = '`npm install @audio/decode-aac`';
+const installDecoder = '`npm install @audio/decode-aac`';
+
+/** Codings whose decoder a user installs. */
+export const installed = { aac: 'AAC', alac: 'Apple Lossless (ALAC)' } as const;
 
 /** Codings whose names aren't known to everybody; others go by their own. */
 const codings: Readonly<Record<string, string>> = {
-  alac: 'Apple Lossless (ALAC)',
   ac3: 'Dolby Digital (AC-3)',
   eac3: 'Dolby Digital Plus (E-AC-3)',
   dts: 'DTS',
@@ -85,8 +87,8 @@ function layoutSentence(file: string, fault: LayoutFault): string {
       return `${file} is ${kinds[fault.facts.kind].words} in which no sound was found: it has none, or it is damaged or cut short. Choose another recording or copy it from the recorder again.`;
     case 'codec-unreadable':
       return `${file} holds sound in a coding that can't be read here: ${codings[fault.facts.codec] ?? printable(fault.facts.codec)}. ${saveAsWav}`;
-    case 'aac-decoder-missing':
-      return `${file} holds sound coded as AAC, whose decoder has a licence of its own (GPL) and isn't part of this program. Save it as a WAV or FLAC file, or install the decoder beside the program (${installAac}) and try again.`;
+    case 'decoder-missing':
+      return `${file} holds sound coded as ${installed[fault.facts.codec]}, whose decoder has a licence of its own (GPL) and isn't part of this program. Save it as a WAV or FLAC file, or install the decoder beside the program (${installDecoder}) and try again.`;
     case 'too-many-channels':
       return `${file} has ${fault.facts.channels} channels; up to ${fault.facts.most} can be read. ${saveAsWav}`;
     case 'too-long':
@@ -102,23 +104,23 @@ function layoutSentence(file: string, fault: LayoutFault): string {
     case 'big-endian-wave':
       return `${file} is a big-endian WAV file (RIFX), which can't be read yet. ${saveAsWav}`;
     case 'no-format':
-      return `${file} is a WAV file without the part that describes its samples. Copy it from the recorder again.`;
+      return `${file} is a recording without the part that describes its samples. Copy it from the recorder again.`;
     case 'format-cut-short':
-      return `${file} is a WAV file whose description of its samples breaks off after ${fault.facts.bytes} bytes. Copy it from the recorder again.`;
+      return `${file} is a recording whose description of its samples breaks off after ${fault.facts.bytes} bytes. Copy it from the recorder again.`;
     case 'coding-unreadable':
-      return `${file} is a WAV file with compressed or unusual samples (${fault.facts.coding}), which can't be read yet. ${saveAsWav}`;
+      return `${file} is a recording with compressed or unusual samples (${fault.facts.coding}), which can't be read yet. ${saveAsWav}`;
     case 'depth-unreadable':
-      return `${file} is a WAV file with ${fault.facts.bits}-bit ${fault.facts.coding} samples, which can't be read yet. ${saveAsWav}`;
+      return `${file} is a recording with ${fault.facts.bits}-bit ${fault.facts.coding} samples, which can't be read yet. ${saveAsWav}`;
     case 'no-channels':
-      return `${file} is a WAV file with 0 channels. Record the take anew with one channel or two.`;
+      return `${file} is a recording with 0 channels. Record the take anew with one channel or two.`;
     case 'rate-out-of-range':
       return `${file} has a sample rate of ${fault.facts.sampleRate} Hz; ${sampleRates.lowest} to ${sampleRates.highest} Hz can be read. Record with 44100 or 48000 Hz.`;
     case 'frame-size-contradiction':
-      return `${file} is a WAV file that contradicts itself: ${fault.facts.frameBytes} bytes can't hold ${fault.facts.channels} × ${fault.facts.bits} bits. ${saveAsWav}`;
+      return `${file} is a recording that contradicts itself: ${fault.facts.frameBytes} bytes can't hold ${fault.facts.channels} × ${fault.facts.bits} bits. ${saveAsWav}`;
     case 'no-data':
-      return `${file} is a WAV file without the part that holds the sound. Copy it from the recorder again.`;
+      return `${file} is a recording without the part that holds the sound. Copy it from the recorder again.`;
     case 'no-samples':
-      return `${file} is a WAV file that holds no sound: its length is 0. Record the take anew.`;
+      return `${file} is a recording that holds no sound: its length is 0. Record the take anew.`;
   }
 }
 

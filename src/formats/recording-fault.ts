@@ -5,7 +5,7 @@ export type CodedFault =
   | { readonly code: 'coded-unreadable'; readonly facts: { readonly kind: RecordingKind } }
   | { readonly code: 'no-sound-track'; readonly facts: { readonly kind: RecordingKind } }
   | { readonly code: 'codec-unreadable'; readonly facts: { readonly codec: string } }
-  | { readonly code: 'aac-decoder-missing'; readonly facts: Readonly<Record<string, never>> }
+  | { readonly code: 'decoder-missing'; readonly facts: { readonly codec: 'aac' | 'alac' } }
   | {
       readonly code: 'too-many-channels';
       readonly facts: { readonly channels: number; readonly most: number };

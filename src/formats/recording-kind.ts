@@ -35,6 +35,7 @@ const signatures = [
 
 /** Kinds whose sound is decoded, if the coding inside is known. */
 const decodedKinds: ReadonlySet<string> = new Set([
+  'caf',
   'flac',
   'mp3',
   'aac',
@@ -48,6 +49,10 @@ const decodedKinds: ReadonlySet<string> = new Set([
 
 /** Whether the sound of such a file has to be decoded before it can be read. */
 export const isDecoded = (kind: RecordingKind): boolean => decodedKinds.has(kind);
+
+/** Whether such a file may hold sound that can be read. */
+export const holdsSound = (kind: RecordingKind): boolean =>
+  kind === 'riff' || kind === 'aiff' || isDecoded(kind);
 
 const riffStarts = ['RIFF', 'RF64', 'BW64', 'RIFX'];
 

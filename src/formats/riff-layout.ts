@@ -1,25 +1,18 @@
 import type { Bytes } from './bytes.ts';
-import type { LayoutFault, RecordingNote } from './recording-fault.ts';
+import type { LayoutFault } from './recording-fault.ts';
 import { kindBytes, recordingKind } from './recording-kind.ts';
 import { type RiffChunk, riffChunks } from './riff-chunks.ts';
+import { longestSeconds, notesOn, type SampleLayout } from './sample-layout.ts';
 import { type WaveFormat, waveFormat } from './wave-format.ts';
 
 /** Where the samples of a wave file stand and how they are written. */
-export interface RiffLayout extends WaveFormat {
-  /** Offset of the first sample in the file. */
-  readonly dataFrom: number;
-  /** Whole frames that the file holds. */
-  readonly frames: number;
-  readonly notes: readonly RecordingNote[];
-}
+export type RiffLayout = WaveFormat & SampleLayout;
 
 type LayoutOutcome =
   | { readonly ok: true; readonly layout: RiffLayout }
   | { readonly ok: false; readonly fault: LayoutFault };
 
 const firstChunk = 12;
-/** A day: longer is a recorder that was forgotten. Our judgement. */
-const longestSeconds = 24 * 3600;
 /** A `ds64` chunk with an empty table. */
 const ds64Bytes = 28;
 /** A thousand entries; there are hardly ever any. Our judgement. */
@@ -61,12 +54,6 @@ export function riffLayout(bytes: Bytes): LayoutOutcome {
   if (frames === 0) return fault({ code: 'no-samples', facts: {} });
   if (frames > longestSeconds * format.sampleRate) return fault({ code: 'too-long', facts: {} });
   return { ok: true, layout: { ...format, dataFrom: data.from, frames, notes: notesOn(data, format) } };
-}
-
-function notesOn({ open, missing }: RiffChunk, { frameBytes, sampleRate }: WaveFormat): RecordingNote[] {
-  if (open) return [{ code: 'length-not-written', facts: {} }];
-  if (missing < frameBytes) return [];
-  return [{ code: 'end-missing', facts: { missingSeconds: missing / frameBytes / sampleRate } }];
 }
 
 /**

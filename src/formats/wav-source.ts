@@ -1,7 +1,7 @@
 import type { Source } from '../core/signal/source.ts';
 import type { Bytes } from './bytes.ts';
 import { decodePcm } from './decode-pcm.ts';
-import type { RiffLayout } from './riff-layout.ts';
+import type { SampleLayout } from './sample-layout.ts';
 
 /** Samples of all channels from one place of the file, until each has been given away. */
 interface Span {
@@ -11,14 +11,14 @@ interface Span {
 }
 
 /**
- * A recording read from a wave file as it is asked for; memory doesn't grow with the file. Throws what `bytes` throws.
+ * A recording read from a file of plain samples as it is asked for; memory doesn't grow with the file. Throws what `bytes` throws.
  *
  * @example
  * const bytes = memoryBytes(writeWav({ channels: [Float32Array.of(0, 0.5)], sampleRate: 48000, depth: 'int16' }));
  * const outcome = riffLayout(bytes);
  * if (outcome.ok) wavSource(bytes, outcome.layout).read(0, 0, 3); // 0, 0.5, 0
  */
-export function wavSource(bytes: Bytes, layout: RiffLayout): Source {
+export function wavSource(bytes: Bytes, layout: SampleLayout): Source {
   const { channels, frames, frameBytes, dataFrom, sampleRate } = layout;
   // Who wants one channel of a stretch mostly wants the others next.
   let kept: Span = { first: 0, last: 0, channels: [] };

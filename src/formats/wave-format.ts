@@ -25,10 +25,10 @@ type FormatOutcome =
 export const sampleRates = { lowest: lowestSampleRate, highest: 192_000 };
 
 /** More are no recording of a player, and a block of them would fill the memory. Our judgement. */
-const mostChannels = 32;
+export const mostChannels = 32;
 
 /** Depths that are read, in bytes a sample. */
-const readableBytes = { integer: [1, 2, 3, 4], float: [4, 8] };
+export const readableBytes = { integer: [1, 2, 3, 4], float: [4, 8] };
 
 /** Last 14 bytes of every sub-format GUID that stands for a format tag: xxxxxxxx-0000-0010-8000-00AA00389B71. */
 const tagGuidTail = [0, 0, 0, 0, 0x10, 0, 0x80, 0, 0, 0xaa, 0, 0x38, 0x9b, 0x71];

@@ -11,10 +11,11 @@ import { recordingChains } from './recording-chains.ts';
 
 /**
  * How often the check of a recording finds a damage, how often it finds one in a clean take, and what it refuses, on takes
- * whose surfaces, rooms, exercises and seeds set no threshold: `tsx tests/bench/recording-check.ts [SEED [DAMAGES [EVERY]]]`.
+ * whose surfaces, rooms, exercises and seeds set no threshold: `tsx tests/bench/recording-check.ts [SEEDS [DAMAGES [EVERY]]]`,
+ * seeds with commas between them.
  */
 const [seedText = '41', pattern = '.', everyText = '1'] = process.argv.slice(2);
-const seed = Number(seedText);
+const seeds = seedText!.split(',').map(Number);
 const wanted = new RegExp(pattern);
 /** Every strength, or every second one from the strongest down. */
 const every = Number(everyText);
@@ -22,11 +23,13 @@ const ffmpeg = programPath('ffmpeg');
 
 const share = (n: number, of: number) => `${figure((100 * n) / of, 0)} %`;
 
-const cleanTakes = reportTakes.map((take) => {
-  const { sheet, spec } = checkTakeSpec(take, seed);
-  const { samples, sampleRate } = renderTake(spec);
-  return { take, sheet, spec, samples, sampleRate, ...gradeBothWays(samples, sampleRate, sheet) };
-});
+const cleanTakes = seeds.flatMap((seed) =>
+  reportTakes.map((take) => {
+    const { sheet, spec } = checkTakeSpec(take, seed);
+    const { samples, sampleRate } = renderTake(spec);
+    return { take, seed, sheet, spec, samples, sampleRate, ...gradeBothWays(samples, sampleRate, sheet) };
+  }),
+);
 
 /** More wrong figures than this spoil a take: one or two of 33 leave their interval of 95 % by themselves. */
 const mostWrong = 2;
@@ -43,7 +46,7 @@ const rows = damages
         for (const clean of cleanTakes) {
           const { samples, sampleRate } =
             changed === undefined ? clean : renderTake({ ...clean.spec, ...changed(clean.spec) });
-          const damaged = spoil === undefined ? samples : spoil(samples, sampleRate, seed);
+          const damaged = spoil === undefined ? samples : spoil(samples, sampleRate, clean.seed);
           const one = gradeBothWays(damaged, sampleRate, clean.sheet);
           const isFound = one.codes.some((code) => toldBy.includes(code));
           if (isFound) found += 1;
@@ -76,7 +79,7 @@ const refusedBy = recordingChains
   .filter(({ codec }) => codec === undefined || ffmpeg !== undefined)
   .filter(() => pattern === '.')
   .map((chain) => {
-    const counts = [seed, seed + 1].map((one) => {
+    const counts = seeds.map((one) => {
       const result = gradedThrough(chain, one, ffmpeg)!;
       const reasons = result.measures.flatMap(({ scope, outcome }) =>
         Object.keys(scope).length === 0 && outcome.state === 'not-measurable' ? [outcome.reason.code] : [],
@@ -102,18 +105,22 @@ const innate = (name: ScenarioName): readonly string[] => {
 };
 const alarms = new Map<string, string[]>();
 const kinds = pattern === '.' ? scenarioNames : [];
-for (const name of kinds) {
+const takes = kinds.flatMap((name) => seeds.map((seed) => ({ name, seed })));
+for (const { name, seed } of takes) {
   const { sheet, spec } = scenario(name, seed);
   const { samples, sampleRate } = renderTake(spec);
   for (const { code, spoils } of gradeBothWays(samples, sampleRate, sheet).result.recording.check ?? [])
     if (!innate(name).includes(code))
-      alarms.set(code, [...(alarms.get(code) ?? []), `${name}${spoils.length > 0 ? ' (refuses)' : ''}`]);
+      alarms.set(code, [
+        ...(alarms.get(code) ?? []),
+        `${name} ${seed}${spoils.length > 0 ? ' (refuses)' : ''}`,
+      ]);
 }
-for (const { take, codes } of cleanTakes)
+for (const { take, seed, codes } of cleanTakes)
   for (const code of codes)
     if (!(code === 'click-loud' && take.name.includes('click')))
-      alarms.set(code, [...(alarms.get(code) ?? []), take.name]);
-const cleanCount = kinds.length + cleanTakes.length;
+      alarms.set(code, [...(alarms.get(code) ?? []), `${take.name} ${seed}`]);
+const cleanCount = takes.length + cleanTakes.length;
 
 const head = ['damage', 'found', 'without a grade', 'spoilt', 'wrong', 'told', 'in vain', 'gone'];
 const figures = Math.round(
@@ -126,7 +133,7 @@ const rates = [...pooled].map(([name, { spoilt, found }]) => [
 ]);
 const text = `# Check of the recording
 
-\`npx tsx tests/bench/recording-check.ts ${seed} . ${every}\`, on ${cleanTakes.length} kinds of take that set no threshold:
+\`npx tsx tests/bench/recording-check.ts ${seedText} . ${every}\`, on ${cleanTakes.length} takes, ${seeds.length} of each kind that set no threshold:
 ${reportTakes.map(({ name }) => name).join('; ')}. Thresholds were set on other surfaces, rooms, exercises and seeds.
 
 A damage that makes nothing wrong needn't be found. *spoilt*: takes in which more than ${mostWrong} of about ${figures} figures of the
@@ -146,17 +153,17 @@ ${markdownTable(head, rows)}
 
 ## Refusals by way of recording
 
-The same playing (108 strokes at 110 BPM, two players) through whole ways of recording; figures of the whole take that the
+The same playing (108 strokes at 110 BPM, ${seeds.length} players) through whole ways of recording; figures of the whole take that the
 check refuses, and what for.
 
 ${markdownTable(['recorded', 'refused a take', 'for'], refusedBy)}
 
 ## False alarms
 
-${cleanCount} clean takes: ${kinds.length} scenarios and the takes above before they were damaged. ${
+${cleanCount} clean takes: ${kinds.length} scenarios, each with ${seeds.length} seeds, and the takes above before they were damaged. ${
   alarms.size === 0
     ? 'None had a finding but what belongs to it.'
-    : [...alarms].map(([code, where]) => `\`${code}\` in ${where.length}: ${where.join(', ')}`).join('; ')
+    : `${[...alarms].map(([code, where]) => `\`${code}\` in ${where.length}: ${where.join(', ')}`).join('; ')}.`
 }
 `;
 if (pattern === '.') {

@@ -19,7 +19,7 @@ const faults: {
   'coded-unreadable': [{ kind: 'flac' }, 'FLAC'],
   'no-sound-track': [{ kind: 'mp4' }, 'no sound'],
   'codec-unreadable': [{ codec: 'ac3' }, 'Dolby Digital'],
-  'aac-decoder-missing': [none, 'npm install @audio/decode-aac'],
+  'decoder-missing': [{ codec: 'aac' }, 'npm install @audio/decode-aac'],
   'too-many-channels': [{ channels: 12, most: 8 }, '12 channels'],
   'too-long': [none, 'longer than'],
   'riff-without-wave': [{ form: 'AVI ' }, '"AVI "'],

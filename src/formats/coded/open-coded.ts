@@ -3,6 +3,7 @@ import type { Bytes } from '../bytes.ts';
 import type { CodedFault, RecordingNote } from '../recording-fault.ts';
 import type { RecordingKind } from '../recording-kind.ts';
 import { sampleRates } from '../wave-format.ts';
+import { cafTrack } from './caf-track.ts';
 import { decodeTrack } from './decode-track.ts';
 import { type Room, soundWriter, TooMuchSound } from './decoded-source.ts';
 import { decoders, type MakeDecoder } from './decoders.ts';
@@ -23,8 +24,9 @@ export interface OpenCoded {
 
 /** What decoding needs besides the file. */
 export interface DecodingMeans extends Room {
-  /** How AAC is decoded here; resolves to null where it can't be. */
+  /** How AAC and Apple Lossless are decoded here; each resolves to null where it can't be. */
   readonly aac?: () => Promise<MakeDecoder | null>;
+  readonly alac?: () => Promise<MakeDecoder | null>;
 }
 
 export type CodedOutcome = OpenCoded | { readonly ok: false; readonly fault: CodedFault };
@@ -51,7 +53,7 @@ export async function openCoded(
   try {
     const refusal = refused(track);
     if (refusal !== null) return fault(refusal);
-    const make = await (track.codec === 'aac' ? means.aac : decoders[track.codec])?.();
+    const make = await (isBrought(track.codec) ? means[track.codec] : decoders[track.codec])?.();
     if (make === undefined || make === null) return fault(withoutDecoder(track.codec));
     return await decoded(track, make, kind, means);
   } finally {
@@ -61,6 +63,7 @@ export async function openCoded(
 
 async function trackOf(bytes: Bytes, kind: RecordingKind): Promise<SoundTrack | null> {
   if (kind === 'flac') return flacTrack(bytes);
+  if (kind === 'caf') return cafTrack(bytes);
   return kind === 'mp3' ? mp3Track(bytes) : soundTrack(bytes);
 }
 
@@ -72,9 +75,11 @@ function refused({ channels, sampleRate }: SoundTrack): CodedFault | null {
   return null;
 }
 
+const isBrought = (codec: string): codec is 'aac' | 'alac' => codec === 'aac' || codec === 'alac';
+
 const withoutDecoder = (codec: string): CodedFault =>
-  codec === 'aac'
-    ? { code: 'aac-decoder-missing', facts: {} }
+  isBrought(codec)
+    ? { code: 'decoder-missing', facts: { codec } }
     : { code: 'codec-unreadable', facts: { codec } };
 
 async function decoded(

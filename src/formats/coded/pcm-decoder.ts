@@ -20,10 +20,8 @@ export async function pcmDecoder({ codec, channels, sampleRate }: SoundTrack): P
   const frameBytes = sampleBytes * channels;
   return {
     decode(packet) {
-      const whole = packet.slice(0, packet.length - (packet.length % frameBytes));
-      if (bigEndian)
-        for (let at = 0; at < whole.length; at += sampleBytes) whole.subarray(at, at + sampleBytes).reverse();
-      return { channels: decodePcm(whole, { coding, channels, sampleBytes }), sampleRate };
+      const whole = packet.subarray(0, packet.length - (packet.length % frameBytes));
+      return { channels: decodePcm(whole, { coding, channels, sampleBytes, bigEndian }), sampleRate };
     },
     close: () => undefined,
   };

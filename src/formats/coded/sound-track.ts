@@ -14,6 +14,7 @@ import {
   WEBM,
 } from 'mediabunny';
 import type { Bytes } from '../bytes.ts';
+import { alacCookie } from './alac-cookie.ts';
 
 /** A piece of coded sound as the file holds it. */
 export interface Packet {
@@ -72,11 +73,14 @@ export async function soundTrack(bytes: Bytes): Promise<SoundTrack | null> {
     }
     const config = await track.getDecoderConfig();
     const named = (await track.getCodec()) ?? track.internalCodecId;
+    const codec = typeof named === 'string' ? named : 'unknown';
+    // The demuxer doesn't know this coding, but takes its packets out.
+    const cookie = codec === 'alac' ? alacCookie(bytes) : null;
     return {
-      codec: typeof named === 'string' ? named : 'unknown',
+      codec,
       channels: await track.getNumberOfChannels(),
       sampleRate: await track.getSampleRate(),
-      description: config?.description === undefined ? null : bytesOf(config.description),
+      description: config?.description === undefined ? cookie : bytesOf(config.description),
       fullCodec: config?.codec ?? null,
       statedSeconds: await statedSeconds(input, track),
       packets: () => new EncodedPacketSink(track).packets(),

@@ -4,7 +4,7 @@ import type { Source } from '../../core/signal/source.ts';
 import { memoryBytes } from '../../formats/memory-bytes.ts';
 import { openSound } from '../../formats/open-sound.ts';
 import type { LayoutFault } from '../../formats/recording-fault.ts';
-import { recordingFaultSentence } from '../../formats/recording-fault-sentences.ts';
+import { installed, recordingFaultSentence } from '../../formats/recording-fault-sentences.ts';
 import { decodingMeans } from './decoding-means.ts';
 import type { TakeSound } from './engine-messages.ts';
 
@@ -31,10 +31,10 @@ export async function takeSource(sound: TakeSound, name: string): Promise<Opened
   return { ...opened, notes };
 }
 
-/** In a browser nothing can be installed for AAC. */
+/** In a browser nothing can be installed. */
 const sentenceOf = (name: string, fault: LayoutFault): string =>
-  fault.code === 'aac-decoder-missing'
-    ? `"${name}" holds sound coded as AAC, which this browser can't decode. Save it as a WAV or FLAC file and choose that.`
+  fault.code === 'decoder-missing'
+    ? `"${name}" holds sound coded as ${installed[fault.facts.codec]}, which this browser can't decode. Save it as a WAV or FLAC file and choose that.`
     : recordingFaultSentence(name, fault);
 
 function sourceOfSamples(channels: readonly Float32Array[], sampleRate: number): Source {

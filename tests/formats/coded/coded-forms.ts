@@ -116,4 +116,15 @@ export const codedForms: readonly Form[] = [
     longer: -531,
     largest: firstFrame,
   },
+  { name: 'Apple Lossless in M4A', file: 'q.m4a', graded: true, options: ['-c:a', 'alac'], largest: 0 },
+  {
+    name: 'Apple Lossless in QuickTime, 24 bits, stereo',
+    file: 'r.mov',
+    options: ['-c:a', 'alac', '-ac', '2', '-sample_fmt', 's32p'],
+    largest: 0,
+  },
+  { name: 'Apple Lossless in CAF', file: 's.caf', options: ['-c:a', 'alac'], largest: 0 },
+  { name: 'Opus in CAF', file: 't.caf', options: ['-c:a', 'libopus'], ...libopus },
+  { name: 'PCM in CAF', file: 'u.caf', options: ['-c:a', 'pcm_s24le'], largest: 0 },
+  { name: 'PCM in AIFF', file: 'v.aiff', options: ['-c:a', 'pcm_s24be'], largest: 0 },
 ];

@@ -121,7 +121,7 @@ describeProgram('ffmpeg', 'takes in files of other encoders', (ffmpeg) => {
     const bytes = readFileSync(encoded(ffmpeg, temporaryFolder(), form, shortTake));
     expect(await openSound(memoryBytes(bytes), {})).toEqual({
       ok: false,
-      fault: { code: 'aac-decoder-missing', facts: {} },
+      fault: { code: 'decoder-missing', facts: { codec: 'aac' } },
     });
   });
 });
