@@ -92,7 +92,6 @@ export const strokesWithoutSlips = (strokes: readonly PlayedStroke[], terms: Lev
 export function levelEffect(strokes: readonly PlayedStroke[], terms: LevelTerms): LevelEffect | null {
   const at = (terms.before?.length ?? 0) + 1;
   const { inside, ...first } = fitToAll(strokes, terms);
-  if (!first.fit.kept.includes(at)) return null;
   const { columns, fit } = inside.length === strokes.length ? first : fitTo(inside, terms);
   const row = fit.kept.indexOf(at);
   if (row < 0) return null;

@@ -35,6 +35,8 @@ describe('strokeContexts', () => {
   it('measures a rest in the wider partials, at the ends of a line too', () => {
     expect(read('tempo: 100\nRL >RLRL').places).toBe('.b>a..');
     expect(read('tempo: 100\n-RL RL>R').places).toBe('...b>');
+    // One and a half triplets from the third sixteenth to the next beat: still next to each other.
+    expect(read('tempo: 100\nRLR- >LRL').places).toBe('..b>a.');
     expect(read('tempo: 100\nRL-').places).toBe('..');
   });
   it('passes over grace notes', () => {
