@@ -1,7 +1,6 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { soundForReport } from '../../src/cli/sound-for-report.ts';
@@ -12,6 +11,7 @@ import { smallTake } from '../charts/small-take.ts';
 import { browserBundle, clientBundle, listeningBundle } from '../report/client-bundle.ts';
 import { floatSource } from '../support/float-source.ts';
 import { args, browserThere, executablePath } from './chromium.ts';
+import { openedFile } from './opened-file.ts';
 
 const rate = 44100;
 const duration = 5;
@@ -60,18 +60,7 @@ describe.skipIf(!browserThere(what))(what, () => {
     const scripts = { clientScript: await clientBundle(), listeningScript: await listeningBundle() };
     const file = join(folder, 'report.html');
     writeFileSync(file, await writeReport(take, { ...scripts, sound, withImages: false }));
-    const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
-    try {
-      const page = await context.newPage();
-      const faults: string[] = [];
-      page.on('console', (message) => faults.push(`${message.type()}: ${message.text()}`));
-      page.on('pageerror', (error) => faults.push(error.message));
-      await page.addInitScript(keepBlocks);
-      await page.goto(pathToFileURL(file).href);
-      await use(page, faults);
-    } finally {
-      await context.close();
-    }
+    await openedFile(browser, file, {}, use, keepBlocks);
   }
 
   const inside = async () => (await soundForReport(floatSource(rate, played()), take, 'a.html'))!.sound;

@@ -1,7 +1,6 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import axe from 'axe-core';
 import { parse } from 'csv-parse/sync';
 import MIDIFile from 'midifile';
@@ -12,6 +11,7 @@ import { writeReport } from '../../src/report/write-report.ts';
 import { clientBundle, filesBundle } from '../report/client-bundle.ts';
 import { exampleResult } from '../support/example-result.ts';
 import { args, browserThere, executablePath } from './chromium.ts';
+import { openedFile } from './opened-file.ts';
 
 const sample = JSON.parse(
   readFileSync(new URL('../../reports/samples/demo.json', import.meta.url), 'utf8'),
@@ -69,27 +69,11 @@ describe.skipIf(!browserThere('the page of a report'))('the page of a report', (
     if (folder) rmSync(folder, { recursive: true });
   });
 
-  async function opened(
+  const opened = (
     name: string,
     options: BrowserContextOptions,
     use: (page: Page, faults: string[]) => Promise<void>,
-  ) {
-    const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
-    try {
-      const page = await context.newPage();
-      const faults: string[] = [];
-      page.on('console', (message) => faults.push(`${message.type()}: ${message.text()}`));
-      page.on('pageerror', (error) => faults.push(error.message));
-      page.on('dialog', (dialog) => faults.push(`dialog: ${dialog.message()}`));
-      page.on('request', (request) => {
-        if (!/^(file|data|blob):/.test(request.url())) faults.push(`asked for ${request.url()}`);
-      });
-      await page.goto(pathToFileURL(join(folder, `${name}.html`)).href);
-      await use(page, faults);
-    } finally {
-      await context.close();
-    }
-  }
+  ) => openedFile(browser, join(folder, `${name}.html`), options, use);
 
   it("shows scores, what to do, what the take can't tell and the exercise without scrolling at 1440 × 900", async () => {
     await opened('sample', {}, async (page, faults) => {

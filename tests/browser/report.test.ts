@@ -1,7 +1,6 @@
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chartList } from '../../src/charts/chart-list.ts';
@@ -11,28 +10,10 @@ import { writeReport } from '../../src/report/write-report.ts';
 import { smallTake } from '../charts/small-take.ts';
 import { clientBundle } from '../report/client-bundle.ts';
 import { exampleResult } from '../support/example-result.ts';
+import { args, browserThere, executablePath } from './chromium.ts';
+import { openedFile } from './opened-file.ts';
 
-const executablePath = process.env.EVENHAND_CHROMIUM || '/usr/bin/chromium';
-const there = existsSync(executablePath);
-const required = process.env.EVENHAND_REQUIRE_CHROMIUM === '1';
-const args = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
-
-if (!there) {
-  const reason = `NOT CHECKED, no Chromium at ${executablePath}: the report in a browser`;
-  if (!required) console.warn(reason);
-  it.skipIf(!required)(reason, () => {
-    throw new Error(reason);
-  });
-}
+const there = browserThere('the report in a browser');
 
 /** Pictures that the example take has something for. */
 const pictures = chartList.filter(({ draw }) =>
@@ -57,26 +38,8 @@ describe.skipIf(!there)('the report in a browser', () => {
     if (folder) rmSync(folder, { recursive: true });
   });
 
-  /** Opens the report and gives it with everything the browser complained about or asked for. */
-  async function opened(
-    options: BrowserContextOptions,
-    use: (page: Page, faults: string[]) => Promise<void>,
-  ) {
-    const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
-    try {
-      const page = await context.newPage();
-      const faults: string[] = [];
-      page.on('console', (message) => faults.push(`${message.type()}: ${message.text()}`));
-      page.on('pageerror', (error) => faults.push(error.message));
-      page.on('request', (request) => {
-        if (!/^(file|data):/.test(request.url())) faults.push(`asked for ${request.url()}`);
-      });
-      await page.goto(pathToFileURL(file).href);
-      await use(page, faults);
-    } finally {
-      await context.close();
-    }
-  }
+  const opened = (options: BrowserContextOptions, use: (page: Page, faults: string[]) => Promise<void>) =>
+    openedFile(browser, file, options, use);
 
   const drawn = (page: Page) =>
     page.waitForFunction((count) => document.querySelectorAll('.drawn').length === count, pictures.length);

@@ -1,7 +1,6 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import axe from 'axe-core';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -15,6 +14,7 @@ import { openFolderLibrary } from '../../src/library/open-folder-library.ts';
 import { readTake } from '../../src/library/read-take.ts';
 import { likeMoment, type PairSound, pairVolumes } from '../../src/report/weeks/pair-sound.ts';
 import { args, browserThere, executablePath } from './chromium.ts';
+import { openedFile } from './opened-file.ts';
 
 const there = browserThere('pages on several takes in a browser');
 const lastDay = '2026-06-01';
@@ -59,26 +59,11 @@ describe.skipIf(!there)('pages on several takes in a browser', () => {
     if (folder) rmSync(folder, { recursive: true });
   });
 
-  async function opened(
+  const opened = (
     name: (typeof pages)[number],
     options: BrowserContextOptions,
     use: (page: Page, faults: string[]) => Promise<void>,
-  ) {
-    const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
-    try {
-      const page = await context.newPage();
-      const faults: string[] = [];
-      page.on('console', (message) => faults.push(`${message.type()}: ${message.text()}`));
-      page.on('pageerror', (error) => faults.push(error.message));
-      page.on('request', (request) => {
-        if (!/^(file|data|blob):/.test(request.url())) faults.push(`asked for ${request.url()}`);
-      });
-      await page.goto(pathToFileURL(join(folder, name)).href);
-      await use(page, faults);
-    } finally {
-      await context.close();
-    }
-  }
+  ) => openedFile(browser, join(folder, name), options, use);
 
   const sounds = (page: Page) =>
     page.$$eval('audio', (all) =>

@@ -1,28 +1,10 @@
-import { CommanderError } from 'commander';
 import { describe, expect, it } from 'vitest';
 import { exercisesCommand } from '../../src/cli/exercises-command.ts';
 import { listExercises } from '../../src/core/exercise/catalogue.ts';
 import { parseNotation } from '../../src/core/exercise/parse-notation.ts';
+import { runCommand } from './run-command.ts';
 
-async function run(...args: string[]) {
-  let stdout = '';
-  let stderr = '';
-  const command = exercisesCommand({
-    stdout: (text) => {
-      stdout += text;
-    },
-    stderr: (text) => {
-      stderr += text;
-    },
-  }).exitOverride();
-  try {
-    await command.parseAsync(args, { from: 'user' });
-    return { stdout, stderr, exitCode: 0 };
-  } catch (error) {
-    if (!(error instanceof CommanderError)) throw error;
-    return { stdout, stderr, exitCode: error.exitCode };
-  }
-}
+const run = (...args: string[]) => runCommand(exercisesCommand, args);
 
 describe('exercises command', () => {
   it('lists every exercise, a line each, and talks on stderr', async () => {

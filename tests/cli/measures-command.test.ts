@@ -1,27 +1,9 @@
-import { CommanderError } from 'commander';
 import { describe, expect, it } from 'vitest';
 import { measuresCommand } from '../../src/cli/measures-command.ts';
 import { measures } from '../../src/core/measures/index.ts';
+import { runCommand } from './run-command.ts';
 
-async function run(...args: string[]) {
-  let stdout = '';
-  let stderr = '';
-  const command = measuresCommand({
-    stdout: (text) => {
-      stdout += text;
-    },
-    stderr: (text) => {
-      stderr += text;
-    },
-  }).exitOverride();
-  try {
-    await command.parseAsync(args, { from: 'user' });
-    return { stdout, stderr, exitCode: 0 };
-  } catch (error) {
-    if (!(error instanceof CommanderError)) throw error;
-    return { stdout, stderr, exitCode: error.exitCode };
-  }
-}
+const run = (...args: string[]) => runCommand(measuresCommand, args);
 
 describe('measures command', () => {
   it('lists every measure with its name and what it says', async () => {

@@ -6,21 +6,9 @@ import { rubricCommand, rubricToStartFrom } from '../../src/cli/rubric-command.t
 import { readRubric } from '../../src/core/scoring/read-rubric.ts';
 import { rubrics } from '../../src/core/scoring/rubrics/index.ts';
 import { temporaryFolder } from '../formats/temporary-folder.ts';
+import { runCommand } from './run-command.ts';
 
-async function run(...args: string[]) {
-  let stdout = '';
-  let stderr = '';
-  const command = rubricCommand({
-    stdout: (text) => {
-      stdout += text;
-    },
-    stderr: (text) => {
-      stderr += text;
-    },
-  });
-  await command.parseAsync(args, { from: 'user' });
-  return { stdout, stderr };
-}
+const run = (...args: string[]) => runCommand(rubricCommand, args);
 
 const file = (value: unknown): string => {
   const path = join(temporaryFolder(), 'mine.json');

@@ -4,20 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { CommandFault } from '../../src/cli/command-fault.ts';
 import { sheetCommand } from '../../src/cli/sheet-command.ts';
 import { temporaryFolder } from '../formats/temporary-folder.ts';
+import { runCommand } from './run-command.ts';
 
-async function run(...args: string[]) {
-  const said = { stdout: '', stderr: '' };
-  const command = sheetCommand({
-    stdout: (text) => {
-      said.stdout += text;
-    },
-    stderr: (text) => {
-      said.stderr += text;
-    },
-  });
-  await command.parseAsync(args, { from: 'user' });
-  return said;
-}
+const run = (...args: string[]) => runCommand(sheetCommand, args);
 
 function file(name: string, text: string): string {
   const path = join(temporaryFolder(), name);
