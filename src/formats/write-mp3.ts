@@ -11,7 +11,16 @@ export const mp3BytesASecond = (bitRates.usual * 1000) / 8;
 /** Rates that MPEG-1, MPEG-2 (ISO 11172-3, 13818-3) and the customary MPEG 2.5 know, Hz. */
 const rates = [8000, 11025, 12000, 16000, 22050, 24000, 32000, 44100, 48000] as const;
 
-const block = 1 << 16;
+/** Frames that are handed to the encoder at once; it makes no difference to what comes out. */
+const block = 1 << 13;
+
+/** Writes a recording as an MP3 file while it comes. */
+export interface Mp3Follower {
+  /** Goes on with a recording that is the same as before and longer. */
+  goOn(recording: Source): void;
+  /** The recording is over: the file, to the last byte as if all of it had been there at once. */
+  end(recording: Source): Uint8Array;
+}
 
 /**
  * A recording as an MP3 file of constant bit rate, its channels mixed to one; read block by block. A rate that MP3
@@ -21,8 +30,17 @@ const block = 1 << 16;
  * @example await mp3Of(source) // 4 s at 48 kHz → 48 kB
  */
 export async function mp3Of(source: Source): Promise<Uint8Array> {
+  return (await followMp3(source.sampleRate)).end(source);
+}
+
+/**
+ * Begins to write a recording of that rate as an MP3 file.
+ *
+ * @example (await followMp3(48000)).end(source) // as mp3Of(source)
+ */
+export async function followMp3(rate: number): Promise<Mp3Follower> {
   const encoder = await createMp3Encoder();
-  const sampleRate = Math.round(source.sampleRate);
+  const sampleRate = Math.round(rate);
   encoder.configure({
     sampleRate,
     channels: 1,
@@ -30,12 +48,22 @@ export async function mp3Of(source: Source): Promise<Uint8Array> {
     outputSampleRate: nearestRate(sampleRate),
   });
   const parts: Uint8Array[] = [];
-  for (let from = 0; from < source.length; from += block) {
-    // The encoder gives a view of its own memory, which the next call overwrites.
-    parts.push(Uint8Array.from(encoder.encode([mixed(source, from, Math.min(source.length, from + block))])));
-  }
-  parts.push(Uint8Array.from(encoder.finalize()));
-  return joinedBytes(parts);
+  let done = 0;
+  // The encoder gives a view of its own memory, which the next call overwrites.
+  const encode = (recording: Source, to: number) => {
+    parts.push(Uint8Array.from(encoder.encode([mixed(recording, done, to)])));
+    done = to;
+  };
+  return {
+    goOn(recording) {
+      while (done + block <= recording.length) encode(recording, done + block);
+    },
+    end(recording) {
+      while (done < recording.length) encode(recording, Math.min(recording.length, done + block));
+      parts.push(Uint8Array.from(encoder.finalize()));
+      return joinedBytes(parts);
+    },
+  };
 }
 
 /** Hz of the MP3 of a recording of that rate. */

@@ -16,12 +16,14 @@ import { steady } from '../scoring/rubrics/steady.ts';
 import { scoreTake } from '../scoring/score-take.ts';
 import { envelope } from '../signal/envelope.ts';
 import { finiteSource } from '../signal/finite-source.ts';
+import { envelopeOfPeaks } from '../signal/peak-course.ts';
 import type { Source } from '../signal/source.ts';
 import type { WorkTold } from '../signal/work-told.ts';
 import { breakingPoints } from './breaking-points.ts';
 import { clickToHoldAgainst, type PlayedClick } from './click-to-hold-against.ts';
 import { compareToModel, withoutSpoilt } from './compare-to-model.ts';
 import { countedAlignment } from './counted-alignment.ts';
+import type { GatheredSound } from './gathered-sound.ts';
 import { whyNotGradable } from './gradable.ts';
 import { handsBySound, withHeardHands } from './hands-by-sound.ts';
 import type { PlayedModel } from './played-model.ts';
@@ -53,6 +55,8 @@ export interface GradeOptions {
   readonly gaps?: readonly RecordingGap[];
   /** False where there is no recording to judge, as for the notes of an electronic pad. */
   readonly check?: boolean;
+  /** What was gathered of a recording of one channel while it came; every sample of it is a number. */
+  readonly gathered?: GatheredSound;
   /** Hears how far the work has come. */
   readonly tell?: WorkTold;
 }
@@ -71,10 +75,19 @@ export function gradeHearing(
   sheet: Sheet,
   options: GradeOptions = {},
 ): TakeResult {
-  const { name = 'recording', sha256 = null, rubric = steady, discomfort = false, gaps = [] } = options;
+  const {
+    name = 'recording',
+    sha256 = null,
+    rubric = steady,
+    discomfort = false,
+    gaps = [],
+    gathered,
+  } = options;
   const { sampleRate } = source;
   const slots = layOut(sheet);
-  const shape = envelope(finiteSource(source), envelopeSlices);
+  const shape = gathered
+    ? envelopeOfPeaks(source, envelopeSlices, gathered.peaks)
+    : envelope(finiteSource(source), envelopeSlices);
   const pads = hearing.sounds.filter((sound) => sound.sound === 'pad');
   const strokes = strokesOutsideGaps(pads, gaps, sampleRate);
   const { click, warnings: clickWarnings } = clickToHoldAgainst(hearing.click, options.playedClick);
@@ -87,7 +100,9 @@ export function gradeHearing(
   const performance = withHeardHands(written, evidence, perform);
   const { alignment } = performance;
   const confirmed = evidence.says === 'confirmed' && performance.hands === 'as-written';
-  const found = options.check === false ? null : checkRecording({ source, hearing, performance, gaps });
+  const read = gathered && { channels: [gathered.features] };
+  const found =
+    options.check === false ? null : checkRecording({ source, hearing, performance, gaps, ...read });
   const reason = whyNotGradable({ peak: Math.max(...shape), hearing, slots, alignment });
 
   const warnings = [

@@ -50,13 +50,16 @@ interface CheckedRecording {
   readonly performance: Performance;
   /** Stretches known to be missing, samples. */
   readonly gaps?: HeardRecording['gaps'];
+  /** What one reading of each channel gathered, where that was done while the recording came. */
+  readonly channels?: HeardRecording['channels'];
 }
 
 /** Reads each channel once and gathers what the checks need. */
 function hearRecording(checked: CheckedRecording): HeardRecording {
   const { hearing, performance, gaps = [] } = checked;
   const source = finiteSource(checked.source);
-  const channels = Array.from({ length: source.channels }, (_, channel) => soundPass(source, channel));
+  const channels =
+    checked.channels ?? Array.from({ length: source.channels }, (_, channel) => soundPass(source, channel));
   const sound = channels.reduce((loudest, one) => (one.power > loudest.power ? one : loudest));
   const quiet = quietCourse(sound, hearing.sounds, hearing.click?.times);
   const strokes = performance.strokes.map(({ time }) => time);

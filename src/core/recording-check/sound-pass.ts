@@ -22,6 +22,14 @@ export interface SoundFeatures {
   readonly jumps: readonly Jump[];
 }
 
+/** Gathers the features of a channel while its recording comes. */
+export interface SoundFollower {
+  /** Goes on with a recording that is the same as before and longer. */
+  goOn(recording: Source): void;
+  /** The recording is over: to the last digit what one reading of all of it gathers. */
+  end(recording: Source): SoundFeatures;
+}
+
 const frameSeconds = 0.001;
 const framesPerBlock = 2048;
 /** What is found may be looked at so far before and after it, s. */
@@ -32,26 +40,36 @@ const marginSeconds = 0.22;
  * @example soundPass(source, 0).power // 0.5 for a sine at full scale
  */
 export function soundPass(source: Source, channel: number): SoundFeatures {
-  const { sampleRate, length } = source;
+  return followSound(source.sampleRate, channel).end(source);
+}
+
+/**
+ * Begins to gather the features of a channel. Blocks are read as soon as there is all that is looked at round them.
+ *
+ * @example followSound(48000, 0).end(source).power // 0.5 for a sine at full scale
+ */
+export function followSound(sampleRate: number, channel: number): SoundFollower {
   const hop = Math.max(1, Math.round(frameSeconds * sampleRate));
   const margin = hop * Math.round((marginSeconds * sampleRate) / hop);
-  const frames = Math.floor(length / hop);
-  const mean = new Float32Array(frames);
-  const bright = new Float32Array(frames);
+  const means: Float32Array[] = [];
+  const brights: Float32Array[] = [];
   const flatTops: FlatTop[] = [];
   const standStills: StandStill[] = [];
   const repeats: RepeatedBlock[] = [];
   const jumps: Jump[] = [];
   const anchors = anchorsOf(sampleRate);
+  let frames = 0;
   let energy = 0;
   let flat = 0;
-  for (let first = 0; first < frames; first += framesPerBlock) {
-    const last = Math.min(frames, first + framesPerBlock);
-    const start = first * hop - margin;
+
+  function readBlock(source: Source, last: number): void {
+    const start = frames * hop - margin;
     const block = source.read(channel, start, last * hop + margin);
+    const mean = new Float32Array(last - frames);
+    const bright = new Float32Array(last - frames);
     let i = margin;
     let before = block[i - 1]!;
-    for (let frame = first; frame < last; frame++) {
+    for (let frame = 0; frame < mean.length; frame++) {
       let sum = 0;
       let squares = 0;
       const end = i + hop;
@@ -77,10 +95,39 @@ export function soundPass(source: Source, channel: number): SoundFeatures {
     jumpsIn(block, margin, i, start, jumps);
     standStillsIn(block, margin, i, start, sampleRate, standStills);
     anchors.look(block, margin, i, start, repeats);
+    means.push(mean);
+    brights.push(bright);
+    frames = last;
   }
-  const frameRate = sampleRate / hop;
-  const power = frames === 0 ? 0 : energy / (frames * hop);
-  return { sampleRate, hop, frameRate, mean, bright, power, flatTops, standStills, repeats, jumps };
+
+  return {
+    goOn(recording) {
+      for (
+        let last = frames + framesPerBlock;
+        last * hop + margin <= recording.length;
+        last += framesPerBlock
+      )
+        readBlock(recording, last);
+    },
+    end(recording) {
+      const all = Math.floor(recording.length / hop);
+      while (frames < all) readBlock(recording, Math.min(all, frames + framesPerBlock));
+      const power = frames === 0 ? 0 : energy / (frames * hop);
+      const [mean, bright] = [joined(means, frames), joined(brights, frames)];
+      const frameRate = sampleRate / hop;
+      return { sampleRate, hop, frameRate, mean, bright, power, flatTops, standStills, repeats, jumps };
+    },
+  };
+}
+
+function joined(parts: readonly Float32Array[], length: number): Float32Array {
+  const whole = new Float32Array(length);
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
 }
 
 function keep(list: FlatTop[], found: FlatTop | null): void {

@@ -2,7 +2,7 @@ import { gradeTake } from '../../core/grade-take.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import type { EngineAnswer, EngineWish, Numbered, TakeFacts, TakeSound } from './engine-messages.ts';
 import { type HearingAlong, hearAlong } from './hear-along.ts';
-import { mp3Uri } from './mp3-uri.ts';
+import { mp3Uri, uriOf } from './mp3-uri.ts';
 import { reportOf } from './report-of.ts';
 import { sha256Of } from './sha256-of.ts';
 import { takeSource } from './take-source.ts';
@@ -18,6 +18,8 @@ type Tell = (answer: EngineAnswer, transfer?: Transferable[]) => void;
 /** Recordings that are heard while they come, by the number of the wish that began it. */
 const along = new Map<number, HearingAlong>();
 let warm = false;
+/** The MP3 of the recording that was heard last, as a data URI, and the SHA-256 of its file. */
+let lastMp3: { readonly sha256: string | null; readonly uri: string } | null = null;
 
 scope.addEventListener('message', async ({ data: { number, body } }) => {
   const tell: Tell = (answer, transfer = []) => scope.postMessage({ number, body: answer }, transfer);
@@ -47,6 +49,7 @@ async function grant(body: EngineWish, number: number, tell: Tell): Promise<void
       warm = true;
       return;
     case 'hear':
+      lastMp3 = null;
       along.set(number, hearAlong(body));
       return;
     case 'hear-more': {
@@ -58,9 +61,13 @@ async function grant(body: EngineWish, number: number, tell: Tell): Promise<void
       along.get(body.recording)?.over();
       return;
     case 'grade-heard': {
-      const { result, bytes } = await along.get(body.recording)!.grade(body.facts);
+      const heard = along.get(body.recording)!;
+      const { result, bytes } = await heard.grade(body.facts);
       along.delete(body.recording);
-      return tell({ answer: 'result', result, bytes }, [bytes.buffer]);
+      tell({ answer: 'result', result, bytes }, [bytes.buffer]);
+      const mp3 = heard.mp3();
+      lastMp3 = mp3 && { sha256: result.recording.sha256, uri: uriOf(mp3) };
+      return;
     }
     case 'leave':
       along.delete(body.recording);
@@ -86,7 +93,9 @@ async function report(result: TakeResult, sound: TakeSound | null, tell: Tell): 
   const opened = sound === null ? null : await takeSource(sound, result.recording.name);
   if (opened?.ok === false) return tell({ answer: 'fault', sentence: opened.sentence, unreadable: true });
   try {
-    tell({ answer: 'report', html: await reportOf(result, opened?.source ?? null) });
+    const { sha256 } = result.recording;
+    const uri = sha256 !== null && lastMp3?.sha256 === sha256 ? lastMp3.uri : undefined;
+    tell({ answer: 'report', html: await reportOf(result, opened?.source ?? null, uri) });
   } finally {
     opened?.close();
   }

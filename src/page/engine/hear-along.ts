@@ -1,5 +1,6 @@
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { gradeTake } from '../../core/grade-take.ts';
+import { type GatheredSound, gatherSound } from '../../core/grading/gathered-sound.ts';
 import { gradeHearing } from '../../core/grading/grade-hearing.ts';
 import { type LiveHeard, liveStrokes } from '../../core/onsets/live-strokes.ts';
 import type { Hearing } from '../../core/onsets/stroke.ts';
@@ -7,6 +8,7 @@ import { growingSource } from '../../core/signal/growing-source.ts';
 import { growingWav } from '../../formats/growing-wav.ts';
 import type { TakeFacts } from './engine-messages.ts';
 import type { HeardResult } from './heard-recording.ts';
+import { mp3Along } from './mp3-along.ts';
 import { sha256Of } from './sha256-of.ts';
 
 /** A recording in the engine's worker, heard and written as a file while it comes. */
@@ -16,6 +18,15 @@ export interface HearingAlong {
   /** Nothing more comes: settles what was heard. */
   over(): void;
   grade(facts: TakeFacts): Promise<HeardResult>;
+  /** The recording as an MP3, once it is over; null where that wasn't to be had. */
+  mp3(): Uint8Array | null;
+}
+
+interface Settled {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly digest: Promise<string>;
+  readonly hearing: Hearing;
+  readonly gathered: GatheredSound;
 }
 
 /** What is to be heard. */
@@ -37,19 +48,22 @@ export function hearAlong({ sampleRate, sheet: played, live: followed }: AlongWi
   const recording = growingSource(sampleRate);
   const wav = growingWav(sampleRate);
   const live = liveStrokes();
+  const gathering = gatherSound(sampleRate);
+  const mp3 = mp3Along(sampleRate);
   let length = 0;
   let rehearsed = followed;
   const append = (samples: Float32Array) => {
     recording.add(length, wav.add(samples));
     length += samples.length;
   };
-  let end: { bytes: Uint8Array<ArrayBuffer>; digest: Promise<string>; hearing: Hearing } | undefined;
+  let end: Settled | undefined;
   function settled() {
     if (end === undefined) {
       const bytes = wav.bytes();
       // The digest is worked out beside the hearing.
       const digest = sha256Of(bytes);
-      end = { bytes, digest, hearing: live.listening.end(recording.source()) };
+      const source = recording.source();
+      end = { bytes, digest, hearing: live.listening.end(source), gathered: gathering.end(source) };
     }
     return end;
   }
@@ -58,6 +72,8 @@ export function hearAlong({ sampleRate, sheet: played, live: followed }: AlongWi
       if (at > length) append(new Float32Array(at - length));
       append(samples.subarray(length - at));
       const heard = live.goOn(recording.source());
+      gathering.goOn(recording.source());
+      mp3.goOn(recording.source());
       if (!rehearsed && length > rehearsedAt * sampleRate) {
         rehearsed = true;
         gradeTake(recording.source(), played);
@@ -66,9 +82,11 @@ export function hearAlong({ sampleRate, sheet: played, live: followed }: AlongWi
     },
     over: () => void settled(),
     async grade({ sheet, ...known }) {
-      const { bytes, digest, hearing } = settled();
+      const { bytes, digest, hearing, gathered } = settled();
       const sha256 = await digest;
-      return { result: gradeHearing(recording.source(), hearing, sheet, { ...known, sha256 }), bytes };
+      const options = { ...known, sha256, gathered };
+      return { result: gradeHearing(recording.source(), hearing, sheet, options), bytes };
     },
+    mp3: () => mp3.end(recording.source()),
   };
 }

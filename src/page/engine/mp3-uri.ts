@@ -8,5 +8,8 @@ const mostSound = 900;
 export async function mp3Uri(source: Source): Promise<string | null> {
   if (source.length > mostSound * source.sampleRate) return null;
   const { mp3Of } = await import('../../formats/write-mp3.ts');
-  return `data:audio/mpeg;base64,${base64(await mp3Of(source))}`;
+  return uriOf(await mp3Of(source));
 }
+
+/** An MP3 as a data URI. */
+export const uriOf = (mp3: Uint8Array): string => `data:audio/mpeg;base64,${base64(mp3)}`;

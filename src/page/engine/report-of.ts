@@ -8,11 +8,14 @@ import { base64 } from './base64.ts';
 import { mp3Uri } from './mp3-uri.ts';
 import { withDigests } from './with-digests.ts';
 
-/** The report on a take as one HTML file, with its sound where there is one that isn't too long. */
-export async function reportOf(result: TakeResult, source: Source | null): Promise<string> {
+/**
+ * The report on a take as one HTML file, with its sound where there is one that isn't too long; `uri` is that sound as an
+ * MP3 where it is known already.
+ */
+export async function reportOf(result: TakeResult, source: Source | null, uri?: string): Promise<string> {
   const parts = await import('virtual:report-parts');
   const { clientScript, listeningScript, filesScript, fontFaces } = parts;
-  const sound = source === null ? null : await reportSound(result, source);
+  const sound = source === null ? null : await reportSound(result, source, uri);
   return withDigests((sha256) =>
     reportHtml(result, {
       images: {},
@@ -31,8 +34,12 @@ function pack(contents: string | Uint8Array): string {
   return base64(gzipSync(bytes, { level: 9 }));
 }
 
-async function reportSound({ strokes }: TakeResult, source: Source): Promise<ReportSound | null> {
-  const uri = await mp3Uri(source);
+async function reportSound(
+  { strokes }: TakeResult,
+  source: Source,
+  known: string | undefined,
+): Promise<ReportSound | null> {
+  const uri = known ?? (await mp3Uri(source));
   if (uri === null) return null;
   const { nearestRate } = await import('../../formats/write-mp3.ts');
   const print = soundPrint(source, strokes);

@@ -3,6 +3,7 @@ import { gradeTake } from '../../../src/core/grade-take.ts';
 import { memoryBytes } from '../../../src/formats/memory-bytes.ts';
 import { riffLayout } from '../../../src/formats/riff-layout.ts';
 import { wavSource } from '../../../src/formats/wav-source.ts';
+import { mp3Of } from '../../../src/formats/write-mp3.ts';
 import { sha256Hex } from '../../../src/library/sha256-hex.ts';
 import { hearAlong } from '../../../src/page/engine/hear-along.ts';
 import { openedSample } from '../../support/opened-sample.ts';
@@ -26,6 +27,8 @@ describe('hearAlong', () => {
         const heard = along.add(from, samples.slice(from, at + 1024));
         expect(heard === null).toBe(!live);
         told += heard?.strokes.length ?? 0;
+        // Blocks come one by one, and what is loaded meanwhile has its turn.
+        if (at % 65_536 === 0) await new Promise((resolve) => setTimeout(resolve));
       }
       along.over();
       const facts = { name: 'monday.wav', sheet, gaps: [missing] };
@@ -36,6 +39,7 @@ describe('hearAlong', () => {
       const sha256 = await sha256Hex(bytes);
       const atOnce = gradeTake(wavSource(memoryBytes(bytes), opened.layout), sheet, { ...known, sha256 });
       expect(result).toEqual(atOnce);
+      expect(along.mp3()).toEqual(await mp3Of(wavSource(memoryBytes(bytes), opened.layout)));
       expect(result.grading).toEqual({ state: 'graded' });
       expect(result.recording.duration).toBeCloseTo(length / sampleRate, 6);
       if (live) expect(told).toBeGreaterThan(0.9 * result.strokes.time.length);
