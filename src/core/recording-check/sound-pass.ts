@@ -1,3 +1,4 @@
+import { joined } from '../signal/joined.ts';
 import type { Source } from '../signal/source.ts';
 import { type FlatTop, flatTopAt, flatTopStep, leastTop } from './flat-top.ts';
 import { type Jump, jumpsIn } from './jump.ts';
@@ -113,21 +114,11 @@ export function followSound(sampleRate: number, channel: number): SoundFollower 
       const all = Math.floor(recording.length / hop);
       while (frames < all) readBlock(recording, Math.min(all, frames + framesPerBlock));
       const power = frames === 0 ? 0 : energy / (frames * hop);
-      const [mean, bright] = [joined(means, frames), joined(brights, frames)];
+      const [mean, bright] = [joined(means), joined(brights)];
       const frameRate = sampleRate / hop;
       return { sampleRate, hop, frameRate, mean, bright, power, flatTops, standStills, repeats, jumps };
     },
   };
-}
-
-function joined(parts: readonly Float32Array[], length: number): Float32Array {
-  const whole = new Float32Array(length);
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
 }
 
 function keep(list: FlatTop[], found: FlatTop | null): void {

@@ -1,11 +1,11 @@
 import type { ClickPlan } from '../../core/click-track/click-plan.ts';
 import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
+import { joined } from '../../core/signal/joined.ts';
 import type { HeardRecording } from '../engine/heard-recording.ts';
 import { delayInUse } from './calibration/delay-in-use.ts';
 import { delaysOf } from './calibration/kept-delays.ts';
 import { looksWireless } from './calibration/looks-wireless.ts';
 import { loadCapture, startCapture } from './capture/start-capture.ts';
-import { joined } from './joined.ts';
 import { keepScreenAwake } from './keep-screen-awake.ts';
 import { writeTake } from './kept/take-writer.ts';
 import { judgeRoom } from './meter/judge-room.ts';

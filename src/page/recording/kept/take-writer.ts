@@ -1,4 +1,4 @@
-import { joined } from '../joined.ts';
+import { joined } from '../../../core/signal/joined.ts';
 import { encodeHead, encodeNote, encodeSamples, type TakeHead, type TakeNote } from './chunk-file.ts';
 import { lockOf, unfinishedFolder, type WriterAnswer, type WriterWish } from './writer-messages.ts';
 

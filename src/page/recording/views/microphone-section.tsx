@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { joined } from '../../../core/signal/joined.ts';
 import { Choice } from '../../shell/choice.tsx';
-import { joined } from '../joined.ts';
 import { judgeRoom, type RoomNoise } from '../meter/judge-room.ts';
 import type { Microphone } from '../open-microphone.ts';
 import { listInputs, type OutputDevice } from '../output-device.ts';
