@@ -3,9 +3,10 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openRecording } from '../../src/formats/open-recording.ts';
-import { mp3BytesASecond, mp3Of, nearestRate } from '../../src/formats/write-mp3.ts';
+import { followMp3, mp3BytesASecond, mp3Of, nearestRate } from '../../src/formats/write-mp3.ts';
 import { describeProgram } from '../programs.ts';
 import { floatSource } from '../support/float-source.ts';
+import { whiteNoise } from '../support/signals.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 /** Delay of a decoder that takes nothing off, samples: LAME's technical FAQ, 576 + 529. */
@@ -26,6 +27,15 @@ describe('mp3Of', () => {
     expect(bytes[2]! >> 4).toBe(bitRate);
     expect((bytes[2]! >> 2) & 3).toBe(rateBits);
     expect(bytes[3]! >> 6).toBe(0b11);
+  });
+
+  it('makes the same file of a recording that comes in pieces', async () => {
+    const samples = whiteNoise(150_000, 0.2, 3);
+    const follower = await followMp3(44_100);
+    for (const come of [10, 9000, 8192 * 3, 70_001, 149_999])
+      follower.goOn(floatSource(44_100, samples.slice(0, come)));
+    const whole = floatSource(44_100, samples);
+    expect(follower.end(whole)).toEqual(await mp3Of(whole));
   });
 
   it('takes the bytes it says', async () => {
