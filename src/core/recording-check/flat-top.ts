@@ -24,9 +24,22 @@ export function flatTopAt(block: Float32Array, i: number, samples: number, start
   const level = block[i - 1]!;
   if (first < 1) return null;
   const sign = level > 0 ? 1 : -1;
-  const rise = sign * (block[first]! - block[first - 1]!);
-  const fall = sign * (block[i - 1]! - block[i]!);
-  if (rise < steepest || fall < steepest) return null;
-  const beyond = (((rise + fall) / 2) * (samples - 1)) / 4;
+  const rise = edge(block, first, -1, sign);
+  const fall = edge(block, i - 1, 1, sign);
+  if (rise.step < steepest || fall.step < steepest) return null;
+  const width = samples - 1 + rise.before + fall.before;
+  const beyond = (((rise.slope + fall.slope) / 2) * width) / 4;
   return { at: start + first, samples, level, overDb: 20 * Math.log10(1 + beyond / Math.abs(level)) };
+}
+
+/**
+ * Where the wave reached the cut beside its outermost sample `at`, in the direction `out`: its slope there, a sample, the
+ * step to that sample, which the cut may have shortened, and how long before it the cut began, samples.
+ */
+function edge(block: Float32Array, at: number, out: 1 | -1, sign: number) {
+  const outside = block[at + out]!;
+  const step = sign * (block[at]! - outside);
+  const earlier = sign * (outside - (block[at + 2 * out] ?? outside));
+  const slope = earlier > 0 ? earlier : step;
+  return { step, slope, before: Math.min(1, step / slope) };
 }
