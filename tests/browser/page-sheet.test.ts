@@ -41,7 +41,7 @@ describe.skipIf(!browserThere('sheets on the page'))('sheets on the page', () =>
       expect(await page.getByText('bare.musicxml').count()).toBe(1);
 
       await open(file('noise.sheet', '\u0000\u0001'));
-      await page.getByText('“noise.sheet” is no sheet').waitFor();
+      await page.getByText('"noise.sheet" is no sheet').waitFor();
       await open(file('plain.sheet', '>RLR >LRL ; name: Plain\n'));
       await page.getByText('plain.sheet').waitFor();
       expect(faults).toEqual([]);

@@ -18,15 +18,15 @@ export function HowItWorks() {
           into it.
         </li>
         <li>
-          Press “Play and record”. One bar is counted in; then play. The take ends by itself after the last
-          beat, or when you press “Stop”, the space bar or a pedal.
+          Press "Play and record". One bar is counted in; then play. The take ends by itself after the last
+          beat, or when you press "Stop", the space bar or a pedal.
         </li>
       </ol>
       <h2 id="speaker-or-headphones">Speaker or headphones</h2>
       <p>
         From a speaker, the click is heard in the recording, found and taken out of it, and your strokes are
         held against it. In headphones it isn't in the recording; then the page has to know how long the sound
-        takes to you and back. It measures that once for each output (see “Microphone”). Until then, and with
+        takes to you and back. It measures that once for each output (see "Microphone"). Until then, and with
         wireless headphones always, it says nothing of ahead or behind; everything else is told all the same.
       </p>
       <h2>What the figures say</h2>
@@ -43,7 +43,7 @@ export function HowItWorks() {
       </p>
       <h2>On a phone, and without a net</h2>
       <p>
-        After the first visit the page works without a net. “Install” or “Add to home screen” in the browser's
+        After the first visit the page works without a net. "Install" or "Add to home screen" in the browser's
         menu puts it beside your other apps; then a recording made elsewhere can be shared to it.
       </p>
       <h2>Look after yourself</h2>

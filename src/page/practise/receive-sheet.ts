@@ -17,7 +17,7 @@ export async function receiveSheet(sheetText: string): Promise<string | null> {
     const kept = `${outcome === 'kept' ? 'Kept as an assignment' : 'This assignment is kept already'}${due}.`;
     if (player === null || personId === player || personId === null) return kept;
     const name = (await library.listPeople()).find(({ id }) => id === personId)?.name ?? '';
-    return `${kept} It is for ${name}, and somebody else plays now: choose ${name} under “Who plays”, so that takes count.`;
+    return `${kept} It is for ${name}, and somebody else plays now: choose ${name} under "Who plays", so that takes count.`;
   } catch (error) {
     return `The sheet can be played, but not kept as an assignment: ${faultInWords(error)}`;
   }

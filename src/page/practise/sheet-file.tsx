@@ -69,7 +69,7 @@ interface ReadSheet {
 }
 
 async function sheetOf(file: File): Promise<ReadSheet> {
-  const none = `“${file.name}” is no sheet: a sheet is a short text file, such as week-7.sheet, or a score (MusicXML).`;
+  const none = `"${file.name}" is no sheet: a sheet is a short text file, such as week-7.sheet, or a score (MusicXML).`;
   if (file.size > mostBytes) return { text: null, said: none };
   try {
     const bytes = new Uint8Array(await file.arrayBuffer());

@@ -19,7 +19,7 @@ export function figures(result: TakeResult): string {
     const heading = `<tr class="group"><th colspan="4" scope="colgroup">${escapeHtml(title)}</th></tr>`;
     return `<tbody>${groups.length > 1 ? heading : ''}${rows.join('')}</tbody>`;
   });
-  const inside = `<p class="note">Each row gives the value, the range it likely lies in, and the strokes it rests on. “Likely between” is a range made so that it holds the true figure in about 95 of 100 such takes.</p>
+  const inside = `<p class="note">Each row gives the value, the range it likely lies in, and the strokes it rests on. "Likely between" is a range made so that it holds the true figure in about 95 of 100 such takes.</p>
 <table class="figures"><thead><tr><th scope="col">What</th><th scope="col" class="number">Value</th>
 <th scope="col" class="number">Likely between</th><th scope="col" class="number">Strokes</th></tr></thead>${bodies.join('')}</table>`;
   return `<section id="figures">${fold('<h2>All figures</h2>', inside)}</section>`;

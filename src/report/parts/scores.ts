@@ -14,6 +14,6 @@ The figures that could be measured stand below.</p></section>`;
   const chart = chartList.find(({ id }) => id === 'score-overview')!;
   return `<section id="scores"><h2>Scores</h2>
 ${picture(result, images, chart)}
-<p class="note">Marked by the rubric “${escapeHtml(found.rubric)}”: from ${secureScore} a score is secure, from
+<p class="note">Marked by the rubric "${escapeHtml(found.rubric)}": from ${secureScore} a score is secure, from
 ${nearlyScore} nearly there. The thin line is the range in which the score likely lies; a longer take narrows it.</p></section>`;
 }

@@ -117,7 +117,7 @@ function listen(takes: TakePair['takes'], both: boolean): string {
 <label><input type="checkbox" id="pair-matched"> equally loud: the louder take is turned down</label>
 <p id="pair-said" role="status" class="note"></p></div>`;
   return `<section id="listen"><h2>Listen to both</h2>
-<p class="note">Begin softly, above all in headphones. Without “equally loud” you hear both as they were recorded; what sounds louder easily seems better.</p>
+<p class="note">Begin softly, above all in headphones. Without "equally loud" you hear both as they were recorded; what sounds louder easily seems better.</p>
 <div class="two">${players.join('')}</div>${both ? controls : ''}</section>`;
 }
 

@@ -115,7 +115,7 @@ export function TakeRemarks({ takeId, remarks, duration, wanted, play, changed }
       </form>
       {play !== null && (
         <p class="quiet">
-          While you listen in the report below, “Remark here” takes over the moment that you hear.
+          While you listen in the report below, "Remark here" takes over the moment that you hear.
         </p>
       )}
       <p class="fault" role="status">
