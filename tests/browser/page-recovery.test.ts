@@ -97,7 +97,9 @@ describe.skipIf(!browserThere(what))(what, () => {
 
 const opened = "the microphone's view with a microphone";
 describe.skipIf(!browserThere(opened))(opened, () => {
-  it('is accessible in light and dark, and meets fingers', { timeout: 60_000 }, async () => {
+  it('is accessible in light and dark, meets fingers, and knows a wireless output by its name', {
+    timeout: 60_000,
+  }, async () => {
     const folder = mkdtempSync(join(tmpdir(), 'evenhand-view-'));
     const served = await runningPage();
     const context = await withMicrophone(folder, wav);
@@ -123,6 +125,19 @@ describe.skipIf(!browserThere(opened))(opened, () => {
       await page.getByText(/Loudest lately: −\d+ dB/).waitFor();
       await page.getByRole('button', { name: 'Listen to the quiet' }).click();
       await page.getByText(/the noise lies at −\d+ dB/).waitFor({ timeout: 8000 });
+      // Other headphones are plugged in: what their name says is said before anything is measured.
+      await page.evaluate(() => {
+        const devices = navigator.mediaDevices;
+        const headset = {
+          kind: 'audiooutput',
+          deviceId: 'default',
+          label: 'Headset (Bluetooth)',
+          groupId: '',
+        };
+        Object.assign(devices, { enumerateDevices: async () => [headset] });
+        devices.dispatchEvent(new Event('devicechange'));
+      });
+      await page.getByText('This output is a wireless one, going by its name').waitFor();
     } finally {
       await context.close();
       served.close();

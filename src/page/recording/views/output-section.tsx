@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { Choice } from '../../shell/choice.tsx';
 import { calibrateDelay } from '../calibration/calibrate-delay.ts';
 import { delaysOf, type KeptDelay } from '../calibration/kept-delays.ts';
+import { looksWireless } from '../calibration/looks-wireless.ts';
 import {
   canChooseOutput,
   chooseOutput,
@@ -36,15 +37,20 @@ export function OutputSection({ microphone, volume, busy, setBusy }: SoundingSec
     return () => navigator.mediaDevices.removeEventListener('devicechange', again);
   }, [microphone]);
   const task = useTask(async (stop, progress) => {
+    const outputId = (await currentOutput(context)).id;
     const outcome = await calibrateDelay(microphone, { volume, stop, progress });
     await look();
-    return outcome;
+    return { outputId, outcome };
   }, setBusy);
   const choose = async (id: string) => {
     await chooseOutput(context, id === 'default' ? '' : id);
     await look();
   };
-  const words = task.outcome === null ? null : calibrationWords(task.outcome);
+  // A measurement is of the output that it was made on; a wireless one's name needs none.
+  const isWireless = output !== null && looksWireless(output.label, null) !== null;
+  const made = task.outcome?.outputId === output?.id ? (task.outcome?.outcome ?? null) : null;
+  const said = isWireless ? ({ state: 'wireless', by: 'name', latency: null } as const) : made;
+  const words = said === null ? null : calibrationWords(said);
   const chosen = output?.id.startsWith('default') ? 'default' : (output?.id ?? 'default');
   return (
     <section aria-labelledby="output-title">
