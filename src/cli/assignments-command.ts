@@ -1,16 +1,10 @@
 import type { Command } from 'commander';
-import { parseSheet } from '../core/exercise/parse-sheet.ts';
-import { writeSheet } from '../core/exercise/write-sheet.ts';
 import { assignmentWords, playedWords } from '../core/progress/assignment-words.ts';
 import { outputFaultSentence } from '../formats/output-fault-sentence.ts';
 import { writeAtomically } from '../formats/write-atomically.ts';
 import { assignmentPlays } from '../library/assignment-plays.ts';
-import {
-  deleteAssignment,
-  finishAssignment,
-  type ListedAssignment,
-  listAssignments,
-} from '../library/assignments.ts';
+import { assignmentSheet } from '../library/assignment-sheet.ts';
+import { deleteAssignment, finishAssignment, listAssignments } from '../library/assignments.ts';
 import { listPeople } from '../library/people.ts';
 import { CommandFault } from './command-fault.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
@@ -30,7 +24,7 @@ interface Options extends LibraryOption {
 
 const help = `
 Examples:
-  evenhand assignments set week-7.sheet --player Mirelle --due 2026-12-01
+  evenhand assignments set week-7.sheet --player Mirelle --due 2026-12-01 --bpm 96
   evenhand assignments --player Mirelle
   evenhand assignments done newest
 
@@ -114,14 +108,4 @@ export function assignmentsCommand(output: CommandOutput = toProcess): Command {
       }),
     );
   return withLibraryParts(command, [assignmentsSetCommand(output), done, write, remove]);
-}
-
-/** An assignment as the text of a sheet with its headings. */
-function assignmentSheet({ sheetText, dueDay, note, bpm }: ListedAssignment, player: string): string {
-  const parsed = parseSheet(sheetText);
-  if (!parsed.ok) return sheetText;
-  const lines = parsed.sheet.lines.map((line) => (bpm === null ? line : { ...line, bpm }));
-  const assigned = { player, due: dueDay, note };
-  const said = player !== '' || dueDay !== null || note !== '';
-  return writeSheet({ title: parsed.sheet.title, lines, ...(said ? { assigned } : {}) });
 }

@@ -1,14 +1,13 @@
 import { Command } from 'commander';
 import { assignmentWords, playedWords } from '../core/progress/assignment-words.ts';
 import { dayNumber, dayOf } from '../core/progress/day-number.ts';
-import type { Lesson } from '../core/progress/lesson.ts';
 import { realChanges } from '../core/progress/periods-compared.ts';
 import { minuteWords } from '../core/progress/practice-words.ts';
 import { verdictWords } from '../core/progress/progress-words.ts';
-import { rounded } from '../core/result/figures.ts';
+import { weakWords } from '../core/progress/weak-line-words.ts';
 import { measureName } from '../core/result/names.ts';
-import { lessonOf } from '../library/lesson.ts';
-import { listPeople } from '../library/people.ts';
+import { type LessonOfPlayer, lessonOf, lessonsOf } from '../library/lesson.ts';
+import type { LibraryDb } from '../library/library.ts';
 import { CommandFault } from './command-fault.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
 import { findPlayer } from './library/find-player.ts';
@@ -38,7 +37,7 @@ where three days on each side carry it.
 /** Lessons are a week apart, common practice. */
 const usualDays = 7;
 
-/** The command that prepares a lesson: what was asked, what was played, what is most uneven, what changed. */
+/** The command that prepares a lesson: what was asked, what was played, what is weakest, what changed. */
 export function lessonCommand(output: CommandOutput = toProcess): Command {
   const command = new Command('lesson')
     .description('Prepare a lesson: what was asked and played since the last one, and what changed.')
@@ -60,10 +59,10 @@ export function lessonCommand(output: CommandOutput = toProcess): Command {
           `--since ${typed} lies in the future. Write the day of the last lesson.`,
         );
       const since = typed ?? dayOf(dayNumber(today) - usualDays);
-      const people = player === undefined ? await listPeople(db) : [await findPlayer(db, player)];
-      const lessons: { readonly player: string; readonly lesson: Lesson }[] = [];
-      for (const { id, name } of people)
-        lessons.push({ player: name, lesson: await lessonOf(db, { personId: id, since, today }) });
+      const lessons =
+        player === undefined
+          ? await lessonsOf(db, { since, today })
+          : [await lessonWith(db, player, { since, today })];
       if (report !== undefined) {
         const { lessonHtml, lessonsHtml } = await import('./weeks/lesson-html.ts');
         const html =
@@ -79,7 +78,16 @@ export function lessonCommand(output: CommandOutput = toProcess): Command {
   );
 }
 
-function lessonText({ player, lesson }: { readonly player: string; readonly lesson: Lesson }): string {
+async function lessonWith(
+  db: LibraryDb,
+  typed: string,
+  days: { readonly since: string; readonly today: string },
+): Promise<LessonOfPlayer> {
+  const { id, name } = await findPlayer(db, typed);
+  return { player: name, lesson: await lessonOf(db, { personId: id, ...days }) };
+}
+
+function lessonText({ player, lesson }: LessonOfPlayer): string {
   const { assignments, since, today, days, weakest, exercises, discomfortDays } = lesson;
   const takes = days.reduce((sum, day) => sum + day.takes, 0);
   const minutes = days.reduce((sum, day) => sum + day.recordedMinutes + day.writtenMinutes, 0);
@@ -98,8 +106,8 @@ function lessonText({ player, lesson }: { readonly player: string; readonly less
     ),
     `  Played: ${takes} take${takes === 1 ? '' : 's'} on ${days.length} day${days.length === 1 ? '' : 's'}, ${minuteWords(minutes)}`,
     ...weakest.map(
-      ({ label, spread: { value, low, high }, apart }) =>
-        `  Most uneven: ${printable(label)}, ${rounded(value)} % of a partial (${rounded(low)} to ${rounded(high)})${apart ? '' : ', not clearly apart from the others'}`,
+      (line) =>
+        `  Weakest: ${printable(line.label)}, ${weakWords(line)}${line.apart ? '; clearly weaker than the others' : ', not clearly apart from the others'}`,
     ),
     ...(changes.length > 0 || takes === 0 ? changes : ['  Changed: nothing that these days can show']),
   ].join('\n');

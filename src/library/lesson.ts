@@ -1,10 +1,12 @@
 import type { Lesson } from '../core/progress/lesson.ts';
+import { weighedFigures } from '../core/progress/line-mark.ts';
 import { exercisesCompared } from '../core/progress/periods-compared.ts';
 import { type PlayedLine, weakestLines } from '../core/progress/weakest-lines.ts';
 import { assignmentPlays } from './assignment-plays.ts';
 import { listAssignments } from './assignments.ts';
 import type { LibraryDb } from './library.ts';
-import { listLinePlays } from './line-plays.ts';
+import { type LinePlay, listLinePlays } from './line-plays.ts';
+import { listPeople } from './people.ts';
 import { playedExercises } from './played-exercises.ts';
 import { type ExerciseCourse, exerciseCourse } from './player-progress.ts';
 import { listDiscomfort, practiceDays } from './practice.ts';
@@ -16,18 +18,51 @@ interface AskedLesson {
 }
 
 const weakLines = 2;
-const spreadShare = 'timing-spread-share';
-const fewestLeft = 12;
+/** A figure from fewer strokes says too little of a line. Our judgement. */
+const fewestStrokes = 12;
 
 /** Gathers what a lesson looks back on: from the day of the last one up to today. */
-export async function lessonOf(db: LibraryDb, { personId, since, today }: AskedLesson): Promise<Lesson> {
+export async function lessonOf(db: LibraryDb, asked: AskedLesson): Promise<Lesson> {
+  return judgedTogether([await gathered(db, asked)], asked.since)[0]!;
+}
+
+/** A player of a studio and the lesson with them. Names are untrusted. */
+export interface LessonOfPlayer {
+  readonly player: string;
+  readonly lesson: Lesson;
+}
+
+/** The lessons with everyone: what is said to have changed holds for all of them together. */
+export async function lessonsOf(
+  db: LibraryDb,
+  { since, today }: Omit<AskedLesson, 'personId'>,
+): Promise<readonly LessonOfPlayer[]> {
+  const people = await listPeople(db);
+  const all: Gathered[] = [];
+  for (const { id } of people) all.push(await gathered(db, { personId: id, since, today }));
+  return judgedTogether(all, since).map((lesson, i) => ({ player: people[i]!.name, lesson }));
+}
+
+interface Gathered extends Omit<Lesson, 'exercises'> {
+  readonly played: readonly ExerciseCourse[];
+}
+
+function judgedTogether(all: readonly Gathered[], since: string): readonly Lesson[] {
+  const compared = exercisesCompared(
+    all.flatMap(({ played }) => played.map(({ plays }) => plays)),
+    since,
+  );
+  let at = 0;
+  return all.map(({ played, ...lesson }) => ({
+    ...lesson,
+    exercises: played.map(({ exercise, progress }) => ({ exercise, progress, compared: compared[at++]! })),
+  }));
+}
+
+async function gathered(db: LibraryDb, { personId, since, today }: AskedLesson): Promise<Gathered> {
   const played: ExerciseCourse[] = [];
   for (const exercise of await playedExercises(db, personId, since))
     played.push(await exerciseCourse(db, { personId, today, exercise }));
-  const compared = exercisesCompared(
-    played.map(({ plays }) => plays),
-    since,
-  );
   const lines = (await Promise.all(played.map(({ exercise }) => newestLine(db, exercise, personId, since))))
     .flat()
     .slice(0, 200);
@@ -39,8 +74,7 @@ export async function lessonOf(db: LibraryDb, { personId, since, today }: AskedL
     assignments: await assignmentsOf(db, personId, since),
     days: await practiceDays(db, days),
     weakest: weakestLines(lines, weakLines),
-    lines: lines.length,
-    exercises: played.map(({ exercise, progress }, i) => ({ exercise, progress, compared: compared[i]! })),
+    played,
     remarks: await remarksSince(db, personId, since),
     discomfortDays: [...new Set(discomfort.map(({ day }) => day))],
   };
@@ -53,13 +87,22 @@ async function newestLine(
   since: string,
 ): Promise<PlayedLine[]> {
   const plays = await listLinePlays(db, { personId, exerciseId: exercise.id, fromDay: since });
-  const newest = plays.findLast(({ figures }) => figures[spreadShare] !== undefined);
+  const measured = plays.map((play) => ({ ...play, figures: weighed(play) }));
+  const newest = measured.findLast(({ figures }) => Object.keys(figures).length > 0);
   if (newest === undefined) return [];
-  const [value, low, high, strokes] = newest.figures[spreadShare]!;
-  if (strokes < fewestLeft) return [];
-  const { takeId, place, day, bpm, bpmPlayed } = newest;
+  const { takeId, place, day, bpm, bpmPlayed, pad, sticks, device, figures } = newest;
   const { id: exerciseId, label } = exercise;
-  return [{ exerciseId, label, takeId, place, day, bpm: bpm ?? bpmPlayed, spread: { value, low, high } }];
+  const setUp = JSON.stringify([pad, sticks, device]);
+  return [{ exerciseId, label, takeId, place, day, bpm: bpm ?? bpmPlayed, setUp, figures }];
+}
+
+function weighed({ figures }: LinePlay): PlayedLine['figures'] {
+  return Object.fromEntries(
+    weighedFigures.flatMap(({ id }) => {
+      const [value, low, high, strokes] = figures[id] ?? [0, 0, 0, 0];
+      return strokes < fewestStrokes ? [] : [[id, { value, low, high }]];
+    }),
+  );
 }
 
 async function assignmentsOf(db: LibraryDb, personId: string, since: string): Promise<Lesson['assignments']> {

@@ -11,13 +11,14 @@ import { deleteTakes } from './delete-takes.ts';
 import { filterChoices } from './filter-choices.ts';
 import { judgedGuesses, keepGuess, listGuesses } from './guess.ts';
 import { keepTake } from './keep-take.ts';
+import { lessonOf, lessonsOf } from './lesson.ts';
 import type { Library } from './library.ts';
 import { listLinePlays } from './line-plays.ts';
 import { listSheets } from './list-sheets.ts';
 import { countTakes, listTakes } from './list-takes.ts';
 import { deletePerson, giveTake, mergePeople } from './move-people.ts';
 import type { NewTake } from './new-take.ts';
-import { openAssignments } from './open-assignments.ts';
+import { assignmentsPlayed, openAssignments } from './open-assignments.ts';
 import { addPerson, changePerson, listPeople, type Person } from './people.ts';
 import { nextTempoOf, playerProgress } from './player-progress.ts';
 import {
@@ -78,12 +79,15 @@ export const libraryCalls = {
   listSetUps: ({ db }: Library, asked: Of<typeof listSetUps>) => listSetUps(db, asked),
   playerProgress: ({ db }: Library, asked: Of<typeof playerProgress>) => playerProgress(db, asked),
   nextTempoOf: ({ db }: Library, asked: Of<typeof nextTempoOf>) => nextTempoOf(db, asked),
+  lessonOf: ({ db }: Library, asked: Of<typeof lessonOf>) => lessonOf(db, asked),
+  lessonsOf: ({ db }: Library, asked: Of<typeof lessonsOf>) => lessonsOf(db, asked),
   listLinePlays: ({ db }: Library, asked: Of<typeof listLinePlays>) => listLinePlays(db, asked),
 
   setAssignment: ({ db }: Library, assignment: Assignment) => setAssignment(db, assignment),
   listAssignments: ({ db }: Library, asked: Of<typeof listAssignments>) => listAssignments(db, asked),
   receiveAssignment: ({ db }: Library, sheet: Of<typeof receiveAssignment>) => receiveAssignment(db, sheet),
   openAssignments: ({ db }: Library, personId: string | null) => openAssignments(db, personId),
+  assignmentsPlayed: ({ db }: Library) => assignmentsPlayed(db),
   finishAssignment: ({ db }: Library, change: Of<typeof finishAssignment>) => finishAssignment(db, change),
   deleteAssignment: ({ db }: Library, id: string) => deleteAssignment(db, id),
 

@@ -2,7 +2,7 @@ import { type AssignmentPlay, assignmentPlays } from './assignment-plays.ts';
 import { type ListedAssignment, listAssignments } from './assignments.ts';
 import type { LibraryDb } from './library.ts';
 
-export interface OpenAssignment extends ListedAssignment {
+export interface PlayedAssignment extends ListedAssignment {
   /** The player's takes that count as played to it, oldest first. */
   readonly plays: readonly AssignmentPlay[];
 }
@@ -11,7 +11,7 @@ export interface OpenAssignment extends ListedAssignment {
 export async function openAssignments(
   db: LibraryDb,
   personId: string | null,
-): Promise<readonly OpenAssignment[]> {
+): Promise<readonly PlayedAssignment[]> {
   const own = await listAssignments(db, { personId });
   const anybody = personId === null ? [] : await listAssignments(db, { personId: null });
   const open = [...own, ...anybody].filter(({ doneAt }) => doneAt === null);
@@ -21,4 +21,10 @@ export async function openAssignments(
       .toSorted((a, b) => ((a.dueDay ?? late) < (b.dueDay ?? late) ? -1 : 1))
       .map(async (one) => ({ ...one, plays: await assignmentPlays(db, { ...one, personId }) })),
   );
+}
+
+/** What was handed out, open and done, newest first, each with what was played to it: of everybody. */
+export async function assignmentsPlayed(db: LibraryDb): Promise<readonly PlayedAssignment[]> {
+  const all = await listAssignments(db);
+  return Promise.all(all.map(async (one) => ({ ...one, plays: await assignmentPlays(db, one) })));
 }

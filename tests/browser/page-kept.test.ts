@@ -5,7 +5,7 @@ import { chromium, type Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { TakeResult } from '../../src/core/result/take-result.ts';
 import { answerCall } from '../../src/library/answer-call.ts';
-import { setAssignment } from '../../src/library/assignments.ts';
+import { listAssignments, setAssignment } from '../../src/library/assignments.ts';
 import { keepTake } from '../../src/library/keep-take.ts';
 import type { FolderLibrary } from '../../src/library/open-folder-library.ts';
 import { addPerson, listPeople } from '../../src/library/people.ts';
@@ -243,6 +243,60 @@ describe.skipIf(!browserThere('what is kept, in the page'))('what is kept, in th
         await page.goto(page.url().replace(/#.*/, '#/'));
         await page.locator('.next-tempo').getByText('From your takes').waitFor();
         expect(await page.locator('.next-tempo').textContent()).not.toContain('discomfort');
+      });
+    }));
+
+  it('a sheet is handed out, written as a file to send, done, deleted; the lesson looks back on it, with its weakest lines to hear', () =>
+    withLibrary(async (library) => {
+      const [mirelle] = [await person(library, 'Mirelle'), await person(library, 'Joris')];
+      await demoTake(library, 0, mirelle);
+      await served(library, 'assignments', async (page) => {
+        await page.getByLabel('Or one that is kept').selectOption({ index: 1 });
+        await page.getByRole('combobox', { name: 'For', exact: true }).selectOption('Mirelle');
+        await page.getByLabel('Until (or nothing)').fill(day(-7));
+        await page.getByLabel('Beats per minute (or as written)').fill('96');
+        await page.getByLabel('A word to the player').fill('Left hand first');
+        await page.getByRole('button', { name: 'Hand out' }).click();
+        const item = page.locator('.assignment-list li').first();
+        await item.getByText(/^Mirelle: /).waitFor();
+        await item.getByText(/in 7 days; played once, on .*, best score 84\./).waitFor();
+        const [download] = await Promise.all([
+          page.waitForEvent('download'),
+          item.getByRole('button', { name: /^Save the sheet/ }).click(),
+        ]);
+        const sheet = readFileSync(await download.path(), 'utf8');
+        expect(sheet).toMatch(/^title: .*\nfor: Mirelle\ndue: .*\nnote: Left hand first\ntempo: 96\n/);
+        await readable(page, 'light');
+
+        await page.locator('.hand-out textarea').fill('RLX');
+        await page.getByRole('button', { name: 'Hand out' }).click();
+        await page.getByText('"X" means nothing here').waitFor();
+        await item.getByRole('button', { name: /^Done/ }).click();
+        await page.getByText('Done: 1').click();
+        await item.getByRole('button', { name: /^Open again/ }).click();
+
+        await page.goto(page.url().replace(/#.*/, '#/lesson'));
+        const shown = page.frameLocator('iframe.report');
+        await shown.getByRole('heading', { name: /^All players since/ }).waitFor();
+        expect(await shown.locator('tbody tr').allTextContents()).toEqual([
+          expect.stringContaining('Joris'),
+          expect.stringMatching(/Mirelle.*played once/),
+        ]);
+        await readable(page, 'dark');
+        await page.getByRole('combobox', { name: 'With' }).selectOption('Mirelle');
+        await shown.getByRole('heading', { name: 'Weakest lines' }).waitFor();
+        await shown.getByText('Left hand first').waitFor();
+        const audio = shown.locator('audio').first();
+        await audio.evaluate((element: HTMLAudioElement) => element.play());
+        await expect
+          .poll(() => audio.evaluate((element: HTMLAudioElement) => element.currentTime))
+          .toBeGreaterThan(0);
+
+        await page.goto(page.url().replace(/#.*/, '#/assignments'));
+        await item.getByRole('button', { name: /^Delete/ }).click();
+        await page.getByRole('dialog').getByRole('button', { name: 'Delete for good' }).click();
+        await page.getByText('Nothing is open.').waitFor();
+        expect((await listAssignments(library.db)).length).toBe(0);
       });
     }));
 

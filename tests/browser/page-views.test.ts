@@ -19,6 +19,8 @@ const views = [
   '#/help/words',
   '#/takes',
   '#/progress',
+  '#/lesson',
+  '#/assignments',
   '#/people',
   '#/practice-time',
   '#/compare',

@@ -111,7 +111,7 @@ describe.skipIf(!there)('pages on several takes in a browser', () => {
       expect(faults).toEqual([]);
     }));
 
-  it('plays the two most uneven lines of a lesson, each a stretch of its take', () =>
+  it('plays the two weakest lines of a lesson, each a stretch of its take', () =>
     opened('lesson.html', { javaScriptEnabled: true }, async (page, faults) => {
       const lengths = await page.waitForFunction(() => {
         const all = [...document.querySelectorAll('audio')].map(({ duration }) => duration);

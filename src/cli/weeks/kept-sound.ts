@@ -1,8 +1,8 @@
+import { soundPart } from '../../core/signal/sound-part.ts';
 import { audioFile } from '../../library/folder-audio-store.ts';
 import type { FolderLibrary } from '../../library/open-folder-library.ts';
 import { openTake } from '../open-take.ts';
 import { longestInside } from '../sound-for-report.ts';
-import { soundPart } from './sound-part.ts';
 
 /**
  * The sound of a kept take, or a stretch of it (s), as a data URI of an MP3. Null where no recording is kept, or where

@@ -35,8 +35,6 @@ export interface Lesson {
   /** Days with practice. */
   readonly days: readonly LessonDay[];
   readonly weakest: readonly WeakLine[];
-  /** Lines of which takes since then tell the timing. */
-  readonly lines: number;
   /** Exercises played since then, with what changed against before; all verdicts hold together. */
   readonly exercises: readonly {
     readonly exercise: { readonly label: string };

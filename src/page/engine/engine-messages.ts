@@ -3,6 +3,8 @@ import type { PlayedClick } from '../../core/grading/click-to-hold-against.ts';
 import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
 import type { LiveHeard } from '../../core/onsets/live-strokes.ts';
 import type { Reason, TakeResult } from '../../core/result/take-result.ts';
+import type { ShownLesson } from '../../report/weeks/lesson-page.ts';
+import type { ShownLessons } from '../../report/weeks/lessons-page.ts';
 import type { Periods } from '../../report/weeks/periods-page.ts';
 import type { PlayerProgress } from '../../report/weeks/progress-page.ts';
 import type { TakePair } from '../../report/weeks/take-pair-page.ts';
@@ -27,17 +29,23 @@ export interface TakeFacts {
   readonly discomfort?: boolean;
 }
 
+/** From where to where in a recording, s. */
+export type SoundStretch = readonly [from: number, to: number];
+
 /** What a page on several takes shows. */
 export type ShownWeeks =
   | { readonly kind: 'pair'; readonly pair: TakePair }
   | { readonly kind: 'progress'; readonly shown: PlayerProgress }
-  | { readonly kind: 'periods'; readonly periods: Periods };
+  | { readonly kind: 'periods'; readonly periods: Periods }
+  | { readonly kind: 'lesson'; readonly shown: ShownLesson }
+  | { readonly kind: 'lessons'; readonly shown: ShownLessons };
 
 /** Wishes for a recording that is heard while it comes carry the number under which hearing it began. */
 export type EngineWish =
   | { readonly wish: 'grade'; readonly sound: TakeSound; readonly facts: TakeFacts }
   | { readonly wish: 'report'; readonly result: TakeResult; readonly sound: TakeSound | null }
-  | { readonly wish: 'mp3'; readonly sound: TakeSound }
+  /** `part`: from where to where, s; all of it without. */
+  | { readonly wish: 'mp3'; readonly sound: TakeSound; readonly part?: SoundStretch }
   | { readonly wish: 'week-page'; readonly page: ShownWeeks }
   | { readonly wish: 'warm-up' }
   | { readonly wish: 'hear'; readonly sampleRate: number; readonly sheet: Sheet; readonly live: boolean }

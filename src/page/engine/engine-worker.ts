@@ -1,6 +1,14 @@
 import { gradeTake } from '../../core/grade-take.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
-import type { EngineAnswer, EngineWish, Numbered, TakeFacts, TakeSound } from './engine-messages.ts';
+import { soundPart } from '../../core/signal/sound-part.ts';
+import type {
+  EngineAnswer,
+  EngineWish,
+  Numbered,
+  SoundStretch,
+  TakeFacts,
+  TakeSound,
+} from './engine-messages.ts';
 import { type HearingAlong, hearAlong } from './hear-along.ts';
 import { mp3Uri, uriOf } from './mp3-uri.ts';
 import { reportOf } from './report-of.ts';
@@ -39,7 +47,7 @@ async function grant(body: EngineWish, number: number, tell: Tell): Promise<void
     case 'report':
       return report(body.result, body.sound, tell);
     case 'mp3':
-      return mp3(body.sound, tell);
+      return mp3(body.sound, body.part, tell);
     case 'week-page': {
       const { weekPageOf } = await import('./week-page-of.ts');
       return tell({ answer: 'report', html: await weekPageOf(body.page) });
@@ -101,11 +109,12 @@ async function report(result: TakeResult, sound: TakeSound | null, tell: Tell): 
   }
 }
 
-async function mp3(sound: TakeSound, tell: Tell): Promise<void> {
+async function mp3(sound: TakeSound, part: SoundStretch | undefined, tell: Tell): Promise<void> {
   const opened = await takeSource(sound, '');
   if (!opened.ok) return tell({ answer: 'fault', sentence: opened.sentence, unreadable: true });
   try {
-    tell({ answer: 'mp3', uri: await mp3Uri(opened.source) });
+    const heard = part === undefined ? opened.source : soundPart(opened.source, ...part);
+    tell({ answer: 'mp3', uri: await mp3Uri(heard) });
   } finally {
     opened.close();
   }

@@ -8,6 +8,7 @@ import type {
   EngineWish,
   Numbered,
   ShownWeeks,
+  SoundStretch,
   TakeFacts,
   TakeSound,
 } from './engine-messages.ts';
@@ -37,8 +38,8 @@ export interface Engine {
   grade(sound: TakeSound, facts: TakeFacts): Promise<TakeResult>;
   /** The report on a result, with sound if there is one. */
   report(result: TakeResult, sound: TakeSound | null): Promise<string>;
-  /** A sound as a data URI of an MP3; null where it can't be read or is too long to go inside a page. */
-  mp3(sound: TakeSound): Promise<string | null>;
+  /** A sound, or a part of it, as a data URI of an MP3; null where it can't be read or is too long to go inside a page. */
+  mp3(sound: TakeSound, part?: SoundStretch): Promise<string | null>;
   /** A page on several takes as one HTML file. */
   weekPage(page: ShownWeeks): Promise<string>;
   gradeBytes(take: GradeBytes): Promise<Graded>;
@@ -94,14 +95,14 @@ export function startEngine(): Engine {
     throw new EngineFault(answer.answer === 'fault' ? answer.sentence : 'The report could not be made.');
   }
 
-  async function mp3(sound: TakeSound): Promise<string | null> {
-    const answer = await ask({ wish: 'mp3', sound });
+  async function mp3(sound: TakeSound, part?: SoundStretch): Promise<string | null> {
+    const answer = await ask({ wish: 'mp3', sound, ...(part === undefined ? {} : { part }) });
     if (answer.answer === 'mp3') return answer.uri;
     const decoded =
       answer.answer === 'fault' && answer.unreadable && 'bytes' in sound
         ? await decodeByBrowser(sound.bytes)
         : null;
-    return decoded === null ? null : mp3(decoded);
+    return decoded === null ? null : mp3(decoded, part);
   }
 
   async function weekPage(page: ShownWeeks): Promise<string> {

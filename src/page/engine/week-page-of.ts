@@ -1,3 +1,5 @@
+import { lessonPage } from '../../report/weeks/lesson-page.ts';
+import { lessonsPage } from '../../report/weeks/lessons-page.ts';
 import { periodsPage } from '../../report/weeks/periods-page.ts';
 import { progressPage } from '../../report/weeks/progress-page.ts';
 import { takePairPage } from '../../report/weeks/take-pair-page.ts';
@@ -19,5 +21,9 @@ function written(shown: ShownWeeks, parts: PageParts): string {
       return progressPage(shown.shown, parts);
     case 'periods':
       return periodsPage(shown.periods, parts);
+    case 'lesson':
+      return lessonPage(shown.shown, parts);
+    case 'lessons':
+      return lessonsPage(shown.shown, parts);
   }
 }

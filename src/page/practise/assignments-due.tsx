@@ -1,7 +1,8 @@
 import { parseSheet } from '../../core/exercise/parse-sheet.ts';
 import { writeSheet } from '../../core/exercise/write-sheet.ts';
 import { assignmentState, assignmentWords, playedWords } from '../../core/progress/assignment-words.ts';
-import type { OpenAssignment } from '../../library/open-assignments.ts';
+import { atTempo } from '../../library/assignment-sheet.ts';
+import type { PlayedAssignment } from '../../library/open-assignments.ts';
 import { localDay } from '../library/local-day.ts';
 import { pageLibrary } from '../library/page-library.ts';
 import { dayInWords } from '../library/take-words.ts';
@@ -53,12 +54,12 @@ export function AssignmentsDue({ on, play }: Props) {
   );
 }
 
-const titleOf = ({ title }: OpenAssignment): string => (title === '' ? 'A sheet without a title' : title);
+const titleOf = ({ title }: PlayedAssignment): string => (title === '' ? 'A sheet without a title' : title);
 
 /** Its sheet, at the assignment's own tempo where it has one. */
-function textOf({ sheetText, bpm }: OpenAssignment): string {
+function textOf({ sheetText, bpm }: PlayedAssignment): string {
   const parsed = parseSheet(sheetText);
   if (bpm === null || !parsed.ok) return sheetText;
   const { title, lines } = parsed.sheet;
-  return writeSheet({ title, lines: lines.map((line) => ({ ...line, bpm })) });
+  return writeSheet({ title, lines: atTempo(lines, bpm) });
 }

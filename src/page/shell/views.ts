@@ -46,6 +46,22 @@ export const views: readonly ViewEntry[] = [
     View: lazyView(async () => (await import('../weeks/progress-view.tsx')).ProgressView),
   },
   {
+    name: 'lesson',
+    title: 'For the lesson',
+    under: 'takes',
+    inNavigation: false,
+    help: 'for-teachers/hand-out-work-and-look-back-on-it',
+    View: lazyView(async () => (await import('../weeks/lesson-view.tsx')).LessonView),
+  },
+  {
+    name: 'assignments',
+    title: 'Assignments',
+    under: 'takes',
+    inNavigation: false,
+    help: 'for-teachers/hand-out-work-and-look-back-on-it',
+    View: lazyView(async () => (await import('../assignments/assignments-view.tsx')).AssignmentsView),
+  },
+  {
     name: 'people',
     title: 'People',
     under: 'takes',

@@ -5,6 +5,7 @@ import type { Lesson } from '../../core/progress/lesson.ts';
 import { realChanges } from '../../core/progress/periods-compared.ts';
 import { minuteWords } from '../../core/progress/practice-words.ts';
 import { changeText, stillNeeded, verdictWords } from '../../core/progress/progress-words.ts';
+import { standingWords, weakWords } from '../../core/progress/weak-line-words.ts';
 import { rounded } from '../../core/result/figures.ts';
 import { measureName } from '../../core/result/names.ts';
 import { sentence } from '../../core/result/sentences.ts';
@@ -13,7 +14,7 @@ import { care } from '../parts/care.ts';
 import { type PageParts, weekPage } from './week-page.ts';
 
 /** A lesson with what can be listened to. */
-interface ShownLesson {
+export interface ShownLesson {
   /** Untrusted. */
   readonly player: string;
   readonly lesson: Lesson;
@@ -91,27 +92,21 @@ function practicePart({ days }: Lesson): string {
   )}, ${minuteWords(minutes)} recorded${written > 0 ? ` and ${minuteWords(written)} written down` : "; practice without recording isn't in it"}. ${right} strokes right, ${left} left.</p></section>`;
 }
 
-function weakestPart({ weakest, lines }: Lesson, sounds: ShownLesson['sounds']): string {
+function weakestPart({ weakest }: Lesson, sounds: ShownLesson['sounds']): string {
   if (weakest.length === 0)
-    return '<section id="weakest"><h2>Most uneven lines</h2><p>No take since tells the timing of a line.</p></section>';
-  const items = weakest.map(({ label, day, bpm, spread, apart }, i) => {
+    return '<section id="weakest"><h2>Weakest lines</h2><p>No take since tells enough of a line.</p></section>';
+  const items = weakest.map((line, i) => {
+    const { label, day, bpm } = line;
     const sound = sounds[i] ?? null;
     const heard =
       sound === null
         ? '<p class="note">No recording of it is kept.</p>'
         : `<audio controls preload="metadata" aria-label="Sound of line ${i + 1}" src="${escapeHtml(sound)}"></audio>`;
-    const { value, low, high } = spread;
     return `<li><h3>${outsideText(label, 80)}</h3>
-<p>${day}${bpm === null ? '' : `, ${rounded(bpm, 0)} BPM`}: timing spread ${rounded(value)} % of a partial (${rounded(low)} to ${rounded(high)}). ${
-      lines <= weakest.length
-        ? 'Nothing else was played to hold it against.'
-        : apart
-          ? 'Clearly more uneven than the others.'
-          : 'Not clearly apart from the others: listen before you decide.'
-    }</p>
+<p>${day}${bpm === null ? '' : `, ${rounded(bpm, 0)} BPM`}: <strong>${escapeHtml(weakWords(line))}</strong>. ${escapeHtml(standingWords(line))}</p>
 ${heard}</li>`;
   });
-  return `<section id="weakest"><h2>Most uneven ${weakest.length === 1 ? 'line' : 'lines'}</h2><ol class="weak">${items.join('')}</ol></section>`;
+  return `<section id="weakest"><h2>${weakest.length === 1 ? 'Weakest line' : 'Weakest lines'}</h2><ol class="weak">${items.join('')}</ol></section>`;
 }
 
 function changedPart({ exercises, since }: Lesson): string {
@@ -160,7 +155,7 @@ function remarkPart({ remarks }: Lesson): string {
   );
   const said = items.length === 0 ? '' : `<ul>${items.join('')}</ul>`;
   return `<section id="remarks"><h2>Remarks</h2>${said}
-<div class="write-here" aria-hidden="true"></div><p class="note screen-only">Printed, this page has room to write here. A remark on a take is kept with it: evenhand takes remark.</p></section>`;
+<div class="write-here" aria-hidden="true"></div><p class="note screen-only">Printed, this page has room to write here. A remark that is written on a take, at a moment of it, is kept with the take and stands here the next time.</p></section>`;
 }
 
 const clock = (seconds: number) =>

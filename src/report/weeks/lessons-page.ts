@@ -3,26 +3,20 @@ import type { Lesson } from '../../core/progress/lesson.ts';
 import { realChanges } from '../../core/progress/periods-compared.ts';
 import { minuteWords } from '../../core/progress/practice-words.ts';
 import { verdictWords } from '../../core/progress/progress-words.ts';
-import { rounded } from '../../core/result/figures.ts';
+import { weakWords } from '../../core/progress/weak-line-words.ts';
 import { measureName } from '../../core/result/names.ts';
 import { escapeHtml, outsideText } from '../escape-html.ts';
 import { type PageParts, weekPage } from './week-page.ts';
 
-/** One player of a studio; the name is untrusted. */
-export interface LessonOfPlayer {
-  readonly player: string;
-  readonly lesson: Lesson;
+/** Everyone's lesson since the last one; names are untrusted. */
+export interface ShownLessons {
+  readonly since: string;
+  readonly today: string;
+  readonly lessons: readonly { readonly player: string; readonly lesson: Lesson }[];
 }
 
 /** All players since the last lesson on one page, a row each. */
-export function lessonsPage(
-  {
-    since,
-    today,
-    lessons,
-  }: { readonly since: string; readonly today: string; readonly lessons: readonly LessonOfPlayer[] },
-  parts: PageParts,
-): string {
+export function lessonsPage({ since, today, lessons }: ShownLessons, parts: PageParts): string {
   const rows = lessons.map(({ player, lesson }) => row(player, lesson));
   return weekPage(
     {
@@ -30,8 +24,8 @@ export function lessonsPage(
       title: `All players since ${since}`,
       lead: `<p>Up to ${today}. ${lessons.length} player${lessons.length === 1 ? '' : 's'}.</p>`,
       body: `<table class="stack"><thead><tr><th scope="col">Player</th><th scope="col">Asked</th><th scope="col">Played</th>
-<th scope="col">Most uneven</th><th scope="col">Changed for real</th></tr></thead><tbody>${rows.join('')}</tbody></table>
-<p class="note">For each player by themselves: fewer than one lesson of twenty claims a change that isn't there. With many players on one page some will; look at the player's own page before you speak of it.</p>`,
+<th scope="col">Weakest lines</th><th scope="col">Changed for real</th></tr></thead><tbody>${rows.join('')}</tbody></table>
+<p class="note">All that this page says to have changed, of everybody together, claims a change that isn't there on fewer than one page of twenty. A player's own page asks less at once and may show more.</p>`,
       data: '',
     },
     parts,
@@ -47,7 +41,8 @@ function row(player: string, lesson: Lesson): string {
   const takes = days.reduce((sum, day) => sum + day.takes, 0);
   const minutes = days.reduce((sum, day) => sum + day.recordedMinutes + day.writtenMinutes, 0);
   const weak = weakest.map(
-    ({ label, spread }) => `<p>${outsideText(label, 60)}, ${rounded(spread.value)} % of a partial</p>`,
+    (line) =>
+      `<p>${outsideText(line.label, 60)}, ${escapeHtml(weakWords(line))}${line.apart ? '; <strong>clearly weaker than the others</strong>' : ''}</p>`,
   );
   const changes = exercises.flatMap(({ exercise, compared }) => {
     const found = realChanges(compared).map(
@@ -61,5 +56,5 @@ function row(player: string, lesson: Lesson): string {
       : `<p><strong>Discomfort noted: ${discomfortDays.join(', ')}</strong></p>`;
   return `<tr><th scope="row">${outsideText(player, 60)}${stop}</th><td data-name="asked">${asked.join('') || 'nothing open'}</td>
 <td data-name="played">${takes} take${takes === 1 ? '' : 's'} on ${days.length} day${days.length === 1 ? '' : 's'}, ${minuteWords(minutes)}</td>
-<td data-name="most uneven">${weak.join('') || 'not told'}</td><td data-name="changed">${changes.join('') || 'nothing shown'}</td></tr>`;
+<td data-name="weakest lines">${weak.join('') || 'not told'}</td><td data-name="changed">${changes.join('') || 'nothing shown'}</td></tr>`;
 }

@@ -42,11 +42,15 @@ const lesson: Lesson = {
       place: 1,
       day: '2026-03-12',
       bpm: 92,
-      spread: { value: 6.1, low: 5, high: 7.6 },
+      setUp: '',
+      figures: { 'timing-spread-share': { value: 6.1, low: 5, high: 7.6 } },
+      measure: 'timing-spread-share',
+      mark: { value: 79, low: 71, high: 85 },
+      others: 84.2,
+      likely: { value: 80.3, low: 74.4, high: 86.1 },
       apart: false,
     },
   ],
-  lines: 3,
   exercises: [],
   remarks: [{ text: 'Left waits', author: 'Ms Oduya', moment: 64.2, day: '2026-03-12' }],
   discomfortDays: [],
@@ -69,7 +73,9 @@ describe('the page for a lesson', () => {
 
   it("has a player for the weakest line where its sound is kept, and says so where it isn't", () => {
     expect(page().match(/<audio /g)).toHaveLength(1);
-    expect(page()).toContain('6.1 % of a partial (5.0 to 7.6). Not clearly apart from the others');
+    expect(page()).toContain(
+      'uneven in time: 6.1 % of a partial (5.0 to 7.6)</strong>. Likely worth 80 points in that (74 to 86), the other lines 84. Not clearly apart from the others',
+    );
     expect(page({}, null)).toContain('No recording of it is kept.');
     expect(page({}, null)).not.toContain('<audio ');
   });

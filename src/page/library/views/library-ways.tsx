@@ -4,11 +4,13 @@ import './library-ways.css';
 const ways = [
   { name: 'takes', title: 'All takes' },
   { name: 'progress', title: 'Progress' },
+  { name: 'lesson', title: 'For the lesson' },
+  { name: 'assignments', title: 'Assignments' },
   { name: 'practice-time', title: 'Practice time' },
   { name: 'people', title: 'People' },
 ] as const;
 
-/** The ways between what is kept: takes, progress, practice time, people. */
+/** The ways between what is kept: takes, progress, lessons, assignments, practice time, people. */
 export function LibraryWays() {
   const { name, parts } = useRoute();
   return (

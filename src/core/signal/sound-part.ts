@@ -1,4 +1,4 @@
-import type { Source } from '../../core/signal/source.ts';
+import type { Source } from './source.ts';
 
 /**
  * A stretch of a recording as a recording of its own, read from it as it is needed; `from` and `to` in s, kept inside it.
