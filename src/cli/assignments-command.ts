@@ -13,7 +13,13 @@ import { findAssignment } from './library/find-assignment.ts';
 import { findPlayer } from './library/find-player.ts';
 import { localDay } from './library/local-day.ts';
 import { shortId } from './library/short-id.ts';
-import { inLibrary, type LibraryOption, libraryCommand, withLibraryParts } from './library/with-library.ts';
+import {
+  inLibrary,
+  type LibraryOption,
+  libraryCommand,
+  withExamples,
+  withLibraryParts,
+} from './library/with-library.ts';
 import { printable } from './text-layout.ts';
 
 interface Options extends LibraryOption {
@@ -61,7 +67,11 @@ export function assignmentsCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const done = libraryCommand('done', output)
+  const done = withExamples(
+    libraryCommand('done', output),
+    'assignments done newest',
+    'assignments done newest --open',
+  )
     .description('End an assignment, or open it again.')
     .argument('<assignment>', 'its name on the list, or newest')
     .option('--open', 'open it again')
@@ -73,7 +83,11 @@ export function assignmentsCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const write = libraryCommand('write', output)
+  const write = withExamples(
+    libraryCommand('write', output),
+    'assignments write newest',
+    'assignments write newest --output mirelle.sheet',
+  )
     .description('Write an assignment as a sheet file to send to the player.')
     .argument('<assignment>', 'its name on the list, or newest')
     .option('--output <file>', 'where to, such as mirelle.sheet; without it the text is printed')
@@ -91,7 +105,7 @@ export function assignmentsCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const remove = libraryCommand('delete', output)
+  const remove = withExamples(libraryCommand('delete', output), 'assignments delete newest --yes')
     .description('Delete an assignment for good. Its takes stay.')
     .argument('<assignment>', 'its name on the list, or newest')
     .option('--yes', 'really delete')

@@ -6,7 +6,13 @@ import { type CommandOutput, toProcess } from './command-output.ts';
 import { findPlayer, playerNamed } from './library/find-player.ts';
 import { localTime } from './library/local-day.ts';
 import { playersChangeCommand } from './library/players-change.ts';
-import { inLibrary, type LibraryOption, libraryCommand, withLibraryParts } from './library/with-library.ts';
+import {
+  inLibrary,
+  type LibraryOption,
+  libraryCommand,
+  withExamples,
+  withLibraryParts,
+} from './library/with-library.ts';
 import { padded, printable } from './text-layout.ts';
 
 const help = `
@@ -42,7 +48,7 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const add = libraryCommand('add', output)
+  const add = withExamples(libraryCommand('add', output), 'players add "Tomas B."')
     .description('Add a player.')
     .argument('<name>', 'the name, in quotes')
     .action((name: string, options: Options) =>
@@ -61,7 +67,7 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
       ),
     );
 
-  const rename = libraryCommand('rename', output)
+  const rename = withExamples(libraryCommand('rename', output), 'players rename Mirelle "Mirelle Q."')
     .description('Give a player another name.')
     .argument('<name>', 'the name now')
     .argument('<new-name>', 'the name from now on')
@@ -79,7 +85,7 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const merge = libraryCommand('merge', output)
+  const merge = withExamples(libraryCommand('merge', output), 'players merge Mirelle Tomas --yes')
     .description('Make one player of two: all takes of the first go to the second.')
     .argument('<name>', 'who is joined to the other')
     .argument('<into>', 'who has the takes from now on')
@@ -100,7 +106,7 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
       }),
     );
 
-  const remove = libraryCommand('delete', output)
+  const remove = withExamples(libraryCommand('delete', output), 'players delete Tomas --yes')
     .description('Delete a player for good, with all takes and recordings.')
     .argument('<name>', 'the name')
     .option('--yes', 'really delete')

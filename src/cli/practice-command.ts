@@ -10,7 +10,13 @@ import { findPlayer } from './library/find-player.ts';
 import { checkDayOption } from './library/keep-options.ts';
 import { localDay } from './library/local-day.ts';
 import { practiceDiscomfortCommand, practiceLogCommand } from './library/practice-notes.ts';
-import { inLibrary, type LibraryOption, libraryCommand, withLibraryParts } from './library/with-library.ts';
+import {
+  inLibrary,
+  type LibraryOption,
+  libraryCommand,
+  withExamples,
+  withLibraryParts,
+} from './library/with-library.ts';
 import { practiceText } from './practice-text.ts';
 
 interface Options extends LibraryOption {
@@ -66,7 +72,7 @@ export function practiceCommand(output: CommandOutput = toProcess): Command {
       });
     });
 
-  const remove = libraryCommand('delete', output)
+  const remove = withExamples(libraryCommand('delete', output), 'practice delete 3f0a91c2 --player Mirelle')
     .description('Delete minutes or a note that were written down.')
     .argument('<entry>', 'its name on the list of the player')
     .requiredOption('--player <name>', 'whose')

@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import type { Command } from 'commander';
 import { practiceCare } from '../../core/progress/practice-words.ts';
 import { writeDiscomfort, writePractice } from '../../library/practice.ts';
 import { CommandFault } from '../command-fault.ts';
@@ -9,7 +9,7 @@ import { findPlayer } from './find-player.ts';
 import { checkDayOption } from './keep-options.ts';
 import { localDay } from './local-day.ts';
 import { shortId } from './short-id.ts';
-import { inLibrary, type LibraryOption, withLibraryOption } from './with-library.ts';
+import { inLibrary, type LibraryOption, libraryCommand, withExamples } from './with-library.ts';
 
 interface Options extends LibraryOption {
   readonly player: string;
@@ -34,16 +34,19 @@ function playedDay(day: string | undefined): string {
 
 /** Writes down minutes that weren't recorded. */
 export function practiceLogCommand(output: CommandOutput): Command {
-  const command = new Command('log')
+  const command = libraryCommand('log', output)
     .description("Write down minutes of practice that weren't recorded.")
     .argument('<minutes>', 'how long')
     .requiredOption('--player <name>', 'who')
     .option('--day <day>', 'when, such as 2026-03-09 (today)')
     .option('--right <strokes>', 'strokes of the right hand, if counted')
     .option('--left <strokes>', 'strokes of the left hand, if counted')
-    .option('--note <words>', 'what it was')
-    .configureOutput({ writeOut: output.stdout, writeErr: output.stderr });
-  return withLibraryOption(command).action((typed: string, options: Options) => {
+    .option('--note <words>', 'what it was');
+  return withExamples(
+    command,
+    'practice log 25 --player Mirelle --note "Warm-up without the phone"',
+    'practice log 40 --player Mirelle --day 2026-03-09 --right 2400 --left 2400',
+  ).action((typed: string, options: Options) => {
     const minutes = numberOption('Minutes of practice:', typed, dayMinutes);
     const strokes = (hand: 'right' | 'left') => {
       const counted = options[hand];
@@ -63,13 +66,15 @@ export function practiceLogCommand(output: CommandOutput): Command {
 
 /** Keeps a private note that something hurts or tires. */
 export function practiceDiscomfortCommand(output: CommandOutput): Command {
-  const command = new Command('discomfort')
+  const command = libraryCommand('discomfort', output)
     .description('Write a private note that something hurts or tires; tempo advice waits for a week.')
     .argument('<text>', 'what, in quotes')
     .requiredOption('--player <name>', 'who')
-    .option('--day <day>', 'when, such as 2026-03-09 (today)')
-    .configureOutput({ writeOut: output.stdout, writeErr: output.stderr });
-  return withLibraryOption(command).action((text: string, options: Options) => {
+    .option('--day <day>', 'when, such as 2026-03-09 (today)');
+  return withExamples(
+    command,
+    'practice discomfort "Left wrist tired after the long evening" --player Mirelle',
+  ).action((text: string, options: Options) => {
     if (printable(text) === '')
       throw new CommandFault('usage', 'The note is empty. Write in quotes what hurts or tires.');
     const day = playedDay(options.day);

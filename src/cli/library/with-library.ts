@@ -21,6 +21,10 @@ export function withLibraryOption(command: Command): Command {
 export const libraryCommand = (name: string, output: CommandOutput): Command =>
   withLibraryOption(new Command(name).configureOutput({ writeOut: output.stdout, writeErr: output.stderr }));
 
+/** Adds lines to try to a command's help. */
+export const withExamples = (command: Command, ...lines: readonly string[]): Command =>
+  command.addHelpText('after', `\nExamples:\n${lines.map((line) => `  evenhand ${line}\n`).join('')}`);
+
 /** A command with parts: each part has its own options, and a library named before the part holds for it. */
 export function withLibraryParts(command: Command, parts: readonly Command[]): Command {
   command.enablePositionalOptions().hook('preSubcommand', (whole, part) => {
