@@ -16,6 +16,8 @@ import { TakeList } from './take-list.tsx';
 import { useLibrary } from './use-library.ts';
 import { WhereKept } from './where-kept.tsx';
 
+/** With more takes than these a phone's screen has nothing else on it, and what is below is led to. Our judgement. */
+const fewOnTop = 4;
 const onPage = 30;
 
 /** All that the view shows beside the takes themselves. */
@@ -115,6 +117,15 @@ export function TakesListView() {
                 }}
               />
               <p role="status">{count === 0 ? 'No take is like that.' : counted(count, 'take')}</p>
+              {takes.length > fewOnTop && (
+                <button
+                  type="button"
+                  class="to-adding"
+                  onClick={() => document.getElementById('add')?.scrollIntoView()}
+                >
+                  Add recordings
+                </button>
+              )}
               <TakeList takes={takes} chosen={chosen} choose={setChosen} />
               {next !== null && (
                 <button type="button" onClick={() => setPages(pages + 1)}>
