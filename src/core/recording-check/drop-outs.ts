@@ -13,8 +13,6 @@ const nearSound = { before: 0.002, after: 0.004 };
 const fewestJumps = 2;
 /** More a second come from a buzz in the line, whose edges jump too, not from lost sound. Our judgement. */
 const mostJumps = 2;
-/** Where more of the strokes than this are on slots, they tell what was lost. Our judgement. */
-const fewestLaid = 0.9;
 /**
  * From here on figures of rendered takes are wrong (`reports/recording-check.md`): where the wave jumps, what follows
  * comes early; where it stands still or comes twice, time goes on, and only strokes inside are lost.
@@ -50,8 +48,7 @@ export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardR
   const length = sound.mean.length / sound.frameRate;
   const jumps = apart.length > mostJumps * length ? [] : apart;
   const { strokes } = performance;
-  const astray = strokes.length < fewestLaid * pads.length;
-  const lost = lostStretches(performance, astray ? pads : []).filter(({ time }) => !known(time * sampleRate));
+  const lost = lostStretches(performance, pads).filter(({ time }) => !known(time * sampleRate));
   if (lost.length === 0 && still + jumps.length < (still > 0 ? 1 : fewestJumps)) return null;
   for (const { at } of jumps) place(at, 0);
   for (const { time, seconds } of lost) place(time * sampleRate, seconds * sampleRate);

@@ -2,13 +2,8 @@ import type { Performance } from '../measures/performance.ts';
 import type { PlayedStroke } from '../measures/played-stroke.ts';
 import { madToSd } from '../stats/mad.ts';
 import { median } from '../stats/median.ts';
-
-/** A stretch that isn't in the recording: what follows comes early by so much, and stays so. */
-interface LostStretch {
-  /** s of the recording; its length, s. */
-  readonly time: number;
-  readonly seconds: number;
-}
+import type { LostStretch } from './lost-stretch.ts';
+import { phaseSteps } from './phase-steps.ts';
 
 /** Longer steps from stroke to stroke than this, in beats, are rests, which players cut short themselves. */
 const longestBeats = 0.9;
@@ -19,10 +14,8 @@ const longestBeats = 0.9;
 const step = { seconds: 0.02, scatter: 4 };
 /** A device loses blocks of one length: so near the middle one all but a few lie, in scatter and as a share of it. */
 const alike = { scatter: 3, share: 0.25, of: 0.6 };
-/** One may be the player's, who stumbles once; sounds that are on no slot tell less. */
-const fewest = { written: 2, heard: 3 };
-/** Sounds come evenly where so many intervals lie so near their median; shorter ones than this are parted. */
-const even = { share: 0.15, of: 0.7, shortest: 0.4 };
+/** One may be the player's, who stumbles once. */
+const fewest = 2;
 const fewestIntervals = 24;
 /** So many intervals on each side tell what the tempo is there, or a few less at an end. Our judgement. */
 const neighbours = { most: 9, fewest: 5 };
@@ -44,8 +37,8 @@ export function lostStretches(
   { strokes }: Pick<Performance, 'strokes'>,
   sounds: readonly number[] = [],
 ): readonly LostStretch[] {
-  const written = earlyAlike(intervalsOf(strokes), fewest.written);
-  return written.length > 0 ? written : earlyAlike(intervalsBetween(sounds), fewest.heard);
+  const written = earlyAlike(intervalsOf(strokes));
+  return written.length > 0 ? written : phaseSteps(sounds);
 }
 
 /**
@@ -69,7 +62,7 @@ const scatterOf = (intervals: readonly Interval[]): number =>
   madToSd * median(intervals.map(({ over }) => Math.abs(over)));
 
 /** What comes early and stays so, where it does by about the same each time. */
-function earlyAlike(all: readonly Interval[], least: number): readonly LostStretch[] {
+function earlyAlike(all: readonly Interval[]): readonly LostStretch[] {
   if (all.length < fewestIntervals) return [];
   const intervals = againstNeighbours(all);
   // Few neighbours scatter themselves, a change of tempo scatters all.
@@ -85,26 +78,11 @@ function earlyAlike(all: readonly Interval[], least: number): readonly LostStret
     if (stays >= bound) late++;
     else if (stays <= -bound) early.push({ time, seconds: -stays });
   }
-  if (early.length < least || late > early.length / 4) return [];
+  if (early.length < fewest || late > early.length / 4) return [];
   const middle = median(early.map(({ seconds }) => seconds));
   const near = Math.max(alike.scatter * scatter, alike.share * middle);
   const same = early.filter(({ seconds }) => Math.abs(seconds - middle) <= near);
-  return same.length >= least && same.length >= alike.of * early.length ? same : [];
-}
-
-/** Intervals between sounds that come evenly, against their median; none where most don't. */
-function intervalsBetween(times: readonly number[]): readonly Interval[] {
-  const seconds = times.slice(1).map((time, i) => time - times[i]!);
-  if (seconds.length === 0) return [];
-  const usual = median(seconds);
-  const isEven = (one: number) => Math.abs(one - usual) < even.share * usual;
-  if (seconds.filter(isEven).length < even.of * seconds.length) return [];
-  return seconds.flatMap((one, i) => {
-    // A grace note, a bounce or a sound of another kind parts an interval in two; a rest is no interval.
-    const beside = [seconds[i - 1] ?? usual, seconds[i + 1] ?? usual];
-    if (one < even.shortest * usual || one > 1.5 * usual || !beside.every(isEven)) return [];
-    return [{ time: times[i + 1]!, index: i, over: one - usual }];
-  });
+  return same.length >= fewest && same.length >= alike.of * early.length ? same : [];
 }
 
 /** Intervals between strokes that follow each other, against the median of their place in the beat. */
