@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { seeded } from '../../../fixtures/generator/random.ts';
 import { aacByPackage } from '../../../src/formats/aac-by-package.ts';
+import { alacByPackage } from '../../../src/formats/alac-by-package.ts';
 import { memoryBytes } from '../../../src/formats/memory-bytes.ts';
 import { openSound } from '../../../src/formats/open-sound.ts';
 import { recordingFaultSentence } from '../../../src/formats/recording-fault-sentences.ts';
@@ -14,7 +15,7 @@ import { damaged } from './damage.ts';
 
 /** Opens a file, and gives its seconds of sound, or 0 when a sentence says why there is none. */
 async function secondsOf(file: Uint8Array): Promise<number> {
-  const opened = await openSound(memoryBytes(file), { aac: aacByPackage });
+  const opened = await openSound(memoryBytes(file), { aac: aacByPackage, alac: alacByPackage });
   if (!opened.ok) {
     expect(recordingFaultSentence('take.m4a', opened.fault)).toMatch(/^"take\.m4a" [^\n]*\. [^\n]*\.$/);
     return 0;
