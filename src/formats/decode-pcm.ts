@@ -26,21 +26,32 @@ export interface SampleShape extends Pick<WaveFormat, 'coding' | 'channels' | 's
  * // [Float32Array.of(-1, 0.5)]
  */
 export function decodePcm(written: Uint8Array, shape: SampleShape): Float32Array[] {
-  const { coding, channels, sampleBytes } = shape;
-  const bytes = asInWave(written, shape);
-  const decode = coding === 'integer' ? ownDecoders[sampleBytes] : undefined;
-  if (decode !== undefined) {
-    const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.length);
-    const frameBytes = channels * sampleBytes;
-    return Array.from({ length: channels }, (_, channel) => {
-      const samples = new Float32Array(Math.floor(bytes.length / frameBytes));
-      decode(view, samples, channel * sampleBytes, frameBytes);
-      return samples;
-    });
-  }
-  const decoded = wavDecoder.decode.sync(withPlainHeader(bytes, shape), { symmetric: true }).channelData;
-  if (coding === 'float') decoded.forEach(silenceNonFinite);
+  if (shape.coding === 'integer' && ownDecoders[shape.sampleBytes] !== undefined)
+    return Array.from({ length: shape.channels }, (_, channel) => decodeChannel(written, shape, channel));
+  const decoded = wavDecoder.decode.sync(withPlainHeader(asInWave(written, shape), shape), {
+    symmetric: true,
+  }).channelData;
+  if (shape.coding === 'float') decoded.forEach(silenceNonFinite);
   return decoded;
+}
+
+/** The same for one channel, in `room` where that is large enough. */
+export function decodeChannel(
+  written: Uint8Array,
+  shape: SampleShape,
+  channel: number,
+  room?: Float32Array,
+): Float32Array {
+  const { coding, channels, sampleBytes } = shape;
+  const decode = coding === 'integer' ? ownDecoders[sampleBytes] : undefined;
+  if (decode === undefined) return decodePcm(written, shape)[channel]!;
+  const bytes = asInWave(written, shape);
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.length);
+  const frameBytes = channels * sampleBytes;
+  const frames = Math.floor(bytes.length / frameBytes);
+  const samples = room && room.length >= frames ? room.subarray(0, frames) : new Float32Array(frames);
+  decode(view, samples, channel * sampleBytes, frameBytes);
+  return samples;
 }
 
 type OwnDecoder = (view: DataView, samples: Float32Array, at: number, step: number) => void;

@@ -6,8 +6,9 @@ export function fileBytes(descriptor: number): Bytes {
   const { size } = fstatSync(descriptor);
   return {
     length: size,
-    read(from, to) {
-      const block = new Uint8Array(to - from);
+    read(from, to, room) {
+      const block =
+        room && room.length >= to - from ? room.subarray(0, to - from) : new Uint8Array(to - from);
       let filled = 0;
       while (filled < block.length) {
         const count = readSync(descriptor, block, filled, block.length - filled, from + filled);

@@ -1,3 +1,4 @@
+import { roomFor } from '../core/signal/room-for.ts';
 import type { Source } from '../core/signal/source.ts';
 
 /** Samples kept at most, all channels together: 64 MB, six minutes of one channel at 44.1 kHz. */
@@ -17,11 +18,11 @@ export function keptSource(source: Source): Source {
     sampleRate,
     channels,
     length,
-    read(channel, from, to) {
+    read(channel, from, to, room) {
       const samples = kept[channel];
       if (samples === undefined) throw new RangeError(`Channel ${channel} of a recording with ${channels}.`);
-      if (from >= 0 && to <= length) return samples.slice(from, Math.max(from, to));
-      const read = new Float32Array(Math.max(0, to - from));
+      if (room === undefined && from >= 0 && to <= length) return samples.slice(from, Math.max(from, to));
+      const read = roomFor(Math.max(0, to - from), room);
       const first = Math.max(0, from);
       if (first < to) read.set(samples.subarray(first, to), first - from);
       return read;

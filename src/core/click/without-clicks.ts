@@ -53,8 +53,8 @@ export function withoutClicks(source: Source, { voices }: FoundClicks): Source {
 
   return {
     ...source,
-    read(channel, from, to) {
-      const samples = source.read(channel, from, to);
+    read(channel, from, to, room) {
+      const samples = source.read(channel, from, to, room);
       let low = 0;
       let high = clicks.length;
       while (low < high) {

@@ -38,6 +38,7 @@ export function attackSearch(sampleRate: number): AttackSearch {
   const search = riseSearch(layout);
   const measured = attackChain(layout.frameRate);
   const attacks: Stroke[] = [];
+  const room = new Float32Array(framesAtATime * inputHop);
   let frames = 0;
   let looked = 0;
   /** The last rise with enough evidence: how long it stands alone isn't known yet. */
@@ -45,7 +46,7 @@ export function attackSearch(sampleRate: number): AttackSearch {
 
   function advance(source: Source, to: number): void {
     const count = Math.min(framesAtATime, to - frames);
-    search.add(next(source.read(0, frames * inputHop, (frames + count) * inputHop)));
+    search.add(next(source.read(0, frames * inputHop, (frames + count) * inputHop, room)));
     frames += count;
     measure(source, search.known - placeBefore);
   }

@@ -59,13 +59,14 @@ export function followSound(sampleRate: number, channel: number): SoundFollower 
   const repeats: RepeatedBlock[] = [];
   const jumps: Jump[] = [];
   const anchors = anchorsOf(sampleRate);
+  const room = new Float32Array(framesPerBlock * hop + 2 * margin);
   let frames = 0;
   let energy = 0;
   let flat = 0;
 
   function readBlock(source: Source, last: number): void {
     const start = frames * hop - margin;
-    const block = source.read(channel, start, last * hop + margin);
+    const block = source.read(channel, start, last * hop + margin, room);
     const mean = new Float32Array(last - frames);
     const bright = new Float32Array(last - frames);
     let i = margin;

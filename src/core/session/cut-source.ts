@@ -1,4 +1,5 @@
 import type { Hearing } from '../onsets/stroke.ts';
+import { roomFor } from '../signal/room-for.ts';
 import type { Source } from '../signal/source.ts';
 
 /** A part of a recording, s from its start. */
@@ -16,10 +17,11 @@ export function cutSource(source: Source, { from, to }: Stretch): Source {
     sampleRate: source.sampleRate,
     channels: source.channels,
     length,
-    read: (channel, start, stop) => {
-      const out = new Float32Array(stop - start);
+    read: (channel, start, stop, room) => {
       const begin = Math.max(0, start);
       const last = Math.min(length, stop);
+      if (begin === start && last === stop) return source.read(channel, first + begin, first + last, room);
+      const out = roomFor(stop - start, room);
       if (begin < last) out.set(source.read(channel, first + begin, first + last), begin - start);
       return out;
     },

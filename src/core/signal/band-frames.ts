@@ -59,12 +59,13 @@ export function bandSplit(sampleRate: number): BandSplit {
   const lowState = innovationState(ringing.order, past, step);
   const upperState = innovationState(ringing.upperOrder, past, step);
   const inputHop = hop * 2 ** layout.preHalvings;
+  let half = new Float32Array(0);
   let firstFrame = 0;
 
   function next(samples: Float32Array): BandBlock {
     const frames = samples.length / inputHop;
     const power: Float32Array[] = layout.bands.map(() => new Float32Array(frames));
-    const half = new Float32Array((frames * hop) >> 1);
+    if (half.length < (frames * hop) >> 1) half = new Float32Array((frames * hop) >> 1);
     let left = samples.length;
     for (const state of pre) {
       splitHalfBand(state, samples, left, samples, null);

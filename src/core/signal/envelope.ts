@@ -9,10 +9,11 @@ import type { Source } from './source.ts';
 export function envelope(source: Source, slices: number): number[] {
   const peaks = new Array<number>(slices).fill(0);
   const block = 65_536;
+  const room = new Float32Array(block);
   for (let channel = 0; channel < source.channels; channel++) {
     for (let from = 0; from < source.length; from += block) {
       const to = Math.min(from + block, source.length);
-      const samples = source.read(channel, from, to);
+      const samples = source.read(channel, from, to, room);
       let slice = Math.floor((from * slices) / source.length);
       for (let done = from; done < to; slice++) {
         const end = Math.min(to, Math.ceil(((slice + 1) * source.length) / slices));

@@ -12,8 +12,8 @@ const most = 2 ** 31;
 export function finiteSource(source: Source): Source {
   return {
     ...source,
-    read(channel, from, to) {
-      const samples = source.read(channel, from, to);
+    read(channel, from, to, room) {
+      const samples = source.read(channel, from, to, room);
       for (let i = 0; i < samples.length; i++) if (!(Math.abs(samples[i]!) <= most)) samples[i] = 0;
       return samples;
     },

@@ -1,3 +1,4 @@
+import { roomFor } from './room-for.ts';
 import type { Source } from './source.ts';
 
 /** Frames in a piece of memory. */
@@ -20,8 +21,8 @@ export function growingSource(sampleRate: number): GrowingSource {
   const pieces: Float32Array[] = [];
   let filled = 0;
 
-  function read(_: number, from: number, to: number, length: number): Float32Array {
-    const out = new Float32Array(Math.max(0, to - from));
+  function read(from: number, to: number, length: number, room?: Float32Array): Float32Array {
+    const out = roomFor(Math.max(0, to - from), room);
     const last = Math.min(to, length);
     for (let at = Math.max(0, from); at < last; ) {
       const inPiece = at % pieceFrames;
@@ -50,7 +51,7 @@ export function growingSource(sampleRate: number): GrowingSource {
         sampleRate,
         channels: 1,
         length,
-        read: (channel, from, to) => read(channel, from, to, length),
+        read: (_, from, to, room) => read(from, to, length, room),
       };
     },
   };

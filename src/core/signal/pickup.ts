@@ -39,17 +39,19 @@ export function pickup(source: Source): Source {
 }
 
 function oneChannel(source: Source, channel: number): Source {
-  return { ...source, channels: 1, read: (_, from, to) => source.read(channel, from, to) };
+  return { ...source, channels: 1, read: (_, from, to, room) => source.read(channel, from, to, room) };
 }
 
 function meanOfChannels(source: Source): Source {
+  let other = new Float32Array(0);
   return {
     ...source,
     channels: 1,
-    read(_, from, to) {
-      const mean = source.read(0, from, to);
+    read(_, from, to, room) {
+      const mean = source.read(0, from, to, room);
       for (let channel = 1; channel < source.channels; channel++) {
-        const next = source.read(channel, from, to);
+        if (other.length < mean.length) other = new Float32Array(mean.length);
+        const next = source.read(channel, from, to, other);
         for (let i = 0; i < mean.length; i++) mean[i]! += next[i]!;
       }
       for (let i = 0; i < mean.length; i++) mean[i]! /= source.channels;

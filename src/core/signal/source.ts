@@ -9,6 +9,9 @@ export interface Source {
   readonly channels: number;
   /** Frames in the recording. */
   readonly length: number;
-  /** Channel counted from 0, frames from `from` up to but not including `to`. The caller may change the array. */
-  read(channel: number, from: number, to: number): Float32Array;
+  /**
+   * Channel counted from 0, frames from `from` up to but not including `to`. The caller may change the array. Who reads a
+   * long recording block by block gives `room` for a block, and the samples may stand there.
+   */
+  read(channel: number, from: number, to: number, room?: Float32Array): Float32Array;
 }

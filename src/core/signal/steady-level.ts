@@ -46,8 +46,8 @@ export function withoutLevel(source: Source, level: number): Source {
   if (level === 0) return source;
   return {
     ...source,
-    read(channel, from, to) {
-      const samples = source.read(channel, from, to);
+    read(channel, from, to, room) {
+      const samples = source.read(channel, from, to, room);
       const first = Math.max(0, -from);
       const last = Math.min(samples.length, source.length - from);
       for (let i = first; i < last; i++) samples[i]! -= level;

@@ -45,8 +45,8 @@ export function atGain(source: Source, gain: number): Source {
   if (gain === 1) return source;
   return {
     ...source,
-    read(channel, from, to) {
-      const samples = source.read(channel, from, to);
+    read(channel, from, to, room) {
+      const samples = source.read(channel, from, to, room);
       for (let i = 0; i < samples.length; i++) samples[i]! *= gain;
       return samples;
     },

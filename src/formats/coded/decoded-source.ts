@@ -1,3 +1,4 @@
+import { roomFor } from '../../core/signal/room-for.ts';
 import type { Source } from '../../core/signal/source.ts';
 import { mostKept } from '../kept-source.ts';
 import type { Decoded } from './packet-decoder.ts';
@@ -96,10 +97,10 @@ function storedSource(
     sampleRate,
     channels: count,
     length,
-    read(channel, from, to) {
+    read(channel, from, to, room) {
       if (!Number.isInteger(channel) || channel < 0 || channel >= count)
         throw new RangeError(`Channel ${channel} of a recording with ${count}.`);
-      const samples = new Float32Array(Math.max(0, to - from));
+      const samples = roomFor(Math.max(0, to - from), room);
       const last = Math.min(to, length);
       for (let at = Math.max(0, from); at < last; ) {
         const block = Math.floor(at / blockFrames);
