@@ -13,12 +13,12 @@ export interface Timing {
 const gnuTime = '/usr/bin/time';
 
 /**
- * Runs a program once for warming up and `runs` times for measuring, from its start to its end. GNU time measures;
+ * Runs a program for warming up, mostly once, and `runs` times for measuring, from its start to its end. GNU time measures;
  * throws where it is missing or the program fails.
  */
-export function runTimed(program: string, args: readonly string[], runs: number): Timing {
+export function runTimed(program: string, args: readonly string[], runs: number, warmUps = 1): Timing {
   if (!existsSync(gnuTime)) throw new Error('GNU time is not installed (Debian: time).');
-  const measured = Array.from({ length: runs + 1 }, () => {
+  const measured = Array.from({ length: runs + warmUps }, () => {
     const from = process.hrtime.bigint();
     const { status, stderr } = spawnSync(gnuTime, ['-f', '%U %M', program, ...args], {
       encoding: 'utf8',
@@ -29,7 +29,7 @@ export function runTimed(program: string, args: readonly string[], runs: number)
     if (status !== 0) throw new Error(`${program} ${args.join(' ')} failed: ${stderr}`);
     const [userSeconds, kilobytes] = readGnuTime(stderr);
     return { wallSeconds, userSeconds, kilobytes };
-  }).slice(1);
+  }).slice(warmUps);
   return {
     wallSeconds: median(measured.map((one) => one.wallSeconds)),
     userSeconds: median(measured.map((one) => one.userSeconds)),

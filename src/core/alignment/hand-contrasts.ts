@@ -21,7 +21,7 @@ export interface HandContrasts {
   /** +½ for the right hand, −½ for the left. */
   readonly hand: Float64Array;
   /** Sound of each stroke: one row a stroke, dB. */
-  readonly sound: readonly Float64Array[];
+  readonly sound: readonly (readonly number[])[];
   /** Figures per stroke, and degrees of freedom left by what was taken out. */
   readonly figures: number;
   readonly freedom: number;
@@ -42,14 +42,16 @@ export const handContrasts = (strokes: readonly HandStroke[]): HandContrasts | n
   const heard = strokes.filter(
     ({ hand, timbre }) => hand !== null && timbre !== null && !timbre.cut && timbreError(timbre) <= mostError,
   );
-  const groups = new Map<string, HandStroke[]>();
-  for (const stroke of heard) groups.set(stroke.like, [...(groups.get(stroke.like) ?? []), stroke]);
-  const count = (group: readonly HandStroke[], hand: Hand) => group.filter((s) => s.hand === hand).length;
-  const usable = (like: string): boolean => {
-    const group = groups.get(like)!;
-    return count(group, 'R') >= fewestAlike && count(group, 'L') >= fewestAlike;
-  };
-  const used = heard.filter(({ like }) => usable(like));
+  const counts = new Map<string, Record<Hand, number>>();
+  for (const { like, hand } of heard) {
+    const count = counts.get(like) ?? { R: 0, L: 0 };
+    count[hand!]++;
+    counts.set(like, count);
+  }
+  const usable = new Set(
+    [...counts].flatMap(([like, { R, L }]) => (Math.min(R, L) >= fewestAlike ? [like] : [])),
+  );
+  const used = heard.filter(({ like }) => usable.has(like));
   if (used.length === 0) return null;
   const rowsOf = new Map<string, number[]>();
   used.forEach(({ like }, i) => {
@@ -82,7 +84,8 @@ export const handContrasts = (strokes: readonly HandStroke[]): HandContrasts | n
   return {
     segment: used.map(({ segment }) => segment),
     hand: freed(Float64Array.from(used, ({ hand }) => (hand === 'R' ? 0.5 : -0.5))),
-    sound: used.map((_, i) => Float64Array.from(columns, (column) => column[i]!)),
+    // Lists of numbers: so short an array of floats takes three times the room.
+    sound: used.map((_, i) => columns.map((column) => column[i]!)),
     figures: kept.length,
     freedom: used.length - rowsOf.size - 1,
   };

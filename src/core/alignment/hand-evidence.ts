@@ -42,8 +42,9 @@ const contrast = (
     for (let f = 0; f < figures; f++) difference[f]! += (row[f]! * hand[i]!) / size;
   });
   const spread = Array.from({ length: figures }, () => new Float64Array(figures));
+  const rest = new Float64Array(figures);
   sound.forEach((row, i) => {
-    const rest = row.map((x, f) => x - difference[f]! * hand[i]!);
+    for (let f = 0; f < figures; f++) rest[f] = row[f]! - difference[f]! * hand[i]!;
     for (let f = 0; f < figures; f++) {
       for (let g = 0; g <= f; g++) spread[f]![g]! += (rest[f]! * rest[g]!) / (freedom - 1);
     }
@@ -93,11 +94,10 @@ const turned = ({ sound, hand, figures }: HandContrasts, parts: readonly number[
   );
   const lower = cholesky(spread);
   if (lower === null) return none;
-  const white = sound.map((row) => solveLower(lower, row));
   const sums = parts.map((rows) => {
     const sum = new Float64Array(figures);
-    for (const i of rows) for (let f = 0; f < figures; f++) sum[f]! += hand[i]! * white[i]![f]!;
-    return sum;
+    for (const i of rows) for (let f = 0; f < figures; f++) sum[f]! += hand[i]! * sound[i]![f]!;
+    return solveLower(lower, sum);
   });
   // The signs that agree best: the first eigenvector of how the stretches agree with each other.
   let signs = parts.map((_, k) => 1 + k / (10 * parts.length));

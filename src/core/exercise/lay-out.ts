@@ -29,23 +29,30 @@ export function layOut(sheet: Sheet): Slot[] {
           if (note === null) return;
           const position = beatIndex + partialIndex / divisions;
           const beatInLine = repeat * beats.length + position;
-          const common = {
-            line: lineIndex,
-            repeat,
-            bar: bars[beatIndex]!,
-            beat: beatIndex,
-            partial: partialIndex + 1,
-            divisions,
-            position,
-            beatTime: lineBeat + beatInLine,
-            time:
-              lineTime === null || secondsPerBeat === null ? null : lineTime + beatInLine * secondsPerBeat,
+          const beatTime = lineBeat + beatInLine;
+          const time =
+            lineTime === null || secondsPerBeat === null ? null : lineTime + beatInLine * secondsPerBeat;
+          // Written out: an object that another is spread into takes three times the room.
+          const add = (hand: Slot['hand'], grace: boolean): void => {
+            slots.push({
+              index: slots.length,
+              line: lineIndex,
+              repeat,
+              bar: bars[beatIndex]!,
+              beat: beatIndex,
+              partial: partialIndex + 1,
+              divisions,
+              position,
+              beatTime,
+              time,
+              hand,
+              accent: !grace && note.accent,
+              grace,
+              buzz: !grace && note.buzz,
+            });
           };
-          for (const hand of note.grace) {
-            slots.push({ ...common, index: slots.length, hand, accent: false, grace: true, buzz: false });
-          }
-          const { hand, accent, buzz } = note;
-          slots.push({ ...common, index: slots.length, hand, accent, grace: false, buzz });
+          for (const hand of note.grace) add(hand, true);
+          add(note.hand, false);
         });
       });
     }

@@ -31,9 +31,10 @@ const tolerance = 1e-6;
 export function localLines({ position, stretch, used }: Course): LocalLines {
   const n = position.length;
   const from = new Int32Array(n);
+  const to = new Int32Array(n);
+  const centre = new Float64Array(n);
+  const isFull = new Uint8Array(n);
   const possible = new Uint8Array(n);
-  const rows: Float64Array[] = [];
-  const slopes: Float64Array[] = [];
   const residualVariance = new Float64Array(n);
   const firstOf = new Map<number, number>();
   const lastOf = new Map<number, number>();
@@ -48,50 +49,64 @@ export function localLines({ position, stretch, used }: Course): LocalLines {
     const begin = position[first]!;
     const end = position[last]!;
     const half = Math.min(halfWindow, (end - begin) / 2);
-    const centre = Math.min(Math.max(position[i]!, begin + half), end - half);
+    const middle = Math.min(Math.max(position[i]!, begin + half), end - half);
     low = Math.max(low, first);
-    while (position[low]! < centre - half - tolerance) low++;
+    while (position[low]! < middle - half - tolerance) low++;
     let high = low;
-    while (high < last && position[high + 1]! <= centre + half + tolerance) high++;
-    const weight = new Float64Array(high - low + 1);
+    while (high < last && position[high + 1]! <= middle + half + tolerance) high++;
+    from[i] = low;
+    to[i] = high + 1;
+    centre[i] = middle;
+    isFull[i] = half === halfWindow ? 1 : 0;
+  }
+
+  // The weights of all places behind each other: an array for each of a long take's strokes costs several times the room.
+  const begins = new Int32Array(n + 1);
+  for (let i = 0; i < n; i++) begins[i + 1] = begins[i]! + to[i]! - from[i]!;
+  const fits = new Float64Array(begins[n]!);
+  const slopes = new Float64Array(begins[n]!);
+  const weight = new Float64Array(from.reduce((most, low, i) => Math.max(most, to[i]! - low), 0));
+  for (let i = 0; i < n; i++) {
+    const [first, end] = [from[i]!, to[i]!];
     let count = 0;
     let s0 = 0;
     let s1 = 0;
     let s2 = 0;
-    for (let j = low; j <= high; j++) {
+    for (let j = first; j < end; j++) {
+      weight[j - first] = 0;
       if (used[j] === 0) continue;
-      const x = position[j]! - centre;
-      const k = half === halfWindow && Math.abs(x) > half - tolerance ? 0.5 : 1;
-      weight[j - low] = k;
+      const x = position[j]! - centre[i]!;
+      const k = isFull[i] === 1 && Math.abs(x) > halfWindow - tolerance ? 0.5 : 1;
+      weight[j - first] = k;
       count++;
       s0 += k;
       s1 += k * x;
       s2 += k * x * x;
     }
     const determinant = s0 * s2 - s1 * s1;
-    const row = new Float64Array(weight.length);
-    const slope = new Float64Array(weight.length);
-    from[i] = low;
-    rows.push(row);
-    slopes.push(slope);
     if (count < fewest || !(determinant > 0)) continue;
     possible[i] = 1;
-    const at = position[i]! - centre;
+    const at = position[i]! - centre[i]!;
     let variance = used[i] === 1 ? 0 : 1;
-    for (let j = low; j <= high; j++) {
-      const x = position[j]! - centre;
-      const tilt = (weight[j - low]! * (s0 * x - s1)) / determinant;
-      slope[j - low] = tilt;
-      row[j - low] = (weight[j - low]! * (s2 - s1 * x)) / determinant + at * tilt;
-      variance += ((j === i && used[i] === 1 ? 1 : 0) - row[j - low]!) ** 2;
+    for (let j = first; j < end; j++) {
+      const x = position[j]! - centre[i]!;
+      const k = weight[j - first]!;
+      const tilt = (k * (s0 * x - s1)) / determinant;
+      const fit = (k * (s2 - s1 * x)) / determinant + at * tilt;
+      slopes[begins[i]! + j - first] = tilt;
+      fits[begins[i]! + j - first] = fit;
+      variance += ((j === i && used[i] === 1 ? 1 : 0) - fit) ** 2;
     }
     residualVariance[i] = variance;
   }
-  const applied = (weights: readonly Float64Array[]) => (column: Float64Array) =>
-    Float64Array.from(weights, (row, i) => {
+  const applied = (weights: Float64Array) => (column: Float64Array) => {
+    const out = new Float64Array(n);
+    for (let i = 0; i < n; i++) {
       let sum = 0;
-      for (let j = 0; j < row.length; j++) sum += row[j]! * column[from[i]! + j]!;
-      return sum;
-    });
-  return { possible, fit: applied(rows), slope: applied(slopes), residualVariance };
+      for (let j = from[i]!, w = begins[i]!; j < to[i]!; j++, w++) sum += weights[w]! * column[j]!;
+      out[i] = sum;
+    }
+    return out;
+  };
+  return { possible, fit: applied(fits), slope: applied(slopes), residualVariance };
 }
