@@ -2,7 +2,16 @@
  * Time and memory of the whole program, from its start to its end, on files of one and of ten minutes.
  * `tsx tests/bench/speed.ts [runs]` writes reports/speed.md; build the program first.
  */
-import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { cpus, loadavg, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { encodeWav } from '../../fixtures/generator/wav-file.ts';
@@ -10,6 +19,7 @@ import { aubioHop, aubioPath } from './aubio.ts';
 import { runTimed, type Timing } from './run-timed.ts';
 import { type SpeedRow, speedReport } from './speed-report.ts';
 import { speedKinds, speedTake } from './speed-takes.ts';
+import { type CpuProfile, type TimeShares, timeShares } from './time-shares.ts';
 
 const load = () => (loadavg()[0] ?? Number.NaN).toFixed(1);
 const loadBefore = load();
@@ -20,6 +30,35 @@ if (!existsSync(program)) throw new Error('The program is not built: npm run bui
 const aubio = aubioPath();
 if (aubio === undefined) console.warn('aubio was left out: its program aubioonset is not installed.');
 
+/** Functions that stand for the jobs of grading; what runs before them is the program's start. */
+const jobs = {
+  'opening the file': ['openPlayed'],
+  'finding strokes': ['hearStrokes'],
+  'drawing the wave': ['envelope'],
+  'laying strokes on slots': ['risingAlignment', 'countedAlignment'],
+  'telling hands by sound': ['handsBySound'],
+  'checking the recording': ['checkRecording'],
+  measuring: ['measureTake'],
+  'scoring and advice': ['scoreTake', 'advise', 'cannotTell'],
+  'telling the result': ['writeOutputs', 'textSummary'],
+};
+const start = 'start of the program, collecting memory and the rest';
+
+/** Where the time of one run goes, as its profile tells. */
+function sharesOf(args: readonly string[]): TimeShares {
+  const profiles = mkdtempSync(join(tmpdir(), 'profile-'));
+  try {
+    const profiled = ['--cpu-prof', `--cpu-prof-dir=${profiles}`, '--cpu-prof-interval=100', ...args];
+    const { status, stderr } = spawnSync(process.execPath, profiled, { encoding: 'utf8' });
+    if (status !== 0) throw new Error(`${args.join(' ')} failed: ${stderr}`);
+    const [file = ''] = readdirSync(profiles);
+    return timeShares(JSON.parse(readFileSync(join(profiles, file), 'utf8')) as CpuProfile, jobs, start);
+  } finally {
+    rmSync(profiles, { recursive: true });
+  }
+}
+
+const shares = new Map<string, TimeShares>();
 const folder = mkdtempSync(join(tmpdir(), 'speed-'));
 const rows: SpeedRow[] = [];
 try {
@@ -32,7 +71,9 @@ try {
       writeFileSync(sheet, sheetText);
       const add = (job: string, timing: Timing) => rows.push({ job, kind, seconds, ...timing });
       add('strokes', runTimed(process.execPath, [program, 'strokes', wav], runs));
-      add('grade', runTimed(process.execPath, [program, 'grade', wav, '--sheet', sheet], runs));
+      const grade = [program, 'grade', wav, '--sheet', sheet];
+      add('grade', runTimed(process.execPath, grade, runs));
+      shares.set(`${kind}, ${seconds} s`, sharesOf(grade));
       if (aubio) {
         for (const hop of [aubioHop, 256]) {
           add(`aubioonset, hop ${hop}`, runTimed(aubio, ['-i', wav, '-H', String(hop)], runs));
@@ -46,4 +87,4 @@ try {
 }
 mkdirSync('reports', { recursive: true });
 const machine = `${cpus().length} × ${cpus()[0]?.model.trim() ?? 'unknown processor'}, Node ${process.versions.node}, load ${loadBefore} before and ${load()} after`;
-writeFileSync('reports/speed.md', speedReport(rows, runs, machine));
+writeFileSync('reports/speed.md', speedReport(rows, runs, machine, shares));
