@@ -1,9 +1,7 @@
 import { comparedFigures, followed, type TakeFigure } from '../core/progress/compared-figures.ts';
 import type { ExercisePlay } from '../core/progress/exercise-progress.ts';
-import { keptJson } from './kept-json.ts';
 import type { LibraryDb } from './library.ts';
 import { type LinePlay, listLinePlays } from './line-plays.ts';
-import type { DimensionScore } from './listed-takes.ts';
 import { keptResult } from './stored-result.ts';
 
 interface Asked {
@@ -31,24 +29,29 @@ const alsoFollowed = {
  * way is read from the newest one's result only, since advice asks for no other.
  */
 export async function exercisePlays(db: LibraryDb, asked: Asked): Promise<readonly ExercisePlay[]> {
-  const plays = await listLinePlays(db, asked);
-  const scores = await scoresOf(db, asked);
+  return comparedPlays(db, await listLinePlays(db, asked), asked);
+}
+
+/** The same of playings that have been read, oldest first. */
+export async function comparedPlays(
+  db: LibraryDb,
+  plays: readonly LinePlay[],
+  asked: Pick<Asked, 'exerciseId' | 'freshFrom'>,
+): Promise<readonly ExercisePlay[]> {
   const last = plays.at(-1);
   const newest = last?.takeId;
   const fading =
     last !== undefined && last.day >= (asked.freshFrom ?? '') && (await endGaveWay(db, last.takeId));
   return plays.map((play) => {
-    const { takeId, day } = play;
+    const { takeId, day, score, dimensions } = play;
     const bpm = play.bpm ?? play.bpmPlayed;
-    const score = scores.get(takeId);
-    const dimensions = score?.dimensions ?? [];
     return {
       takeId,
       day,
       conditions: conditionsOf(asked.exerciseId, play, bpm),
       bpm,
       figures: figuresOf(play),
-      score: score?.score ?? null,
+      score,
       take:
         bpm === null || dimensions.length === 0
           ? null
@@ -85,28 +88,6 @@ function figuresOf({ figures }: LinePlay): Record<string, TakeFigure> {
       const [value, low, high, strokes] = found;
       return [[figure.id, followed(figure, { value, low, high, strokes })]];
     }),
-  );
-}
-
-async function scoresOf(
-  db: LibraryDb,
-  { personId, exerciseId, fromDay, toDay }: Asked,
-): Promise<Map<string, { readonly score: number | null; readonly dimensions: readonly DimensionScore[] }>> {
-  const rows = await db
-    .selectFrom('takeLine')
-    .innerJoin('take', 'take.id', 'takeLine.takeId')
-    .select(['take.id', 'take.score', 'take.dimensions'])
-    .where('takeLine.personId', 'is', personId)
-    .where('takeLine.exerciseId', '=', exerciseId)
-    .where('takeLine.isFirst', '=', 1)
-    .$if(fromDay !== undefined, (query) => query.where('takeLine.day', '>=', fromDay!))
-    .$if(toDay !== undefined, (query) => query.where('takeLine.day', '<=', toDay!))
-    .execute();
-  return new Map(
-    rows.map(({ id, score, dimensions }) => [
-      id,
-      { score, dimensions: keptJson<DimensionScore[]>(dimensions) },
-    ]),
   );
 }
 

@@ -1,6 +1,7 @@
 import { keptJson } from './kept-json.ts';
 import type { LibraryDb } from './library.ts';
 import type { LineFigures } from './line-figures.ts';
+import type { DimensionScore } from './listed-takes.ts';
 
 /** One playing of an exercise, with what must be alike for two of them to be compared. */
 export interface LinePlay {
@@ -17,29 +18,59 @@ export interface LinePlay {
   readonly device: string;
   readonly setUpId: string | null;
   readonly figures: LineFigures;
+  /** Of the take it is part of. */
+  readonly score: number | null;
+  readonly dimensions: readonly DimensionScore[];
 }
+
+interface Asked {
+  readonly personId: string | null;
+  readonly fromDay?: string;
+  readonly toDay?: string;
+}
+
+/** The newest playings of an exercise that are looked at. */
+const mostPlays = 5000;
 
 /** A player's playings of one exercise, oldest first, for comparing days and weeks. */
 export async function listLinePlays(
   db: LibraryDb,
-  {
-    personId,
-    exerciseId,
-    fromDay,
-    toDay,
-    limit = 5000,
-  }: {
-    readonly personId: string | null;
-    readonly exerciseId: string;
-    readonly fromDay?: string;
-    readonly toDay?: string;
-    readonly limit?: number;
-  },
+  { exerciseId, ...asked }: Asked & { readonly exerciseId: string },
 ): Promise<readonly LinePlay[]> {
-  const rows = await db
+  const rows = await linesWithTakes(db, asked)
+    .where('takeLine.exerciseId', '=', exerciseId)
+    .orderBy('takeLine.recordedAt', 'desc')
+    .orderBy('takeLine.takeId', 'desc')
+    .limit(mostPlays)
+    .execute();
+  return rows.map(linePlay).reverse();
+}
+
+/** All of a player's playings by exercise, each oldest first: one walk along the index by player. */
+export async function linePlaysByExercise(
+  db: LibraryDb,
+  asked: Asked,
+): Promise<ReadonlyMap<string, readonly LinePlay[]>> {
+  const rows = await linesWithTakes(db, asked)
+    .orderBy('takeLine.exerciseId')
+    .orderBy('takeLine.recordedAt')
+    .orderBy('takeLine.takeId')
+    .execute();
+  const plays = new Map<string, LinePlay[]>();
+  for (const row of rows) {
+    const own = plays.get(row.exerciseId);
+    if (own === undefined) plays.set(row.exerciseId, [linePlay(row)]);
+    else own.push(linePlay(row));
+  }
+  return new Map([...plays].map(([id, own]) => [id, own.slice(-mostPlays)]));
+}
+
+const linesWithTakes = (db: LibraryDb, { personId, fromDay, toDay }: Asked) =>
+  db
     .selectFrom('takeLine')
     .innerJoin('take', 'take.id', 'takeLine.takeId')
     .select([
+      'takeLine.exerciseId',
       'takeLine.takeId',
       'takeLine.place',
       'takeLine.day',
@@ -53,14 +84,17 @@ export async function listLinePlays(
       'take.sticks',
       'take.device',
       'take.setUpId',
+      'take.score',
+      'take.dimensions',
     ])
     .where('takeLine.personId', 'is', personId)
-    .where('takeLine.exerciseId', '=', exerciseId)
     .$if(fromDay !== undefined, (query) => query.where('takeLine.day', '>=', fromDay!))
-    .$if(toDay !== undefined, (query) => query.where('takeLine.day', '<=', toDay!))
-    .orderBy('takeLine.recordedAt', 'desc')
-    .orderBy('takeLine.takeId', 'desc')
-    .limit(limit)
-    .execute();
-  return rows.map((row) => ({ ...row, figures: keptJson<LineFigures>(row.figures) })).reverse();
-}
+    .$if(toDay !== undefined, (query) => query.where('takeLine.day', '<=', toDay!));
+
+type LineRow = Awaited<ReturnType<ReturnType<typeof linesWithTakes>['execute']>>[number];
+
+const linePlay = ({ exerciseId: _, ...row }: LineRow): LinePlay => ({
+  ...row,
+  figures: keptJson<LineFigures>(row.figures),
+  dimensions: keptJson<DimensionScore[]>(row.dimensions),
+});

@@ -8,9 +8,10 @@ import type { GuessRecord } from '../core/progress/guess-record.ts';
 import { freshDays } from '../core/progress/next-tempo.ts';
 import type { PracticeLoad } from '../core/progress/practice-load.ts';
 import { discomfortNoted } from './discomfort-noted.ts';
-import { exercisePlays } from './exercise-plays.ts';
+import { comparedPlays } from './exercise-plays.ts';
 import { judgedGuesses } from './guess.ts';
 import type { LibraryDb } from './library.ts';
+import { type LinePlay, linePlaysByExercise, listLinePlays } from './line-plays.ts';
 import { type PlayedExercise, playedExercises } from './played-exercises.ts';
 import { practiceOf } from './practice-of.ts';
 
@@ -35,18 +36,44 @@ const firstDay = '1970-01-01';
 /** How one exercise of a player goes, with the tempo to try next. */
 export async function exerciseCourse(
   db: LibraryDb,
-  {
-    personId,
-    today,
-    fromDay,
-    exercise,
-    discomfort: noted,
-  }: AskedProgress & { readonly exercise: PlayedExercise; readonly discomfort?: boolean },
+  { personId, today, fromDay, exercise }: AskedProgress & { readonly exercise: PlayedExercise },
 ): Promise<ExerciseCourse> {
-  const discomfort = noted ?? (await discomfortNoted(db, personId, today));
+  const discomfort = await discomfortNoted(db, personId, today);
   const since = fromDay === undefined ? {} : { fromDay };
+  const lines = await listLinePlays(db, { personId, exerciseId: exercise.id, ...since });
+  return courseOf(db, { today, exercise, discomfort, lines });
+}
+
+/** The course of several exercises, read at once. */
+export async function exerciseCourses(
+  db: LibraryDb,
+  { personId, today, fromDay, exercises }: AskedProgress & { readonly exercises: readonly PlayedExercise[] },
+): Promise<readonly ExerciseCourse[]> {
+  const discomfort = await discomfortNoted(db, personId, today);
+  const since = fromDay === undefined ? {} : { fromDay };
+  const lines = await linePlaysByExercise(db, { personId, ...since });
+  const courses: ExerciseCourse[] = [];
+  for (const exercise of exercises)
+    courses.push(await courseOf(db, { today, exercise, discomfort, lines: lines.get(exercise.id) ?? [] }));
+  return courses;
+}
+
+async function courseOf(
+  db: LibraryDb,
+  {
+    today,
+    exercise,
+    discomfort,
+    lines,
+  }: {
+    readonly today: string;
+    readonly exercise: PlayedExercise;
+    readonly discomfort: boolean;
+    readonly lines: readonly LinePlay[];
+  },
+): Promise<ExerciseCourse> {
   const freshFrom = dayOf(dayNumber(today) - freshDays);
-  const plays = await exercisePlays(db, { personId, exerciseId: exercise.id, freshFrom, ...since });
+  const plays = await comparedPlays(db, lines, { exerciseId: exercise.id, freshFrom });
   const daysAgo = (day: string) => dayNumber(today) - dayNumber(day);
   return { exercise, plays, progress: exerciseProgress(plays, { discomfort, daysAgo }) };
 }
@@ -63,13 +90,10 @@ export async function playerProgress(
 }> {
   const { personId, today, fromDay = firstDay } = asked;
   const discomfort = await discomfortNoted(db, personId, today);
-  const exercises: ExerciseCourse[] = [];
-  for (const exercise of await playedExercises(db, personId, fromDay)) {
-    const course = await exerciseCourse(db, { ...asked, exercise, discomfort });
-    if (course.plays.length > 0) exercises.push(course);
-  }
+  const exercises = await playedExercises(db, personId, fromDay);
+  const courses = await exerciseCourses(db, { ...asked, exercises });
   return {
-    exercises,
+    exercises: courses.filter(({ plays }) => plays.length > 0),
     load: await practiceOf(db, { personId, fromDay, toDay: today }),
     guesses: await judgedGuesses(db, { personId }),
     discomfort,

@@ -130,6 +130,7 @@ h3{font-size:1rem;margin-bottom:.2rem}
 .picture{break-inside:avoid}
 .sheet,.drawn .sheet{height:auto}
 .with-image .sheet canvas{display:none!important}
+.drawn:not(.with-image) .sheet canvas{width:100%!important;height:auto!important}
 .sheet img,.drawn .sheet img{display:block;height:auto;width:100%}
 details:not(.fold),#listen,#words,.about,#stroke-bar,#stroke-hint,.open-questions,.picture:not(.printed){display:none}
 table{max-width:none}

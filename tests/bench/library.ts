@@ -2,11 +2,13 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { CompiledQuery } from 'kysely';
+import type { TakeResult } from '../../src/core/result/take-result.ts';
 import { assignmentPlays } from '../../src/library/assignment-plays.ts';
 import { listAssignments, setAssignment } from '../../src/library/assignments.ts';
 import { filterChoices } from '../../src/library/filter-choices.ts';
 import { lessonOf } from '../../src/library/lesson.ts';
 import type { LibraryDb } from '../../src/library/library.ts';
+import { comparedMeasures } from '../../src/library/line-figures.ts';
 import { listLinePlays } from '../../src/library/line-plays.ts';
 import { listSheets } from '../../src/library/list-sheets.ts';
 import { countTakes, listTakes, type TakeOrder } from '../../src/library/list-takes.ts';
@@ -40,6 +42,22 @@ async function fill(db: LibraryDb): Promise<void> {
   for (let i = 0; i < people; i++)
     await addPerson(db, { id: `person-${i}`, name: `Player ${i}`, role: 'student', note: '', createdAt: 0 });
   const example = exampleResult();
+  // Of both lines every figure is kept, as of a take that was graded.
+  const measures: TakeResult['measures'] = [
+    ...example.measures,
+    ...comparedMeasures.flatMap((id, at) => {
+      const value = 1.23456 + at;
+      const outcome = {
+        state: 'measured' as const,
+        value,
+        low: value - 0.654321,
+        high: value + 1.34567,
+        strokes: 71,
+        pointsAt: [],
+      };
+      return [0, 1].map((line) => ({ id, unit: 'ms', scope: { line }, outcome }));
+    }),
+  ];
   const { json, version, recordingFacts } = resultRow('', example, {});
   for (let i = 0; i < exercises; i++) {
     await db
@@ -61,7 +79,7 @@ async function fill(db: LibraryDb): Promise<void> {
           id: exerciseId((i * 7 + place * 13) % exercises),
           bpm: 60 + (i % 12) * 8,
         }));
-        const result = { ...example, sheet: { title: '', lines } };
+        const result = { ...example, measures, sheet: { title: '', lines } };
         const played = {
           result,
           sheetText: '',

@@ -9,9 +9,11 @@ const msInDay = 86_400_000;
 export function dayNumber(day: string): number {
   const found = dayPattern.exec(day);
   const [year, month, date] = (found?.slice(1) ?? []).map(Number) as [number, number, number];
-  const at = found === null ? Number.NaN : Date.UTC(year, month - 1, date);
-  if (Number.isNaN(at) || dayOf(at / msInDay) !== day) throw new RangeError(`${day} is no day`);
-  return at / msInDay;
+  const at = new Date(found === null ? Number.NaN : Date.UTC(year, month - 1, date));
+  // Read back as it was written: there is no 30 February. NaN is like nothing.
+  const same = at.getUTCDate() === date && at.getUTCMonth() === month - 1 && at.getUTCFullYear() === year;
+  if (!same) throw new RangeError(`${day} is no day`);
+  return at.getTime() / msInDay;
 }
 
 /** The calendar day that lies `number` days after 1 January 1970. */

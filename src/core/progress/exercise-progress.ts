@@ -66,18 +66,19 @@ export function exerciseProgress(
   now: { readonly discomfort: boolean; readonly daysAgo: (day: string) => number },
 ): ExerciseProgress {
   const newest = plays.at(-1);
+  const likes = plays.map(({ conditions }) => likeness(conditions, newest!.conditions));
   const figures = comparedFigures.map((figure): FigureProgress => {
-    const measured = plays.filter(({ figures: own }) => own[figure.id] !== undefined);
-    const alike = measured.filter(({ conditions }) => {
-      const like = likeness(conditions, newest!.conditions);
-      return figure.ofLevels ? like.levels : like.timing;
+    const alike = (at: number) => (figure.ofLevels ? likes[at]!.levels : likes[at]!.timing);
+    const measured = plays.flatMap(({ day, figures: own }, at) => {
+      const found = own[figure.id];
+      return found === undefined ? [] : [{ day, value: found.value, alike: alike(at) }];
     });
-    const values = alike.map(({ day, figures: own }) => ({ day, value: own[figure.id]!.value }));
+    const values = measured.filter((one) => one.alike);
     return {
       figure,
       trend: trendOverDays(figure, values),
       days: dayMedians(values),
-      leftOut: measured.length - alike.length,
+      leftOut: measured.length - values.length,
     };
   });
   const takes = plays.flatMap(({ take }) => (take === null ? [] : [take]));

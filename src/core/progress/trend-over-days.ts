@@ -29,15 +29,13 @@ export function trendOverDays(figure: ComparedFigure, values: readonly DatedValu
   const days = dayMedians(values)
     .filter(({ median }) => !ratio || median > 0)
     .slice(-mostTrendDays);
-  const weeksFrom = (day: string) => (dayNumber(day) - dayNumber(days[0]!.day)) / 7;
-  const weeks = days.length === 0 ? 0 : weeksFrom(days.at(-1)!.day);
+  const numbers = days.map(({ day }) => dayNumber(day));
+  const inWeeks = numbers.map((number) => (number - numbers[0]!) / 7);
+  const weeks = inWeeks.at(-1) ?? 0;
   const nothing = { days: days.length, weeks, perWeek: null, p: null, verdict: 'too-few-days' } as const;
   if (days.length < fewestTrendDays) return nothing;
   const y = days.map(({ median }) => (ratio ? Math.log(median) : median));
-  const { slope, low, high } = theilSen(
-    days.map(({ day }) => weeksFrom(day)),
-    y,
-  );
+  const { slope, low, high } = theilSen(inWeeks, y);
   const { p, s } = mannKendall(y);
   const back = (value: number) => (ratio ? Math.exp(value) : value);
   const verdict = p < 0.05 ? (s < 0 ? 'falling' : 'rising') : 'no-clear-trend';

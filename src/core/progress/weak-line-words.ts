@@ -1,28 +1,28 @@
 import { rounded } from '../result/figures.ts';
-import { shownScore } from '../scoring/score-curve.ts';
+import { secureScore, shownScore } from '../scoring/score-curve.ts';
 import type { LineFigure } from './line-mark.ts';
 import type { WeakLine } from './weakest-lines.ts';
 
 interface Words {
+  /** What is wrong, where something is. */
   readonly said: (figure: LineFigure) => string;
+  /** The figure's plain name. */
+  readonly named: string;
   readonly unit: string;
 }
 
 const words: Readonly<Record<string, Words>> = {
-  'timing-spread-share': { said: () => 'uneven in time', unit: '% of a partial' },
+  'timing-spread-share': { said: () => 'uneven in time', named: 'timing spread', unit: '% of a partial' },
   'accent-to-tap-ratio': {
-    said: ({ value }) =>
-      value < 8
-        ? 'accents stand out too little'
-        : value > 20
-          ? 'accents stand out very far'
-          : 'accents against taps',
+    said: ({ value }) => (value < 14 ? 'accents stand out too little' : 'accents stand out very far'),
+    named: 'accents',
     unit: 'dB over the taps',
   },
-  'tap-spread': { said: () => 'taps differ in loudness', unit: 'dB' },
+  'tap-spread': { said: () => 'taps differ in loudness', named: 'spread of the taps', unit: 'dB' },
   'hand-offset-share': {
     said: ({ low, high }) =>
       low > 0 ? 'the left hand comes late' : high < 0 ? 'the right hand comes late' : 'left hand after right',
+    named: 'left hand after right',
     unit: '% of a partial',
   },
 };
@@ -32,11 +32,12 @@ const words: Readonly<Record<string, Words>> = {
  *
  * @example weakWords(line) // 'uneven in time: 6.1 % of a partial (5.0 to 7.6)'
  */
-export function weakWords({ measure, figures }: WeakLine): string {
+export function weakWords({ measure, figures, mark }: WeakLine): string {
   const figure = figures[measure]!;
-  const { said, unit } = words[measure]!;
+  const { said, named, unit } = words[measure]!;
   const { value, low, high } = figure;
-  return `${said(figure)}: ${rounded(value)} ${unit} (${rounded(low)} to ${rounded(high)})`;
+  // What is secure is the weakest there is, but no fault.
+  return `${mark.value >= secureScore ? named : said(figure)}: ${rounded(value)} ${unit} (${rounded(low)} to ${rounded(high)})`;
 }
 
 /**

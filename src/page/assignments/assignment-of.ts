@@ -30,7 +30,7 @@ export function assignmentOf({ text, personId, dueDay, tempo, note }: Wished): M
   const parsed = parseSheet(text);
   if (!parsed.ok)
     return { ok: false, sentence: parsed.faults.map((fault) => faultText(text, fault)).join('\n') };
-  const bpm = tempo.trim() === '' ? null : Number(tempo);
+  const bpm = tempo.trim() === '' ? null : Number(tempo.trim().replace(',', '.'));
   const { least, most } = settingRanges.tempo;
   if (bpm !== null && !(bpm >= least && bpm <= most))
     return { ok: false, sentence: `Write a tempo from ${least} to ${most}, or none.` };

@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import { settingRanges } from '../../core/exercise/line-settings.ts';
 import { parseSheet } from '../../core/exercise/parse-sheet.ts';
 import type { ListedSheet } from '../../library/list-sheets.ts';
 import type { ListedPerson } from '../../library/people.ts';
@@ -114,10 +113,8 @@ export function HandOut({ people, sheets, changed }: Props) {
           <label class="field">
             <span>Beats per minute (or as written)</span>
             <input
-              type="number"
-              min={settingRanges.tempo.least}
-              max={settingRanges.tempo.most}
-              step="any"
+              type="text"
+              inputMode="decimal"
               value={tempo}
               onInput={({ currentTarget }) => setTempo(currentTarget.value)}
             />

@@ -35,7 +35,8 @@ export function PersonCard({ person, others, changed }: Props) {
         {note === '' ? '' : `. ${note}`}
       </p>
       <p class="person-ways">
-        <a href={`#/progress/${id}`}>Progress</a> <a href={`#/practice-time/${id}`}>Practice time</a>
+        <a href={`#/progress/${id}`}>Progress</a> <a href={`#/lesson/${id}`}>For the lesson</a>{' '}
+        <a href={`#/practice-time/${id}`}>Practice time</a>
       </p>
       <details>
         <summary>

@@ -3,6 +3,7 @@ import type { ShownWeeks } from '../engine/engine-messages.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
 import { faultInWords } from '../library/fault-words.ts';
 import { saveFile } from '../library/save-file.ts';
+import { PrintHint } from '../shell/print-hint.tsx';
 import './weeks.css';
 
 interface Props {
@@ -50,6 +51,7 @@ export function WeekReport({ page, title, file }: Props) {
           Print
         </button>
       </div>
+      <PrintHint button="Print" />
       <iframe
         ref={frame}
         class="report weeks"

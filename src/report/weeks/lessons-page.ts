@@ -54,7 +54,8 @@ function row(player: string, lesson: Lesson): string {
     discomfortDays.length === 0
       ? ''
       : `<p><strong>Discomfort noted: ${discomfortDays.join(', ')}</strong></p>`;
-  return `<tr><th scope="row">${outsideText(player, 60)}${stop}</th><td data-name="asked">${asked.join('') || 'nothing open'}</td>
+  const html = `<tr><th scope="row">${outsideText(player, 60)}${stop}</th><td data-name="asked">${asked.join('') || 'nothing open'}</td>
 <td data-name="played">${takes} take${takes === 1 ? '' : 's'} on ${days.length} day${days.length === 1 ? '' : 's'}, ${minuteWords(minutes)}</td>
 <td data-name="weakest lines">${weak.join('') || 'not told'}</td><td data-name="changed">${changes.join('') || 'nothing shown'}</td></tr>`;
+  return html.replace(/\d{4}-\d\d-\d\d/g, '<span class="day">$&</span>');
 }

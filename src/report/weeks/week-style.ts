@@ -16,6 +16,7 @@ audio{width:100%;max-width:30rem;display:block}
 audio:focus-visible{outline:3px solid var(--second);outline-offset:2px}
 .exercise-weeks{margin-top:2rem}
 .weak>li{margin:.6rem 0}
+.day{white-space:nowrap}
 .write-here{display:none}
 .weeks td p{margin:.1rem 0}
 @media (max-width:48rem){
@@ -28,7 +29,8 @@ table.stack,.stack tbody,.stack tr,.stack th[scope=row],.stack td{display:block;
 }
 @media (min-width:62rem){.two{grid-template-columns:repeat(2,minmax(0,1fr))}}
 @media print{
-audio,.pair-controls,.screen-only{display:none!important}
+audio,.pair-controls,.screen-only,.weeks>footer{display:none!important}
+.stack th[scope=col]{overflow-wrap:normal}
 .write-here{display:block;border:1px solid currentColor;min-height:45mm;margin:.4rem 0;break-inside:avoid}
 .asked,.weak>li{break-inside:avoid}
 .two{grid-template-columns:1fr 1fr}

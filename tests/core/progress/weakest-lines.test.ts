@@ -81,6 +81,7 @@ describe('the weakest lines', () => {
     );
     expect(words('tap-spread', 3, 0.5)).toBe('taps differ in loudness: 3.0 dB (2.5 to 3.5)');
     expect(words('hand-offset-share', -6, 2)).toMatch(/^the right hand comes late: /);
+    expect(words('timing-spread-share', 3, 0.5)).toBe('timing spread: 3.0 % of a partial (2.5 to 3.5)');
     expect(words('hand-offset-share', 1, 2)).toMatch(/^left hand after right: /);
   });
 

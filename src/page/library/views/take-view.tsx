@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { LibraryClient } from '../../../library/library-calls.ts';
 import { sharedEngine } from '../../engine/shared-engine.ts';
 import { GuessAnswer } from '../../result/guess-answer.tsx';
+import { PrintHint } from '../../shell/print-hint.tsx';
 import { goTo } from '../../shell/route.ts';
 import { faultInWords } from '../fault-words.ts';
 import { saveFile } from '../save-file.ts';
@@ -114,15 +115,18 @@ export function TakeView({ id }: { readonly id: string }) {
       {html === null ? (
         <p class="quiet">{reportFault === null ? 'The report is being made …' : ''}</p>
       ) : (
-        <iframe
-          ref={frame}
-          class="report"
-          title="Report on the take"
-          sandbox="allow-scripts allow-downloads allow-modals"
-          allow="autoplay"
-          srcdoc={html}
-          onLoad={takesRemarks}
-        />
+        <>
+          <PrintHint button="Print" />
+          <iframe
+            ref={frame}
+            class="report"
+            title="Report on the take"
+            sandbox="allow-scripts allow-downloads allow-modals"
+            allow="autoplay"
+            srcdoc={html}
+            onLoad={takesRemarks}
+          />
+        </>
       )}
     </div>
   );
