@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { describe, expect, it } from 'vitest';
@@ -5,6 +6,7 @@ import { architectureFaults, isCode } from './architecture/architecture-faults.t
 import { findCircle } from './architecture/find-circle.ts';
 import { scanImports } from './architecture/scan-imports.ts';
 import { importedPath, readSourceTree } from './architecture/source-tree.ts';
+import { unusedExports } from './architecture/unused-exports.ts';
 
 /** Files that may be longer than 200 lines, each with the reason. */
 const longFiles: Readonly<Record<string, string>> = {
@@ -19,6 +21,20 @@ describe('the sources', () => {
   it('keep to the directions, lengths and names', () => {
     expect(tree.size).toBeGreaterThan(100);
     expect(architectureFaults(tree, longFiles)).toEqual([]);
+  });
+
+  it('export only what another file asks for', () => {
+    const outside = ['tests', 'fixtures'].flatMap((name) =>
+      [...readSourceTree(join(folder, '..', name))]
+        .filter(([path]) => isCode(path))
+        .map(([path, source]): [string, string] => [`../${name}/${path}`, source]),
+    );
+    for (const name of ['build.config.ts', 'vite.config.ts'])
+      outside.push([`../${name}`, readFileSync(join(folder, '..', name), 'utf8')]);
+    const code = new Map([...tree].filter(([path]) => isCode(path)));
+    // Stands in the place of a package, whose names it has.
+    code.delete('formats/coded/unused-parser.ts');
+    expect(unusedExports(code, new Map(outside))).toEqual([]);
   });
 
   it('are scanned whole: no import that the bundler follows is missed', async () => {
@@ -57,6 +73,22 @@ describe('the sources', () => {
       expect(scanned, path).toEqual(expect.arrayContaining(followed.map((one) => one.path)));
     }
     expect(compared).toBeGreaterThan(100);
+  });
+});
+
+describe('unusedExports', () => {
+  it('tells names that no import asks for', () => {
+    const tree = new Map([
+      [
+        'a.ts',
+        'export const used = 1;\nexport interface Own {}\nexport type Named = 1;\n// export const no = 1;',
+      ],
+      ['b.ts', "import { used as other } from './a.ts';\nexport function whole() {}"],
+      ['c.ts', "const b = await import('./b.ts');"],
+    ]);
+    const tests = new Map([['../tests/a.ts', "import {\n  type Named,\n} from '../src/a.ts';"]]);
+    expect(unusedExports(tree, tests)).toEqual(['a.ts Own']);
+    expect(unusedExports(tree, new Map())).toEqual(['a.ts Own', 'a.ts Named']);
   });
 });
 

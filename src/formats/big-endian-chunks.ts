@@ -2,12 +2,12 @@ import type { Bytes } from './bytes.ts';
 import type { SampleData } from './sample-layout.ts';
 
 /** A part of a file with a name of four characters. */
-export interface BigEndianChunk extends SampleData {
+interface BigEndianChunk extends SampleData {
   readonly id: string;
 }
 
 /** How a kind of file writes its chunks. */
-export interface ChunkForm {
+interface ChunkForm {
   /** Bytes of a chunk's length: 4, or 8 in which −1 says that it goes to the end of the file. */
   readonly sizeBytes: 4 | 8;
   /** Chunks of odd length are followed by a pad byte. */

@@ -22,7 +22,7 @@ export interface CafParts {
 }
 
 /** What a CAF file says of its packets. */
-export interface CafPackets {
+interface CafPackets {
   readonly count: number;
   /** Frames to be heard, frames before them and behind them that aren't. */
   readonly validFrames: number;

@@ -9,7 +9,7 @@ export interface GatheredSound {
 }
 
 /** Gathers that while a recording of one channel comes, so that it needn't be read once more at its end. */
-export interface SoundGathering {
+interface SoundGathering {
   /** Goes on with a recording that is the same as before and longer. */
   goOn(recording: Source): void;
   end(recording: Source): GatheredSound;

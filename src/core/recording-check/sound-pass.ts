@@ -24,7 +24,7 @@ export interface SoundFeatures {
 }
 
 /** Gathers the features of a channel while its recording comes. */
-export interface SoundFollower {
+interface SoundFollower {
   /** Goes on with a recording that is the same as before and longer. */
   goOn(recording: Source): void;
   /** The recording is over: to the last digit what one reading of all of it gathers. */

@@ -1,7 +1,7 @@
 import type { Source } from './source.ts';
 
 /** Frames of which one peak is kept. */
-export const peakFrames = 64;
+const peakFrames = 64;
 
 /** The largest magnitudes of a channel, one for each `peakFrames` of its whole ones. */
 export type PeakCourse = readonly number[];

@@ -2,7 +2,7 @@ import type { Source } from '../../core/signal/source.ts';
 import type { Mp3Follower } from '../../formats/write-mp3.ts';
 
 /** A recording written as an MP3 for its report while it comes. */
-export interface Mp3Along {
+interface Mp3Along {
   goOn(recording: Source): void;
   /** The whole of it; null where the encoder could not be had. */
   end(recording: Source): Uint8Array | null;
