@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 import { discomfortNoted } from '../library/discomfort-noted.ts';
 import { judgedGuesses } from '../library/guess.ts';
-import { exerciseCourse } from '../library/player-progress.ts';
+import { exerciseCourses } from '../library/player-progress.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
 import { findPlayer } from './library/find-player.ts';
 import { checkDayOption } from './library/keep-options.ts';
@@ -54,9 +54,7 @@ export function progressCommand(output: CommandOutput = toProcess): Command {
       const today = localDay(new Date());
       const exercises = await namedExercises(db, personId, options.exercise);
       const asked = { personId, today, fromDay: since };
-      const shown = await Promise.all(
-        exercises.map((exercise) => exerciseCourse(db, { ...asked, exercise })),
-      );
+      const shown = await exerciseCourses(db, { ...asked, exercises });
       const guesses = await judgedGuesses(db, { personId });
       if (report !== undefined) {
         const { progressHtml } = await import('./weeks/progress-html.ts');

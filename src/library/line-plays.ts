@@ -46,12 +46,13 @@ export async function listLinePlays(
   return rows.map(linePlay).reverse();
 }
 
-/** All of a player's playings by exercise, each oldest first: one walk along the index by player. */
+/** A player's playings of several exercises, each oldest first: one walk along the index by player. */
 export async function linePlaysByExercise(
   db: LibraryDb,
-  asked: Asked,
+  { exerciseIds, ...asked }: Asked & { readonly exerciseIds: readonly string[] },
 ): Promise<ReadonlyMap<string, readonly LinePlay[]>> {
   const rows = await linesWithTakes(db, asked)
+    .where('takeLine.exerciseId', 'in', exerciseIds)
     .orderBy('takeLine.exerciseId')
     .orderBy('takeLine.recordedAt')
     .orderBy('takeLine.takeId')

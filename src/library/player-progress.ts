@@ -51,7 +51,8 @@ async function exerciseCourses(
 ): Promise<readonly ExerciseCourse[]> {
   const discomfort = await discomfortNoted(db, personId, today);
   const since = fromDay === undefined ? {} : { fromDay };
-  const lines = await linePlaysByExercise(db, { personId, ...since });
+  const exerciseIds = exercises.map(({ id }) => id);
+  const lines = await linePlaysByExercise(db, { personId, exerciseIds, ...since });
   const courses: ExerciseCourse[] = [];
   for (const exercise of exercises)
     courses.push(await courseOf(db, { today, exercise, discomfort, lines: lines.get(exercise.id) ?? [] }));
@@ -78,22 +79,28 @@ async function courseOf(
   return { exercise, plays, progress: exerciseProgress(plays, { discomfort, daysAgo }) };
 }
 
-/** A player's exercises over the weeks, the one played last first, with how much was practised. */
+/**
+ * A player's exercises over the weeks, the one played last first, with how much was practised. `limit`: so many exercises
+ * at most; of ten years there may be hundreds, which nobody looks at on one page.
+ */
 export async function playerProgress(
   db: LibraryDb,
-  asked: AskedProgress,
+  { limit, ...asked }: AskedProgress & { readonly limit?: number },
 ): Promise<{
   readonly exercises: readonly ExerciseCourse[];
+  /** Exercises played besides, which the limit left out. */
+  readonly more: number;
   readonly load: PracticeLoad;
   readonly guesses: readonly GuessRecord[];
   readonly discomfort: boolean;
 }> {
   const { personId, today, fromDay = firstDay } = asked;
   const discomfort = await discomfortNoted(db, personId, today);
-  const exercises = await playedExercises(db, personId, fromDay);
-  const courses = await exerciseCourses(db, { ...asked, exercises });
+  const played = await playedExercises(db, personId, fromDay);
+  const exercises = played.slice(0, limit);
   return {
-    exercises: courses.filter(({ plays }) => plays.length > 0),
+    exercises: await exerciseCourses(db, { ...asked, exercises }),
+    more: played.length - exercises.length,
     load: await practiceOf(db, { personId, fromDay, toDay: today }),
     guesses: await judgedGuesses(db, { personId }),
     discomfort,

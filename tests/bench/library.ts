@@ -6,7 +6,7 @@ import type { TakeResult } from '../../src/core/result/take-result.ts';
 import { assignmentPlays } from '../../src/library/assignment-plays.ts';
 import { listAssignments, setAssignment } from '../../src/library/assignments.ts';
 import { filterChoices } from '../../src/library/filter-choices.ts';
-import { lessonOf } from '../../src/library/lesson.ts';
+import { lessonOf, lessonsOf } from '../../src/library/lesson.ts';
 import type { LibraryDb } from '../../src/library/library.ts';
 import { comparedMeasures } from '../../src/library/line-figures.ts';
 import { listLinePlays } from '../../src/library/line-plays.ts';
@@ -187,7 +187,13 @@ try {
   await time("a player's progress, twelve weeks, all exercises", () =>
     playerProgress(db, { ...player, fromDay: day(3649 - 84) }),
   );
-  await time("a player's progress, all ten years, all exercises", () => playerProgress(db, player));
+  await time("a player's progress, all ten years, as the page shows it: 12 exercises", () =>
+    playerProgress(db, { ...player, limit: 12 }),
+  );
+  await time("a player's progress, all ten years, all 300 exercises at once", () =>
+    playerProgress(db, player),
+  );
+  await time('the lessons with everybody', () => lessonsOf(db, { today: day(3649), since: day(3642) }));
   await time('a lesson with one player', () => lessonOf(db, { ...player, since: day(3642) }));
   await time("all of a studio's assignments that are open", () => listAssignments(db));
   await time('what was played to an assignment', () => assignmentPlays(db, assignment));

@@ -19,19 +19,23 @@ const spans = [
   { days: '28', words: 'the last four weeks' },
 ] as const;
 
+/** Exercises that are shown at once, the ones played last. */
+const atOnce = 12;
+
 /** A player's exercises over the weeks: trends, pictures, cleanest takes, the next tempo, practice. */
 export function ProgressView({ route: { parts } }: { readonly route: Route }) {
   const [person, setPerson] = useState<string | null>(() => parts[0] ?? currentPlayer());
   const [span, setSpan] = useState('');
+  const [limit, setLimit] = useState(atOnce);
   const [marked, setMarked] = useState(false);
   const today = localDay(Date.now());
   const people = useLibrary((library) => library.listPeople());
   const found = useLibrary(
     async (library) => {
       const fromDay = span === '' ? undefined : dayOf(dayNumber(today) - Number(span));
-      return { person, ...(await library.playerProgress({ personId: person, today, fromDay })) };
+      return { person, ...(await library.playerProgress({ personId: person, today, fromDay, limit })) };
     },
-    [person, span],
+    [person, span, limit],
   );
   const value = found.value?.person === person ? found.value : null;
   const player = nameOf(people.value ?? [], person);
@@ -74,6 +78,14 @@ export function ProgressView({ route: { parts } }: { readonly route: Route }) {
         </p>
       )}
       {fault === null && page === null && <p class="quiet">The takes are being read …</p>}
+      {value !== null && value.more > 0 && (
+        <p>
+          The {value.exercises.length} exercises played last; {value.more} more were played.{' '}
+          <button type="button" onClick={() => setLimit(limit + atOnce)}>
+            Show more exercises
+          </button>
+        </p>
+      )}
       {value !== null && page !== null && value.exercises.length === 0 && (
         <p role="status">
           No take of this player is kept yet. Takes that you record under <a href="#/">Practise</a> come here
