@@ -45,7 +45,7 @@ export async function exerciseCourse(
 }
 
 /** The course of several exercises, read at once. */
-async function exerciseCourses(
+export async function exerciseCourses(
   db: LibraryDb,
   { personId, today, fromDay, exercises }: AskedProgress & { readonly exercises: readonly PlayedExercise[] },
 ): Promise<readonly ExerciseCourse[]> {
