@@ -10,7 +10,7 @@ import { type OpenSound, openSound } from './open-sound.ts';
 import type { RecordingFault } from './recording-fault.ts';
 import { holdsSound, kindBytes, recordingKind } from './recording-kind.ts';
 import { scratchFile } from './scratch-file.ts';
-import { spool } from './spool.ts';
+import { mostSpooled, spool, TooMuchPiped } from './spool.ts';
 
 export interface OpenRecording extends OpenSound {
   /** The file's name without its folder. */
@@ -60,6 +60,8 @@ export async function openRecording(path: string): Promise<RecordingOutcome> {
     return opened;
   } catch (error) {
     close();
+    if (error instanceof TooMuchPiped)
+      return failed({ code: 'too-much-piped', facts: { mebibytes: mostSpooled / 2 ** 20 } });
     return failed(systemFault(error as NodeJS.ErrnoException));
   }
 }

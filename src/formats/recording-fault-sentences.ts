@@ -70,6 +70,8 @@ export function recordingFaultSentence(name: string, fault: RecordingFault): str
       return `${file} may not be read by this user. Change its permissions or copy it to a folder of your own.`;
     case 'nothing-piped':
       return 'A recording was to come through a pipe, but nothing is connected. Name a file instead of "-".';
+    case 'too-much-piped':
+      return `More than ${fault.facts.mebibytes} MiB came through the pipe, which is more than can be held. Name the file instead of "-".`;
     case 'read-failed':
       return `${file} could not be read: ${fault.facts.reason}. Copy it to another folder and try again.`;
     default:

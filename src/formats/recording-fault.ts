@@ -42,6 +42,7 @@ export type RecordingFault =
   | { readonly code: 'is-a-folder'; readonly facts: Readonly<Record<string, never>> }
   | { readonly code: 'not-permitted'; readonly facts: Readonly<Record<string, never>> }
   | { readonly code: 'nothing-piped'; readonly facts: Readonly<Record<string, never>> }
+  | { readonly code: 'too-much-piped'; readonly facts: { readonly mebibytes: number } }
   | { readonly code: 'read-failed'; readonly facts: { readonly reason: string } };
 
 /** What was mended while reading: the recording can be used, its end may be missing. */

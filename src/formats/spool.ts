@@ -5,12 +5,19 @@ import { memoryBytes } from './memory-bytes.ts';
 const blockBytes = 64 * 1024;
 const enoughToJudge = 512;
 const pauseMs = 5;
+/** Bytes that are held: three hours of a wave file of one channel, 16 bits at 48 kHz. Our judgement. */
+export const mostSpooled = 2 ** 30;
+
+/** More came through a pipe than can be held. */
+export class TooMuchPiped extends Error {
+  override readonly name = 'TooMuchPiped';
+}
 
 /**
  * Reads a pipe to its end and keeps it in memory. `wanted` sees what the pipe begins with (512 bytes, or all there
- * is); when it says no, reading stops there.
+ * is); when it says no, reading stops there. Throws `TooMuchPiped` for more than `most` bytes.
  */
-export function spool(descriptor: number, wanted: (head: Uint8Array) => boolean): Bytes {
+export function spool(descriptor: number, wanted: (head: Uint8Array) => boolean, most = mostSpooled): Bytes {
   const blocks: Uint8Array[] = [];
   let length = 0;
   let judged = false;
@@ -18,6 +25,7 @@ export function spool(descriptor: number, wanted: (head: Uint8Array) => boolean)
     const block = readBlock(descriptor);
     blocks.push(block);
     length += block.length;
+    if (length > most) throw new TooMuchPiped();
     if (block.length === 0) return memoryBytes(Buffer.concat(blocks, length));
     if (judged || length < enoughToJudge) continue;
     judged = true;

@@ -1,7 +1,7 @@
 import { openSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { spool } from '../../src/formats/spool.ts';
+import { spool, TooMuchPiped } from '../../src/formats/spool.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const contents = Uint8Array.from({ length: 200_000 }, (_, index) => index % 251);
@@ -31,4 +31,9 @@ it('stops after the beginning when that is not wanted', () => {
 
 it('holds what ends before the beginning is complete', () => {
   expect(spool(descriptor(contents.subarray(0, 100)), () => false).length).toBe(100);
+});
+
+it('stops where more comes than can be held', () => {
+  expect(() => spool(descriptor(), () => true, 100_000)).toThrow(TooMuchPiped);
+  expect(spool(descriptor(), () => true, 200_000).length).toBe(200_000);
 });
