@@ -9,7 +9,7 @@ const good = { from: -24, to: -6 };
 
 const place = (db: number) => Math.min(1, Math.max(0, 1 - db / lowestDb));
 const percent = (db: number) => `${(100 * place(db)).toFixed(1)}%`;
-const words = (db: number) => (db < lowestDb ? 'silent' : `${db.toFixed(0).replace('-', '−')} dB`);
+const words = (db: number) => (db < lowestDb ? 'silent' : `${`${Math.round(db) || 0}`.replace('-', '−')} dB`);
 
 /** How loud the microphone is: a bar, a mark that stays at the loudest moment lately, and the same in words. */
 export function LevelMeter({ read }: { readonly read: () => Levels }) {
