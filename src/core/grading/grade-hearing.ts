@@ -102,7 +102,9 @@ export function gradeHearing(
   const confirmed = evidence.says === 'confirmed' && performance.hands === 'as-written';
   const read = gathered && { channels: [gathered.features] };
   const found =
-    options.check === false ? null : checkRecording({ source, hearing, performance, gaps, ...read });
+    options.check === false
+      ? null
+      : checkRecording({ source, hearing, performance, gaps, playedClick: options.playedClick, ...read });
   const reason = whyNotGradable({ peak: Math.max(...shape), hearing, slots, alignment });
 
   const warnings = [

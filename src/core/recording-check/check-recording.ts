@@ -4,6 +4,7 @@ import { finiteSource } from '../signal/finite-source.ts';
 import { pickup } from '../signal/pickup.ts';
 import type { Source } from '../signal/source.ts';
 import { bandwidth } from './bandwidth.ts';
+import { changingClick } from './changing-click.ts';
 import { clickBleed } from './click-bleed.ts';
 import { clipping } from './clipping.ts';
 import { dcOffset } from './dc-offset.ts';
@@ -37,6 +38,7 @@ export const recordingChecks: readonly FindingOf[] = [
   hum,
   lossyCodec,
   bandwidth,
+  changingClick,
   clickBleed,
   stickClicks,
   dcOffset,
@@ -52,11 +54,12 @@ interface CheckedRecording {
   readonly gaps?: HeardRecording['gaps'];
   /** What one reading of each channel gathered, where that was done while the recording came. */
   readonly channels?: HeardRecording['channels'];
+  readonly playedClick?: HeardRecording['playedClick'];
 }
 
 /** Reads each channel once and gathers what the checks need. */
 function hearRecording(checked: CheckedRecording): HeardRecording {
-  const { hearing, performance, gaps = [] } = checked;
+  const { hearing, performance, playedClick, gaps = [] } = checked;
   const source = finiteSource(checked.source);
   const channels =
     checked.channels ?? Array.from({ length: source.channels }, (_, channel) => soundPass(source, channel));
@@ -66,7 +69,7 @@ function hearRecording(checked: CheckedRecording): HeardRecording {
   const heard = pickup(source);
   const noiseDb = placeNoiseDb(heard, quiet.pauses, strokes);
   const unevenness = spectralUnevenness(heard, hearing.sounds);
-  return { source, channels, sound, hearing, performance, quiet, unevenness, noiseDb, gaps };
+  return { source, channels, sound, hearing, performance, quiet, unevenness, noiseDb, playedClick, gaps };
 }
 
 /**

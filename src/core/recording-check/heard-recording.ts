@@ -19,6 +19,10 @@ export interface HeardRecording {
   readonly unevenness: Unevenness;
   /** Level of the place by itself, on the scale of strokes' levels, dBFS. */
   readonly noiseDb: number;
+  /** The click that was played while it was recorded: beats, s of the recording, and which of them sounded. */
+  readonly playedClick?:
+    | { readonly times: readonly number[]; readonly audible?: readonly boolean[] }
+    | undefined;
   /** Stretches known to be missing, samples. */
   readonly gaps: readonly { readonly at: number; readonly frames: number }[];
 }

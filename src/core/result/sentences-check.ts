@@ -28,6 +28,8 @@ export const checkSentences: SentenceTable = {
     'The quiet between strokes is full of holes, as noise reduction or strong packing leaves them; soft taps lose some of their loudness there. Turn off voice enhancement or noise reduction in the recording app, or record as WAV or at a higher bit rate.',
   'narrow-band': (f) =>
     `The sound ends at ${rounded(numberOf(f, 'upToHz') / 1000)} kHz, as over a telephone or a wireless headset. Record with the phone's own microphone, at 44.1 kHz or more.`,
+  'click-changes': () =>
+    "The microphone heard the click, whose tempo changes, and such a click can't be told apart from strokes. With the click in headphones, at a low volume, all of it can be told.",
   'click-loud': (f) =>
     `The click is ${decibels(f, 'overDb')} louder in the recording than the taps. It is taken off before strokes are measured; a softer click, or one in headphones at a low volume, leaves more of them.`,
   'stick-clicks': (f) =>
