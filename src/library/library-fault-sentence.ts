@@ -56,7 +56,7 @@ export function libraryFaultSentence({
     case 'backup-overlaps':
       return `"${facts.path}" is the library itself or lies in it, or holds it. Choose a folder apart from it, best on another disk.`;
     case 'no-backup-there':
-      return `There is no backup in "${facts.path}": it holds no takes.sqlite. Name the folder that \`evenhand library backup\` wrote.`;
+      return `There is no backup in "${facts.path}": it holds no takes.sqlite. Name the folder that \`evenhand library backup\` wrote; a file that \`evenhand library export\` wrote is taken in with \`evenhand library import\`.`;
     case 'backup-damaged':
       return `The tables of "${facts.path}" can't be trusted (${facts.reason}). Nothing was changed; use another backup.`;
     case 'backup-incomplete':

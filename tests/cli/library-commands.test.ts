@@ -37,6 +37,16 @@ describe('takes in a library', () => {
     expect(run('takes', '--player', 'mirelle').stdout).not.toContain('Tomas');
     expect(run('takes', '--since', '2026-03-10').stdout).not.toContain('Mirelle');
     expect(run('takes', '--tag', 'lesson').stdout).toContain('Mirelle');
+    expect(run('takes', '--bpm', '140..150').stdout).toContain('Mirelle');
+    expect(run('takes', '--bpm', '300').stderr).toContain('No take is kept that fits');
+    expect(run('takes', '--bpm', '150..140').status).toBe(2);
+    expect(run('takes', '--technique', 'wrist').stderr).toContain('No take is kept that fits');
+    // Page by page, each named by the last one of the page before.
+    const page = run('takes', '--limit', '1');
+    expect(page.stdout).toContain('Tomas');
+    const after = /--after ([0-9a-f]{8})/.exec(page.stderr)![1]!;
+    const rest = run('takes', '--limit', '1', '--after', after);
+    expect([rest.stdout, rest.stderr]).toEqual([expect.stringContaining('Mirelle'), '']);
 
     const shown = run('takes', 'show', nameOf(stdout, 'Mirelle'));
     expect(shown.stdout).toContain('gum pad');
@@ -51,13 +61,16 @@ describe('takes in a library', () => {
     const [here, there] = [library(), library()];
     here.keep('accent-one', 'Mirelle');
     expect(
-      here.run('takes', 'remark', 'newest', 'Left waits', '--at', '3.5', '--by', 'Ms Oduya').status,
+      here.run('takes', 'remark', 'newest', 'Left waits', '--at', '0:03.5', '--by', 'Ms Oduya').status,
     ).toBe(0);
+    expect(here.run('takes', 'remark', 'newest', 'Late', '--at', '1:08').stderr).toMatch(
+      /--at 1:08 lies behind the end: the take is 0:08\.\d long/,
+    );
     const file = join(temporaryFolder(), 'a.take.zip');
     expect(here.run('takes', 'export', 'newest', '--to', file).status).toBe(0);
     expect(there.run('takes', 'import', file).stdout).toContain('1 taken in, 0 there already');
     expect(there.run('takes', 'import', file).stdout).toContain('0 taken in, 1 there already');
-    expect(there.run('takes', 'show', 'newest').stdout).toContain('Remark at 3.5 s by Ms Oduya: Left waits');
+    expect(there.run('takes', 'show', 'newest').stdout).toContain('Remark at 0:03.5 by Ms Oduya: Left waits');
     expect(there.recordings()).toEqual(here.recordings());
     const damaged = there.run(
       'takes',

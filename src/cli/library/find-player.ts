@@ -15,12 +15,18 @@ export async function playerNamed(db: LibraryDb, name: string): Promise<ListedPe
   return found[0];
 }
 
+/** The one name whose first words were typed: "Mirelle" for "Mirelle Quist". */
+function beginningSo(typed: string, names: readonly string[]): string | undefined {
+  const found = names.filter((name) => `${nameKey(name)} `.startsWith(`${nameKey(typed)} `));
+  return found.length === 1 ? found[0] : undefined;
+}
+
 /** The player of a name. Throws a usage fault, with the nearest name, where there is none. */
 export async function findPlayer(db: LibraryDb, name: string): Promise<ListedPerson> {
   const found = await playerNamed(db, name);
   if (found !== undefined) return found;
   const names = (await listPeople(db)).map((person) => person.name);
-  const nearest = nearestText(name, names);
+  const nearest = beginningSo(name, names) ?? nearestText(name, names);
   const hint =
     nearest !== ''
       ? `Did you mean "${nearest}"?`

@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { takeTime } from '../../core/result/figures.ts';
 import { audioFile } from '../../library/folder-audio-store.ts';
 import { readTake } from '../../library/read-take.ts';
 import type { CommandOutput } from '../command-output.ts';
@@ -58,7 +59,7 @@ export function takesShowCommand(output: CommandOutput): Command {
         output.stdout(`${head.join(', ')}\n${textSummary(result, { color: false, width: 80 })}`);
         for (const { moment, text, author } of remarks)
           output.stdout(
-            `Remark${moment === null ? '' : ` at ${moment.toFixed(1)} s`}${author === '' ? '' : ` by ${printable(author)}`}: ${printable(text)}\n`,
+            `Remark${moment === null ? '' : ` at ${takeTime(moment)}`}${author === '' ? '' : ` by ${printable(author)}`}: ${printable(text)}\n`,
           );
       }
       const hash = report !== undefined && options.sound ? take.audioHash : null;

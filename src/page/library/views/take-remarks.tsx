@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { takeTime } from '../../../core/result/figures.ts';
+import { momentOf } from '../../../core/result/moment-of.ts';
 import type { Remark } from '../../../library/remarks.ts';
-import { momentOf } from '../moment-of.ts';
 import { pageLibrary } from '../page-library.ts';
 import { useAttempt } from './use-attempt.ts';
 

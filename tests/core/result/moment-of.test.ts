@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { momentOf } from '../../../src/page/library/moment-of.ts';
+import { momentOf } from '../../../src/core/result/moment-of.ts';
 
 it('reads a moment as people write it', () => {
   expect(momentOf('1:08.2')).toBeCloseTo(68.2, 9);
