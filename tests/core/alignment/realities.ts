@@ -1,42 +1,8 @@
-import type { Sheet } from '../../../src/core/exercise/sheet.ts';
-import type { Slot } from '../../../src/core/exercise/slot.ts';
-import { line, type Part, seeded, sheetOf, type TakeSpec } from './simulated-take.ts';
-
-/** Sheets that the takes are played from. */
-export const sheets: Readonly<Record<string, Sheet>> = {
-  'one line': sheetOf(line('>RLR >LRL >RLR >LRL', { repeats: 8 })),
-  'accent on 2': sheetOf(line('R>LR L>RL R>LR L>RL', { repeats: 8, bpm: 96 })),
-  'two accents': sheetOf(line('>R>LR >L>RL >R>LR >L>RL', { repeats: 8, bpm: 80 })),
-  'three lines': sheetOf(
-    line('>RLR >LRL >RLR >LRL', { repeats: 2, restBeats: 4 }),
-    line('R>LR L>RL R>LR L>RL', { repeats: 2, restBeats: 4 }),
-    line('RL>R LR>L RL>R LR>L', { repeats: 2, restBeats: 4 }),
-  ),
-  'four lines, long': sheetOf(
-    line('>RRL >LRR >LLR >RLL', { repeats: 4, restBeats: 2, bpm: 120 }),
-    line('>R>RL >L>RR >L>LR >R>LL', { repeats: 4, restBeats: 2, bpm: 100 }),
-    line('R>LR L>RL R>LR L>RL', { repeats: 4, restBeats: 2, bpm: 130 }),
-    line('>RLR LRL >RLR LRL', { repeats: 4, restBeats: 2, bpm: 120 }),
-  ),
-  sixteenths: sheetOf(line('>RLRL RLR>L RL>RL R>LRL', { repeats: 6, bpm: 90 })),
-  sextuplets: sheetOf(line('>RLRLRL >RLRLRL >RLRLRL >RLRLRL', { repeats: 6, bpm: 80 })),
-  rests: sheetOf(line('>RLR L-L R-- >LRL | RLR >L-R L-- R', { repeats: 6, bpm: 100 })),
-};
+import { barStarts, inside, whole } from './places-in-sheet.ts';
+import { sheets } from './played-sheets.ts';
+import { line, seeded, sheetOf, type TakeSpec } from './simulated-take.ts';
 
 const pick = <T>(list: readonly T[], share: number): T => list[Math.floor(share * list.length)]!;
-const barStarts = (mains: readonly Slot[]): number[] =>
-  mains.flatMap((slot, m) => {
-    const before = mains[m - 1];
-    return !before || before.line !== slot.line || before.repeat !== slot.repeat || before.bar !== slot.bar
-      ? [m]
-      : [];
-  });
-const whole = (mains: readonly Slot[]): Part => ({
-  from: 0,
-  to: mains.length - 1,
-  after: 0,
-  state: 'graded',
-});
 
 type Reality = (seed: number) => TakeSpec;
 const names = Object.keys(sheets);
@@ -49,18 +15,23 @@ const withSheet =
     return { sheet, seed, ...change(seed, random) };
   };
 
-/** A slot well inside the sheet, not at a bar's edge. */
-const inside = (mains: readonly Slot[], share: number): number => {
-  let m = Math.floor(mains.length * (0.15 + 0.7 * share));
-  while (
-    m < mains.length - 4 &&
-    (mains[m]!.line !== mains[m + 2]!.line ||
-      mains[m]!.divisions !== mains[m + 2]!.divisions ||
-      mains[m - 1]!.line !== mains[m]!.line)
-  )
-    m++;
-  return m;
-};
+/** Somewhere inside, the take goes on a partial off: `next` slots after the one played last. */
+const slipped = (after: 'left-out' | 'put-in', next: number): Reality =>
+  withSheet(
+    (_, random) => {
+      const share = random.uniform();
+      return {
+        parts: (mains) => {
+          const stop = inside(mains, share);
+          return [
+            { from: 0, to: stop, after: 0, state: 'graded' },
+            { from: stop + next, to: mains.length - 1, after, state: 'graded' },
+          ];
+        },
+      };
+    },
+    names.filter((name) => name !== 'rests'),
+  );
 
 /** What happens in real takes, one reality each, and several at once. */
 export const realities: Readonly<Record<string, Reality>> = {
@@ -183,36 +154,8 @@ export const realities: Readonly<Record<string, Reality>> = {
       },
     };
   }),
-  'partial dropped': withSheet(
-    (_, random) => {
-      const share = random.uniform();
-      return {
-        parts: (mains) => {
-          const stop = inside(mains, share);
-          return [
-            { from: 0, to: stop, after: 0, state: 'graded' },
-            { from: stop + 2, to: mains.length - 1, after: 'left-out', state: 'graded' },
-          ];
-        },
-      };
-    },
-    names.filter((name) => name !== 'rests'),
-  ),
-  'stroke put in': withSheet(
-    (_, random) => {
-      const share = random.uniform();
-      return {
-        parts: (mains) => {
-          const stop = inside(mains, share);
-          return [
-            { from: 0, to: stop, after: 0, state: 'graded' },
-            { from: stop + 1, to: mains.length - 1, after: 'put-in', state: 'graded' },
-          ];
-        },
-      };
-    },
-    names.filter((name) => name !== 'rests'),
-  ),
+  'partial dropped': slipped('left-out', 2),
+  'stroke put in': slipped('put-in', 1),
   'tempo off': withSheet((_, random) => ({ tempo: random.between(0.7, 1.3) })),
   'half tempo': withSheet(() => ({ tempo: 0.5 })),
   'double tempo': withSheet(() => ({ tempo: 1.6 }), ['one line', 'three lines', 'accent on 2']),
