@@ -32,9 +32,9 @@ export type SheetFaultCode =
   | 'quote-open'
   | 'text-after-quote';
 
-export type SheetFault = TextFault<SheetFaultCode>;
+type SheetFault = TextFault<SheetFaultCode>;
 
-export type ParsedSheet =
+type ParsedSheet =
   | { readonly ok: true; readonly sheet: Sheet }
   | { readonly ok: false; readonly faults: readonly SheetFault[] };
 
