@@ -11,8 +11,10 @@ interface DecodedTrack {
 
 /** Packets this far apart (s), beyond the length of the first, have others missing between them; less is rounding. */
 const leastGap = 0.05;
-/** s. A larger jump is a damaged time, not a loss. Our judgement. */
+/** s. What lacks beyond this, in all, is damage of the times, not a loss: it must not fill memory with silence. Our judgement. */
 const mostGap = 600;
+/** s. No coding's packets are longer; one that says so is damaged. Our judgement. */
+const longestPacket = 10;
 
 /**
  * Decodes a track from its start and writes what is to be heard, cut to what is to be heard: the decoder's delay and
@@ -32,6 +34,12 @@ export async function decodeTrack(
     writer.write,
     (sampleRate) => decoder.lead ?? Math.round(Math.max(0, -(first?.timestamp ?? 0)) * sampleRate),
   );
+  let lost = 0;
+  const lose = (seconds: number): void => {
+    if (lost + seconds > mostGap) return;
+    lost += seconds;
+    join.lose(seconds);
+  };
   const reading = packets[Symbol.asyncIterator]();
   const step = async (): Promise<{ packet: Packet | null; sound: Decoded | null } | null> => {
     try {
@@ -55,9 +63,9 @@ export async function decodeTrack(
       }
       first ??= packet;
       const gap = gapBetween(last, packet);
-      if (gap > leastGap && gap < mostGap) join.lose(gap);
-      if (sound === null) join.lose(packet.duration ?? 0);
-      else join.sound(sound);
+      if (gap > leastGap) lose(gap);
+      if (sound === null && (packet.duration ?? 0) < longestPacket) lose(packet.duration ?? 0);
+      else if (sound !== null) join.sound(sound);
       last = packet;
       await writer.makeRoom();
     }
