@@ -17,6 +17,7 @@ export function RisingTempo({ choice, fault, change }: Props) {
       <p class="quiet">
         The click gets faster without a pause. The take ends by itself where you stop or the beat gets away
         from you; then you see up to which tempo it was even, up to which the accents held, and so on.
+        Headphones at a low volume are best: with a click that the microphone hears, strokes aren't counted.
       </p>
       <div class="tempo-and-times">
         <NumberField
