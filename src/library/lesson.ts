@@ -1,15 +1,20 @@
+import { dayNumber, dayOf } from '../core/progress/day-number.ts';
+import type { ExercisePlay } from '../core/progress/exercise-progress.ts';
 import type { Lesson } from '../core/progress/lesson.ts';
 import { weighedFigures } from '../core/progress/line-mark.ts';
 import { exercisesCompared } from '../core/progress/periods-compared.ts';
 import { type PlayedLine, weakestLines } from '../core/progress/weakest-lines.ts';
+import type { Reason } from '../core/result/take-result.ts';
 import { assignmentPlays } from './assignment-plays.ts';
 import { listAssignments } from './assignments.ts';
+import { comparedPlays } from './exercise-plays.ts';
 import type { LibraryDb } from './library.ts';
-import { type LinePlay, listLinePlays } from './line-plays.ts';
+import { type LinePlay, linePlaysByExercise } from './line-plays.ts';
 import { listPeople } from './people.ts';
-import { playedExercises } from './played-exercises.ts';
-import { type ExerciseCourse, exerciseCourse } from './player-progress.ts';
+import { type PlayedExercise, playedExercises } from './played-exercises.ts';
+import { exerciseCourses } from './player-progress.ts';
 import { listDiscomfort, practiceDays } from './practice.ts';
+import { dayBegins } from './take-filter.ts';
 
 interface AskedLesson {
   readonly personId: string;
@@ -20,10 +25,19 @@ interface AskedLesson {
 const weakLines = 2;
 /** A figure from fewer strokes says too little of a line. Our judgement. */
 const fewestStrokes = 12;
+/**
+ * Days before the last lesson that those since are held against. What a player was years ago would make this week's
+ * playing a change. Our judgement.
+ */
+const daysBefore = 84;
 
 /** Gathers what a lesson looks back on: from the day of the last one up to today. */
 export async function lessonOf(db: LibraryDb, asked: AskedLesson): Promise<Lesson> {
-  return judgedTogether([await gathered(db, asked)], asked.since)[0]!;
+  const gatheredHere = await gathered(db, asked);
+  const exercises = gatheredHere.played.map(({ exercise }) => exercise);
+  const courses = await exerciseCourses(db, { personId: asked.personId, today: asked.today, exercises });
+  const played = gatheredHere.played.map((one, i) => ({ ...one, next: courses[i]!.progress.next }));
+  return judgedTogether([{ ...gatheredHere, played }], asked.since)[0]!;
 }
 
 /** A player of a studio and the lesson with them. Names are untrusted. */
@@ -32,7 +46,7 @@ export interface LessonOfPlayer {
   readonly lesson: Lesson;
 }
 
-/** The lessons with everyone: what is said to have changed holds for all of them together. */
+/** The lessons with everyone, without tempos to try: what is said to have changed holds for all of them together. */
 export async function lessonsOf(
   db: LibraryDb,
   { since, today }: Omit<AskedLesson, 'personId'>,
@@ -44,7 +58,11 @@ export async function lessonsOf(
 }
 
 interface Gathered extends Omit<Lesson, 'exercises'> {
-  readonly played: readonly ExerciseCourse[];
+  readonly played: readonly {
+    readonly exercise: PlayedExercise;
+    readonly plays: readonly ExercisePlay[];
+    readonly next: Reason | null;
+  }[];
 }
 
 function judgedTogether(all: readonly Gathered[], since: string): readonly Lesson[] {
@@ -55,17 +73,28 @@ function judgedTogether(all: readonly Gathered[], since: string): readonly Lesso
   let at = 0;
   return all.map(({ played, ...lesson }) => ({
     ...lesson,
-    exercises: played.map(({ exercise, progress }) => ({ exercise, progress, compared: compared[at++]! })),
+    exercises: played.map(({ exercise, next }) => ({ exercise, next, compared: compared[at++]! })),
   }));
 }
 
+/** No take is so new that the results of all would be asked whether its end gave way: only advice needs that. */
+const never = '9999-12-31';
+
 async function gathered(db: LibraryDb, { personId, since, today }: AskedLesson): Promise<Gathered> {
-  const played: ExerciseCourse[] = [];
-  for (const exercise of await playedExercises(db, personId, since))
-    played.push(await exerciseCourse(db, { personId, today, exercise }));
-  const lines = (await Promise.all(played.map(({ exercise }) => newestLine(db, exercise, personId, since))))
-    .flat()
-    .slice(0, 200);
+  const exercises = await playedExercises(db, personId, since);
+  const exerciseIds = exercises.map(({ id }) => id);
+  const fromDay = dayOf(dayNumber(since) - daysBefore);
+  const lines = await linePlaysByExercise(db, { personId, exerciseIds, fromDay });
+  const played: Gathered['played'][number][] = [];
+  for (const exercise of exercises) {
+    const asked = { exerciseId: exercise.id, freshFrom: never };
+    played.push({
+      exercise,
+      plays: await comparedPlays(db, lines.get(exercise.id) ?? [], asked),
+      next: null,
+    });
+  }
+  const newest = exercises.flatMap((exercise) => newestLine(exercise, lines.get(exercise.id) ?? [], since));
   const days = { personId, fromDay: since, toDay: today };
   const discomfort = await listDiscomfort(db, days);
   return {
@@ -73,25 +102,24 @@ async function gathered(db: LibraryDb, { personId, since, today }: AskedLesson):
     today,
     assignments: await assignmentsOf(db, personId, since),
     days: await practiceDays(db, days),
-    weakest: weakestLines(lines, weakLines),
+    weakest: weakestLines(newest.slice(0, 200), weakLines),
     played,
     remarks: await remarksSince(db, personId, since),
     discomfortDays: [...new Set(discomfort.map(({ day }) => day))],
   };
 }
 
-async function newestLine(
-  db: LibraryDb,
-  exercise: ExerciseCourse['exercise'],
-  personId: string,
+function newestLine(
+  { id: exerciseId, label }: PlayedExercise,
+  plays: readonly LinePlay[],
   since: string,
-): Promise<PlayedLine[]> {
-  const plays = await listLinePlays(db, { personId, exerciseId: exercise.id, fromDay: since });
-  const measured = plays.map((play) => ({ ...play, figures: weighed(play) }));
+): PlayedLine[] {
+  const measured = plays
+    .filter(({ day }) => day >= since)
+    .map((play) => ({ ...play, figures: weighed(play) }));
   const newest = measured.findLast(({ figures }) => Object.keys(figures).length > 0);
   if (newest === undefined) return [];
   const { takeId, place, day, bpm, bpmPlayed, pad, sticks, device, figures } = newest;
-  const { id: exerciseId, label } = exercise;
   const setUp = JSON.stringify([pad, sticks, device]);
   return [{ exerciseId, label, takeId, place, day, bpm: bpm ?? bpmPlayed, setUp, figures }];
 }
@@ -124,6 +152,7 @@ async function remarksSince(db: LibraryDb, personId: string, since: string): Pro
     .selectAll('remark')
     .select('take.day')
     .where('take.personId', '=', personId)
+    .where('take.recordedAt', '>=', dayBegins(since))
     .where('take.day', '>=', since)
     .orderBy('take.recordedAt', 'desc')
     .orderBy('remark.moment')

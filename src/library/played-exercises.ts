@@ -1,4 +1,5 @@
 import type { LibraryDb } from './library.ts';
+import { dayBegins } from './take-filter.ts';
 
 /** An exercise of which takes are kept. */
 export interface PlayedExercise {
@@ -19,8 +20,19 @@ export async function playedExercises(
     .innerJoin('exercise', 'exercise.id', 'takeLine.exerciseId')
     .select(['exercise.id', 'exercise.label', 'exercise.notation'])
     .where('takeLine.personId', 'is', personId)
-    .$if(fromDay !== undefined, (query) => query.where('takeLine.day', '>=', fromDay!))
+    .$if(fromDay !== undefined, (query) =>
+      // Few takes are that new, and the index by player and moment leads to them; their lines follow.
+      query.where('takeLine.takeId', 'in', takesSince(db, personId, fromDay!)),
+    )
     .groupBy(['exercise.id', 'exercise.label', 'exercise.notation'])
     .orderBy(({ fn }) => fn.max('takeLine.recordedAt'), 'desc')
     .execute();
 }
+
+const takesSince = (db: LibraryDb, personId: string | null, fromDay: string) =>
+  db
+    .selectFrom('take')
+    .select('take.id')
+    .where('take.personId', 'is', personId)
+    .where('take.recordedAt', '>=', dayBegins(fromDay))
+    .where('take.day', '>=', fromDay);

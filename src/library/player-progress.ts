@@ -96,7 +96,7 @@ export async function playerProgress(
 }> {
   const { personId, today, fromDay = firstDay } = asked;
   const discomfort = await discomfortNoted(db, personId, today);
-  const played = await playedExercises(db, personId, fromDay);
+  const played = await playedExercises(db, personId, asked.fromDay);
   const exercises = played.slice(0, limit);
   return {
     exercises: await exerciseCourses(db, { ...asked, exercises }),

@@ -22,8 +22,11 @@ export interface TakeFilter {
 
 const hour = 3_600_000;
 
-/** A day begins at most 14 hours before and ends at most 12 hours after the same day in Greenwich. */
-const dayBegins = (day: string) => Date.parse(`${day}T00:00:00Z`) - 14 * hour;
+/**
+ * The earliest moment of a day anywhere: a day begins at most 14 hours before and ends at most 12 hours after the same day
+ * in Greenwich. Indexes are by moment; the day itself is asked for besides.
+ */
+export const dayBegins = (day: string) => Date.parse(`${day}T00:00:00Z`) - 14 * hour;
 const dayEnds = (day: string) => Date.parse(`${day}T00:00:00Z`) + 36 * hour;
 
 /** Which table's index leads through the takes, in order of time: the one that leaves the fewest to look at. */

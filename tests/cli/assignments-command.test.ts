@@ -42,7 +42,7 @@ it('hands out a sheet, counts what is played to it, sends it as a file and ends 
   const sent = readFileSync(join(folder, 'mirelle.sheet'), 'utf8');
   expect(sent).toContain('for: Mirelle\ndue: 2020-01-31\nnote: "Softly; slowly"\n');
   expect(run('assignments', 'set', 'mirelle.sheet', '--bpm', '150').said).toContain('for Mirelle');
-  expect(run('assignments', 'write', 'newest').said).toMatch(/\ntempo: 150\n\n>RLR >LRL ; times: 9\n$/);
+  expect(run('assignments', 'write', 'newest').said).toMatch(/\ntempo: 150\ntimes: 9\n\n>RLR >LRL\n$/);
   expect(run('assignments', 'set', 'mirelle.sheet', '--bpm', '5').said).toContain('--bpm 5 must be a number');
 
   expect(run('assignments', 'done', 'newest').status).toBe(0);

@@ -1,4 +1,4 @@
-import type { ExerciseProgress } from './exercise-progress.ts';
+import type { Reason } from '../result/take-result.ts';
 import type { PeriodsCompared } from './periods-compared.ts';
 import type { WeakLine } from './weakest-lines.ts';
 
@@ -35,10 +35,11 @@ export interface Lesson {
   /** Days with practice. */
   readonly days: readonly LessonDay[];
   readonly weakest: readonly WeakLine[];
-  /** Exercises played since then, with what changed against before; all verdicts hold together. */
+  /** Exercises played since then, with what changed against the twelve weeks before; all verdicts hold together. */
   readonly exercises: readonly {
     readonly exercise: { readonly label: string };
-    readonly progress: ExerciseProgress;
+    /** The tempo to try next; null where it isn't asked for, on the page of everybody. */
+    readonly next: Reason | null;
     readonly compared: PeriodsCompared;
   }[];
   readonly remarks: readonly {

@@ -136,14 +136,15 @@ function changedPart({ exercises, since }: Lesson): string {
         : '<p>Too few days yet to say what changed.</p>';
   return `<section id="changed"><h2>What changed for real</h2>
 ${said}${needed.length === 0 ? '' : `<ul class="note">${needed.join('')}</ul>`}
-<p class="note">The days from ${since} on against those before, like takes only. All verdicts of this page together claim a change that isn't there in fewer than one lesson of twenty.</p></section>`;
+<p class="note">The days from ${since} on against those of the twelve weeks before, like takes only. All verdicts of this page together claim a change that isn't there in fewer than one lesson of twenty.</p></section>`;
 }
 
 function nextPart({ exercises, discomfortDays }: Lesson): string {
   if (exercises.length === 0 || discomfortDays.length > 0) return '';
-  const items = exercises.map(
-    ({ exercise, progress }) =>
-      `<li><strong>${outsideText(exercise.label, 80)}:</strong> ${escapeHtml(sentence(progress.next))}</li>`,
+  const items = exercises.flatMap(({ exercise, next }) =>
+    next === null
+      ? []
+      : [`<li><strong>${outsideText(exercise.label, 80)}:</strong> ${escapeHtml(sentence(next))}</li>`],
   );
   return `<section id="next"><h2>Next tempo</h2><ul>${items.join('')}</ul></section>`;
 }
