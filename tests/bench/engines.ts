@@ -16,7 +16,7 @@ import { markdownTable } from './markdown-table.ts';
 
 /**
  * The same takes graded by several versions of Node and by Chromium, and how far their results lie apart:
- * `EVENHAND_NODES=node22:node24 tsx tests/bench/engines.ts [SEED [PART OF A NAME]]` writes reports/engines.md. `npm run build` first.
+ * `EVENHAND_NODES=node22:node24 tsx tests/bench/engines.ts [SEED [NAMES, AS A REGULAR EXPRESSION]]` writes reports/engines.md. `npm run build` first.
  */
 const root = join(import.meta.dirname, '../..');
 const seed = Number(process.argv[2] ?? 78);
@@ -25,7 +25,7 @@ if (nodes.length === 0) throw new Error('EVENHAND_NODES names no other version o
 
 const folder = mkdtempSync(join(tmpdir(), 'evenhand-engines-'));
 const takes = scenarioNames
-  .filter((name) => name.includes(process.argv[3] ?? ''))
+  .filter((name) => new RegExp(process.argv[3] ?? '').test(name))
   .map((name) => {
     const { spec } = scenario(name, seed);
     const { sheetText } = scenarios[name];
@@ -111,7 +111,7 @@ const rows = others.map(({ name, most, decisions, alike }) => [
 ]);
 const text = `# The same takes on other engines
 
-\`npx tsx tests/bench/engines.ts ${seed}\`: ${takes.length} rendered takes, one of each kind, graded by the built program with Node
+\`npx tsx tests/bench/engines.ts ${seed}${process.argv[3] === undefined ? '' : ` '${process.argv[3]}'`}\`: ${takes.length} rendered takes of different kinds (${takes.map(({ name }) => name).join(', ')}), graded by the built program with Node
 ${process.versions.node} and by the others, and the whole results held against each other. Decisions are texts, whole numbers, states
 and lengths: strokes, their slots and classes, scores' words, advice. "Share" is of the greater of the figure and a
 thousandth of its unit. Sines, exponentials and logarithms differ in their last bits between versions of the engine.

@@ -6,6 +6,7 @@ import { defineMeasure } from './measure.ts';
 import { measured, notApplicable, notMeasurable } from './outcomes.ts';
 import type { Performance } from './performance.ts';
 import type { PlayedStroke } from './played-stroke.ts';
+import { comparable } from './worst-strokes.ts';
 
 /** Strokes of a silence below which its line isn't drawn. Our judgement. */
 const fewestStrokes = 4;
@@ -103,7 +104,8 @@ export const silentWander = defineMeasure(
     const se = Math.sqrt((squares * count) / (count - 1)) / beats;
     const half = studentTQuantile(0.975, count - 1) * se;
     const pointsAt = found
-      .toSorted((a, b) => Math.abs(b.slope * b.beats) - Math.abs(a.slope * a.beats) || a.last - b.last)
+      .map(({ slope, beats, last }) => ({ size: comparable(Math.abs(slope * beats)), last }))
+      .toSorted((a, b) => b.size - a.size || a.last - b.last)
       .slice(0, shown)
       .map(({ last }) => last);
     const strokes = sum(found, (one) => one.strokes);

@@ -7,6 +7,7 @@ import { tempoCourse } from './tempo-course.ts';
 import { fitTempo } from './tempo-fit.ts';
 import { timingOrReason } from './timing-or-reason.ts';
 import { wanderDegrees } from './wander-degrees.ts';
+import { comparable } from './worst-strokes.ts';
 
 /** Beats in one go below which there is no slow part (our judgement: three windows of the local tempo). */
 const fewestBeats = 12;
@@ -85,7 +86,7 @@ export const wander = defineMeasure(
     const degrees = Math.max(1, (1 - (2 * halfWindow) / beats) / inverse);
     const at = (p: number) => 1000 * Math.sqrt((degrees * variance) / chiSquareQuantile(p, degrees));
     const pointsAt = own
-      .map(({ stroke }, k) => ({ at: stroke.stroke, size: Math.abs(sway[k]!) }))
+      .map(({ stroke }, k) => ({ at: stroke.stroke, size: comparable(Math.abs(sway[k]!)) }))
       .sort((a, b) => b.size - a.size || a.at - b.at)
       .slice(0, variance > 0 ? shown : 0)
       .map((one) => one.at);
