@@ -30,8 +30,8 @@ Examples:
   evenhand lesson --player Mirelle --report mirelle.html
   evenhand lesson --since 2026-01-01
 
-Without --player one page for all. Without --since the week up to today. What changed is said only
-where three days on each side carry it.
+Without --player one page for all. Without --since the week up to today. What changed since is held
+against the twelve weeks before, and said only where three days on each side carry it.
 `;
 
 /** Lessons are a week apart, common practice. */

@@ -48,6 +48,9 @@ export function weakWords({ measure, figures, mark }: WeakLine): string {
 export function standingWords({ likely, others, apart }: WeakLine): string {
   if (others === null) return 'Nothing else was played to hold it against.';
   const { value, low, high } = likely;
+  // Drawn all the way to the others: what lies between is no more than chance.
+  if (!apart && Math.round(value) === Math.round(others))
+    return 'Lines that are equally good scatter as much by chance: listen before you decide.';
   const points = `Likely worth ${shownScore(value)} points in that (${Math.round(low)} to ${Math.round(high)}), the other lines ${shownScore(others)}`;
   return apart
     ? `${points}: clearly weaker than the others.`

@@ -85,6 +85,15 @@ describe('the weakest lines', () => {
     expect(words('hand-offset-share', 1, 2)).toMatch(/^left hand after right: /);
   });
 
+  it('say that chance alone may do it where it may', () => {
+    const lines = [uneven('a', 5, 2), uneven('b', 6, 2), uneven('c', 5.5, 2)];
+    expect(standingWords(weakestLines(lines, 1)[0]!)).toMatch(/^Lines that are equally good scatter as much/);
+    const [clear] = weakestLines([uneven('a', 4), uneven('b', 4.1), uneven('c', 8)], 1);
+    expect(standingWords(clear!)).toMatch(
+      /^Likely worth \d\d points in that \(\d\d to \d\d\), the other lines 89: clearly weaker than the others\.$/,
+    );
+  });
+
   it('say of nothing that it stands apart where nothing else was played', () => {
     expect(found([uneven('a', 9)])).toEqual([['a', 'timing-spread-share', false]]);
     expect(weakestLines([], 2)).toEqual([]);
