@@ -93,8 +93,11 @@ const head = [
   'strokes lost, gained',
   'points of a score (most)',
 ];
+const path = new URL('../../reports/codecs.md', import.meta.url);
+// How much memory long files take is measured apart, and stays.
+const longFiles = readFileSync(path, 'utf8').split(/^(?=## Long files)/m)[1] ?? '';
 writeFileSync(
-  new URL('../../reports/codecs.md', import.meta.url),
+  path,
   `# The same take in every kind of file
 
 \`npx tsx tests/bench/codecs.ts\`: the take \`${takeName}\` (${wave.result.strokes.time.length} strokes), written by ffmpeg as recorders, phones and
@@ -104,12 +107,12 @@ messengers do, read here.
 product; the next column is the largest difference of a sample where both lie. Against the wave file: by how much
 strokes come later in the middle, and how far the furthest is from that, in time and in level; figures of the whole take inside the wave file's interval of 95 %,
 those that only the wave file gives, strokes on written places, and points by which a score differs (– where one has none).
-Where a file doesn't state its encoder's delay (plain AAC, fragments of MP4, MP3 without its tag), all strokes lie later by
+Where a file doesn't state its encoder's delay (plain AAC, fragments of MP4, MP3 without its tag, Opus in CAF), all strokes lie later by
 that; no figure depends on where a take begins in its file.
 
 ${markdownTable(head, rows)}
 
 What a coding of a low rate does to levels is found by the check of the recording (\`reports/recording-check.md\`). AMR, in files of
 its own or in 3GP, is told in a sentence: it is a coding for speech whose filters take away what strokes are made of.
-`,
+${longFiles === '' ? '' : `\n${longFiles}`}`,
 );
