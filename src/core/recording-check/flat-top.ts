@@ -14,6 +14,8 @@ export const flatTopStep = 2.5 / 32768;
 /** Lower ones don't matter even where a quiet file was made of a cut one. */
 export const leastTop = 0.05;
 const fewestSamples = 3;
+/** A wave's own crest stands still for fewer samples, where the steps beside it are as steep as this asks. */
+const surelyCut = 5;
 /** A cut comes at full slope; a wave's own crest is left gently, at a few times the step that counts as still. */
 const steepest = 6 * flatTopStep;
 
@@ -24,8 +26,9 @@ export function flatTopAt(block: Float32Array, i: number, samples: number, start
   const level = block[i - 1]!;
   if (first < 1) return null;
   const sign = level > 0 ? 1 : -1;
-  const rise = edge(block, first, -1, sign);
-  const fall = edge(block, i - 1, 1, sign);
+  const isCut = samples >= surelyCut;
+  const rise = edge(block, first, -1, sign, isCut);
+  const fall = edge(block, i - 1, 1, sign, isCut);
   if (rise.step < steepest || fall.step < steepest) return null;
   const width = samples - 1 + rise.before + fall.before;
   const beyond = (((rise.slope + fall.slope) / 2) * width) / 4;
@@ -34,12 +37,13 @@ export function flatTopAt(block: Float32Array, i: number, samples: number, start
 
 /**
  * Where the wave reached the cut beside its outermost sample `at`, in the direction `out`: its slope there, a sample, the
- * step to that sample, which the cut may have shortened, and how long before it the cut began, samples.
+ * step to that sample, which the cut may have shortened, and how long before it the cut began, samples. What may be a crest is
+ * judged by its own steps.
  */
-function edge(block: Float32Array, at: number, out: 1 | -1, sign: number) {
+function edge(block: Float32Array, at: number, out: 1 | -1, sign: number, isCut: boolean) {
   const outside = block[at + out]!;
   const step = sign * (block[at]! - outside);
   const earlier = sign * (outside - (block[at + 2 * out] ?? outside));
-  const slope = earlier > 0 ? earlier : step;
-  return { step, slope, before: Math.min(1, step / slope) };
+  const slope = isCut && earlier > 0 ? earlier : step;
+  return { step, slope, before: isCut ? Math.min(1, step / slope) : 0 };
 }
