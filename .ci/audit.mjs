@@ -2,7 +2,11 @@
 // where there are any; a registry that has no advisories answers nothing, which is said and is no pass.
 import { spawnSync } from 'node:child_process';
 
-const { stdout } = spawnSync('npm', ['audit', '--omit=dev', '--json'], { encoding: 'utf8', shell: true });
+const { stdout } = spawnSync('npm', ['audit', '--omit=dev', '--json'], {
+  encoding: 'utf8',
+  shell: true,
+  timeout: 120_000,
+});
 const answer = JSON.parse(stdout || '{}');
 const counts = answer.metadata?.vulnerabilities;
 if (counts === undefined) {
