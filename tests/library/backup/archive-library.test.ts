@@ -14,10 +14,10 @@ const taken = (file: string, folder: string) =>
 describe('an archive of a library', () => {
   it('makes the same library elsewhere, and leaves nothing else there', () =>
     inFolders(async (folder) => {
-      const [own, place, file] = ['own', 'place', 'all.library.tar'].map((name) => join(folder, name)) as [
-        string,
-        string,
-        string,
+      const [own, place, file] = [
+        join(folder, 'own'),
+        join(folder, 'place'),
+        join(folder, 'all.library.tar'),
       ];
       const before = await opened(own, async (library) => {
         await fill(library);
@@ -33,11 +33,7 @@ describe('an archive of a library', () => {
   // POSIX.1-1988 says what a tar archive is; the system's own tar reads it and writes one that is read here.
   it('is one for other programs, and one that they pack again is read', () =>
     inFolders(async (folder) => {
-      const [own, place, file] = ['own', 'place', 'all.tar'].map((name) => join(folder, name)) as [
-        string,
-        string,
-        string,
-      ];
+      const [own, place, file] = [join(folder, 'own'), join(folder, 'place'), join(folder, 'all.tar')];
       await opened(own, async (library) => {
         await fill(library);
         await archiveLibrary(library, file);
@@ -59,11 +55,7 @@ describe('an archive of a library', () => {
 
   it('that is damaged, cut off or something else changes nothing', () =>
     inFolders(async (folder) => {
-      const [own, place, file] = ['own', 'place', 'all.tar'].map((name) => join(folder, name)) as [
-        string,
-        string,
-        string,
-      ];
+      const [own, place, file] = [join(folder, 'own'), join(folder, 'place'), join(folder, 'all.tar')];
       await opened(own, async (library) => {
         await fill(library, 2);
         await archiveLibrary(library, file);
