@@ -16,6 +16,8 @@ export const leastTop = 0.05;
 const fewestSamples = 3;
 /** A wave's own crest stands still for fewer samples, where the steps beside it are as steep as this asks. */
 const surelyCut = 5;
+/** Shorter runs that go less beyond than this are crests, dB: rendered takes that nothing cut come to 0.4. */
+const crestDb = 0.6;
 /** A cut comes at full slope; a wave's own crest is left gently, at a few times the step that counts as still. */
 const steepest = 6 * flatTopStep;
 
@@ -32,7 +34,8 @@ export function flatTopAt(block: Float32Array, i: number, samples: number, start
   if (rise.step < steepest || fall.step < steepest) return null;
   const width = samples - 1 + rise.before + fall.before;
   const beyond = (((rise.slope + fall.slope) / 2) * width) / 4;
-  return { at: start + first, samples, level, overDb: 20 * Math.log10(1 + beyond / Math.abs(level)) };
+  const overDb = 20 * Math.log10(1 + beyond / Math.abs(level));
+  return isCut || overDb >= crestDb ? { at: start + first, samples, level, overDb } : null;
 }
 
 /**
