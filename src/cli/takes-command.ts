@@ -47,7 +47,7 @@ const help = `
 Examples:
   evenhand takes
   evenhand takes --player Mirelle --since 2026-01-01 --order cleanest
-  evenhand takes --technique wrist --bpm 90..110
+  evenhand takes --bpm 90..150
   evenhand takes show newest
 
 A take comes into the library when it is graded for a player: \`evenhand grade … --player NAME\`.
