@@ -44,11 +44,11 @@ describe.skipIf(!browserThere('a take whose tempo rises'))('a take whose tempo r
 
   it('is chosen, ends by itself where the player stops, and says at which tempo each part breaks', async () => {
     const { page, faults } = opened;
-    // Four tempos in eight seconds, then nothing. They are near each other, as this player doesn't hear the page's click.
+    // Four tempos in ten seconds, then nothing. They are near each other, as this player doesn't hear the page's click.
     const rise = { from: 240, to: 270, step: 5 };
     const player = { fall: { kind: 'stops' }, from: 4 } as const;
-    writeRisingMicrophone(wav, { notation: '>RLR >LRL', repeats: 4, rise, player, clickDb: null });
-    await playRise(page, '>RLR >LRL', 4, rise);
+    writeRisingMicrophone(wav, { notation: '>RLR >LRL', repeats: 5, rise, player, clickDb: null });
+    await playRise(page, '>RLR >LRL', 5, rise);
     await page.getByText('tempo 2 of 7').waitFor();
     await page.getByRole('alert').getByText('You stopped at 260.').waitFor();
     expect(await page.getByText('on top of most of your notes').count()).toBe(0);

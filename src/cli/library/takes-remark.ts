@@ -16,7 +16,7 @@ interface Options extends LibraryOption {
 
 const help = `
 Examples:
-  evenhand takes remark newest "Left hand waits here" --at 0:12.5 --by "Ms Oduya"
+  evenhand takes remark newest "Left hand waits here" --at 0:04.5 --by "Ms Oduya"
 `;
 
 /** Pins a remark to a take, or to a moment of it. */
