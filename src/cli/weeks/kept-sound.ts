@@ -1,4 +1,4 @@
-import { soundPart } from '../../core/signal/sound-part.ts';
+import { cutSource } from '../../core/signal/cut-source.ts';
 import { audioFile } from '../../library/folder-audio-store.ts';
 import type { FolderLibrary } from '../../library/open-folder-library.ts';
 import { openTake } from '../open-take.ts';
@@ -17,7 +17,7 @@ export async function keptSound(
   const recording = await openTake(audioFile(folder, audioHash));
   try {
     const { source } = recording;
-    const heard = part === undefined ? source : soundPart(source, ...part);
+    const heard = part === undefined ? source : cutSource(source, { from: part[0], to: part[1] });
     if (heard.length === 0 || heard.length > longestInside * heard.sampleRate) return null;
     const { mp3Of } = await import('../../formats/write-mp3.ts');
     return `data:audio/mpeg;base64,${Buffer.from(await mp3Of(heard)).toString('base64')}`;

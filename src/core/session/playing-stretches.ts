@@ -1,5 +1,5 @@
 import type { Stroke } from '../onsets/stroke.ts';
-import type { Stretch } from './cut-source.ts';
+import type { Stretch } from '../signal/cut-source.ts';
 
 /** A silence of the pad this long parts two stretches, s; a page turn inside a take is shorter (our judgement). */
 const parting = 5;

@@ -4,7 +4,7 @@ import { layOut } from '../exercise/lay-out.ts';
 import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
 import type { Hearing } from '../onsets/stroke.ts';
-import type { Stretch } from './cut-source.ts';
+import type { Stretch } from '../signal/cut-source.ts';
 
 /** A line of the sheet found in a recording. */
 export interface FoundLine extends Stretch {

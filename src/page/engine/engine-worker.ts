@@ -1,6 +1,6 @@
 import { gradeTake } from '../../core/grade-take.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
-import { soundPart } from '../../core/signal/sound-part.ts';
+import { cutSource } from '../../core/signal/cut-source.ts';
 import type {
   EngineAnswer,
   EngineWish,
@@ -113,7 +113,8 @@ async function mp3(sound: TakeSound, part: SoundStretch | undefined, tell: Tell)
   const opened = await takeSource(sound, '');
   if (!opened.ok) return tell({ answer: 'fault', sentence: opened.sentence, unreadable: true });
   try {
-    const heard = part === undefined ? opened.source : soundPart(opened.source, ...part);
+    const heard =
+      part === undefined ? opened.source : cutSource(opened.source, { from: part[0], to: part[1] });
     tell({ answer: 'mp3', uri: await mp3Uri(heard) });
   } finally {
     opened.close();

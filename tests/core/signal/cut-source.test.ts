@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { cutHearing, cutSource } from '../../../src/core/session/cut-source.ts';
+import { cutSource } from '../../../src/core/signal/cut-source.ts';
 import { formulaSource } from '../../support/float-source.ts';
-import { padStrokes } from '../alignment/simulated-take.ts';
 
 describe('cutSource', () => {
   const part = cutSource(
@@ -15,6 +14,11 @@ describe('cutSource', () => {
     expect([...part.read(0, 98, 102)]).toEqual([298, 299, 0, 0]);
     expect([...part.read(0, 200, 202)]).toEqual([0, 0]);
   });
+  it('gives what stands in the room of who reads', () => {
+    const room = new Float32Array(4).fill(9);
+    expect([...part.read(0, 98, 102, room)]).toEqual([298, 299, 0, 0]);
+    expect([...part.read(0, 5, 8, room)]).toEqual([205, 206, 207]);
+  });
   it('ends where the recording ends', () => {
     expect(
       cutSource(
@@ -22,21 +26,5 @@ describe('cutSource', () => {
         { from: 9, to: 12 },
       ).length,
     ).toBe(100);
-  });
-});
-
-describe('cutHearing', () => {
-  const click = { times: [0, 1, 2, 3, 4], period: 1, levelDb: -20 };
-  const hearing = { sounds: padStrokes([0.5, 1.5, 2.5, 3.5], [-9, -8, -7, -6]), noiseFloorDb: -70, click };
-  it('counts times from the cut', () => {
-    const cut = cutHearing(hearing, { from: 1, to: 3 });
-    expect(cut.sounds.map(({ time, levelDb }) => [time, levelDb])).toEqual([
-      [0.5, -8],
-      [1.5, -7],
-    ]);
-    expect(cut.click).toEqual({ times: [0, 1], period: 1, levelDb: -20 });
-  });
-  it('hears no metronome in a single click', () => {
-    expect(cutHearing(hearing, { from: 1, to: 1.9 }).click).toBeNull();
   });
 });

@@ -1,6 +1,5 @@
-import type { Hearing } from '../onsets/stroke.ts';
-import { roomFor } from '../signal/room-for.ts';
-import type { Source } from '../signal/source.ts';
+import { roomFor } from './room-for.ts';
+import type { Source } from './source.ts';
 
 /** A part of a recording, s from its start. */
 export interface Stretch {
@@ -8,7 +7,12 @@ export interface Stretch {
   readonly to: number;
 }
 
-/** The recording from one time to another as one of its own; nothing is copied. */
+/**
+ * The recording from one time to another as one of its own, to the nearest frame and kept inside it, with silence round it;
+ * nothing is copied.
+ *
+ * @example cutSource(source, { from: 2, to: 4 }).length // 2 s of frames
+ */
 export function cutSource(source: Source, { from, to }: Stretch): Source {
   const first = Math.max(0, Math.round(from * source.sampleRate));
   const end = Math.min(source.length, Math.round(to * source.sampleRate));
@@ -25,17 +29,5 @@ export function cutSource(source: Source, { from, to }: Stretch): Source {
       if (begin < last) out.set(source.read(channel, first + begin, first + last), begin - start);
       return out;
     },
-  };
-}
-
-/** What was heard from one time to another, its times counted from the first. */
-export function cutHearing({ sounds, noiseFloorDb, click }: Hearing, { from, to }: Stretch): Hearing {
-  const times = click?.times.filter((time) => time >= from && time < to) ?? [];
-  return {
-    sounds: sounds
-      .filter(({ time }) => time >= from && time < to)
-      .map((sound) => ({ ...sound, time: sound.time - from })),
-    noiseFloorDb,
-    click: click && times.length > 1 ? { ...click, times: times.map((time) => time - from) } : null,
   };
 }

@@ -1,0 +1,14 @@
+import type { Hearing } from '../onsets/stroke.ts';
+import type { Stretch } from '../signal/cut-source.ts';
+
+/** What was heard from one time to another, its times counted from the first. */
+export function cutHearing({ sounds, noiseFloorDb, click }: Hearing, { from, to }: Stretch): Hearing {
+  const times = click?.times.filter((time) => time >= from && time < to) ?? [];
+  return {
+    sounds: sounds
+      .filter(({ time }) => time >= from && time < to)
+      .map((sound) => ({ ...sound, time: sound.time - from })),
+    noiseFloorDb,
+    click: click && times.length > 1 ? { ...click, times: times.map((time) => time - from) } : null,
+  };
+}
