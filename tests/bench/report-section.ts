@@ -8,6 +8,13 @@ export function withSection(text: string, heading: string, body: string): string
   return `${(at < 0 ? [...sections, section] : sections.with(at, section)).join('\n\n')}\n`;
 }
 
+/** What stands under `## heading`, or null. */
+export function sectionOf(text: string, heading: string): string | null {
+  const sections = text.trimEnd().split(/\n+(?=## )/);
+  const found = sections.find((one) => one.split('\n', 1)[0] === `## ${heading}`);
+  return found === undefined ? null : found.slice(`## ${heading}`.length).trim();
+}
+
 /** Writes one section of a report that several programs write; the others stay. */
 export function writeSection(report: string, title: string, heading: string, body: string): void {
   const path = new URL(`../../reports/${report}`, import.meta.url);

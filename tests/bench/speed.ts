@@ -16,6 +16,7 @@ import { cpus, loadavg, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { encodeWav } from '../../fixtures/generator/wav-file.ts';
 import { aubioHop, aubioPath } from './aubio.ts';
+import { sectionOf, withSection } from './report-section.ts';
 import { runTimed, type Timing } from './run-timed.ts';
 import { type SpeedRow, speedReport } from './speed-report.ts';
 import { speedKinds, speedTake } from './speed-takes.ts';
@@ -58,6 +59,7 @@ function sharesOf(args: readonly string[]): TimeShares {
   }
 }
 
+const triedHeading = 'What was tried';
 const shares = new Map<string, TimeShares>();
 const folder = mkdtempSync(join(tmpdir(), 'speed-'));
 const rows: SpeedRow[] = [];
@@ -87,4 +89,8 @@ try {
 }
 mkdirSync('reports', { recursive: true });
 const machine = `${cpus().length} × ${cpus()[0]?.model.trim() ?? 'unknown processor'}, Node ${process.versions.node}, load ${loadBefore} before and ${load()} after`;
-writeFileSync('reports/speed.md', speedReport(rows, runs, machine, shares));
+const report = 'reports/speed.md';
+const text = speedReport(rows, runs, machine, shares);
+// What was tried stays: it isn't measured anew.
+const tried = existsSync(report) ? sectionOf(readFileSync(report, 'utf8'), triedHeading) : null;
+writeFileSync(report, tried === null ? text : withSection(text, triedHeading, tried));
