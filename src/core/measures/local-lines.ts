@@ -15,6 +15,8 @@ export interface LocalLines {
   readonly slope: (column: Float64Array) => Float64Array;
   /** Variance of (value − fit) for independent values of variance 1. */
   readonly residualVariance: Float64Array;
+  /** The same by groups of values, each of variance 1 alone: one row a place, `groups` long; `group` tells whose a value is. */
+  readonly residualShares: (group: ArrayLike<number>, groups: number) => Float64Array;
 }
 
 /** Half the window, in beats. Part of what "local" means in every figure that rests on it. */
@@ -108,5 +110,17 @@ export function localLines({ position, stretch, used }: Course): LocalLines {
     }
     return out;
   };
-  return { possible, fit: applied(fits), slope: applied(slopes), residualVariance };
+  const residualShares = (group: ArrayLike<number>, groups: number) => {
+    const shares = new Float64Array(n * groups);
+    for (let i = 0; i < n; i++) {
+      if (possible[i] === 0) continue;
+      for (let j = from[i]!, w = begins[i]!; j < to[i]!; j++, w++) {
+        const own = j === i ? 1 : 0;
+        const g = group[j]!;
+        if (g >= 0) shares[i * groups + g]! += (own - fits[w]!) ** 2;
+      }
+    }
+    return shares;
+  };
+  return { possible, fit: applied(fits), slope: applied(slopes), residualVariance, residualShares };
 }

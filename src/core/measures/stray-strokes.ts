@@ -14,7 +14,7 @@ export const strayStrokes = defineMeasure(
     describes:
       'Strokes so far from the tempo of the moment, 3.5 times the usual scatter, that timing figures leave them out.',
     formula:
-      '100 · strays / strokes; stray: more than 3.5 robust standard deviations from local tempo and habits',
+      '100 · strays / strokes; stray: more than 3.5 robust standard deviations from local tempo and habits, by the loosest of take, line, repeat, hand and partial that it belongs to (24 strokes or more)',
     interval: shareInterval,
     reading:
       'Near zero: timing figures speak for all strokes. High: something broke now and then; listen to those strokes first, before working on the spread.',

@@ -18,6 +18,8 @@ export interface TimingModel {
   readonly residual: Float64Array;
   /** Residuals brought to the variance of the stroke's own scatter. */
   readonly scaledResidual: Float64Array;
+  /** What a unit of variance in each group of strokes adds to each squared residual (`LocalLines`). */
+  readonly residualShares: LocalLines['residualShares'];
   /** Onset against the even place in the local tempo, habits included; null where there is no local tempo. */
   readonly deviation: readonly (number | null)[];
   /** Local seconds a beat; null where there is no local tempo. */
@@ -101,13 +103,50 @@ function fitOnce(
   return { lines, judged, columns, fit, residual, scaled };
 }
 
-function findStrays({ scaled, judged }: Pass): number[] {
-  const sizes = [...scaled].filter((_, i) => judged[i] === 1).map(Math.abs);
-  const limit = strayAt * Math.max(leastScatter, madToSd * median(sizes));
-  const size = (i: number) => (judged[i] === 1 ? Math.abs(scaled[i]!) : 0);
-  return [...scaled.keys()].filter((i) => {
-    if (size(i) <= limit) return false;
-    for (let j = i - strayNeighbours; j <= i + strayNeighbours; j++) if (size(j) > size(i)) return false;
+/**
+ * The parts of a take that a stroke belongs to. One of them may be far looser than the rest, and its strokes are its
+ * scatter, not strays.
+ */
+const partsOf: readonly ((stroke: PlayedStroke) => string | number | null)[] = [
+  () => 0,
+  ({ slot }) => slot.line,
+  ({ slot }) => `${slot.line} ${slot.repeat}`,
+  ({ hand }) => hand,
+  ({ slot }) => slot.partial,
+];
+
+/** How far off each stroke may be: by the usual scatter of the loosest part it belongs to. */
+function strayLimits(
+  sizes: Float64Array,
+  judged: Uint8Array,
+  strokes: readonly PlayedStroke[],
+): Float64Array {
+  const limits = new Float64Array(sizes.length);
+  for (const partOf of partsOf) {
+    const parts = new Map<string | number, number[]>();
+    strokes.forEach((stroke, i) => {
+      const part = partOf(stroke);
+      if (judged[i] === 0 || part === null) return;
+      const members = parts.get(part);
+      if (members) members.push(i);
+      else parts.set(part, [i]);
+    });
+    for (const members of parts.values()) {
+      if (members.length < fewestTimed) continue;
+      const usual = madToSd * median(members.map((i) => sizes[i]!));
+      for (const i of members) limits[i] = Math.max(limits[i]!, strayAt * Math.max(leastScatter, usual));
+    }
+  }
+  return limits;
+}
+
+function findStrays({ scaled, judged }: Pass, strokes: readonly PlayedStroke[]): number[] {
+  const sizes = scaled.map((value, i) => (judged[i] === 1 ? Math.abs(value) : 0));
+  const limits = strayLimits(sizes, judged, strokes);
+  return [...sizes.keys()].filter((i) => {
+    if (sizes[i]! <= limits[i]!) return false;
+    for (let j = i - strayNeighbours; j <= i + strayNeighbours; j++)
+      if ((sizes[j] ?? 0) > sizes[i]!) return false;
     return true;
   });
 }
@@ -127,7 +166,7 @@ export function fitTimingModel(strokes: readonly PlayedStroke[]): TimingModel | 
   let pass = fitOnce({ position, stretch, used }, time, raw);
   const countJudged = () => pass.judged.reduce((sum, one) => sum + one, 0);
   for (let k = 0; k < strayPasses && countJudged() >= fewestTimed; k++) {
-    const strays = findStrays(pass);
+    const strays = findStrays(pass, strokes);
     if (strays.length === 0) break;
     for (const i of strays) used[i] = 0;
     pass = fitOnce({ position, stretch, used }, time, raw);
@@ -149,6 +188,7 @@ export function fitTimingModel(strokes: readonly PlayedStroke[]): TimingModel | 
     withoutHabits,
     residual,
     scaledResidual: scaled,
+    residualShares: lines.residualShares,
     deviation: where((i) => residual[i]! + habit[i]! - centre),
     period: where((i) => slope[i]!),
     strays: [...used.keys()].filter((i) => used[i] === 0),

@@ -3,6 +3,7 @@ import { inScopes } from './in-scopes.ts';
 import { defineMeasure, type Part } from './measure.ts';
 import { notMeasurable } from './outcomes.ts';
 import { placeOfStroke } from './part-of-take.ts';
+import { type PartVariance, partVariances } from './part-variances.ts';
 import { type PartKind, scopesOf } from './scopes.ts';
 import { spreadInterval, spreadOutcome } from './spread-outcome.ts';
 import { fewestTimed } from './timing-model.ts';
@@ -20,7 +21,7 @@ export const timingSpread = defineMeasure(
     describes:
       'How far strokes scatter round the tempo of the moment, once the lasting habits of partials and hands are taken out.',
     formula:
-      'sqrt( S / F / (1 − 1.1 p / N) / k − e² ); S: sum of squared distances from the straight line through each full window of four beats, habits taken out; F: sum of (strokes − 2) over the windows; p: habits fitted to all N strokes; k: share of the variance that leaving out strays keeps; e: error of finding a stroke',
+      'sqrt( S / F / (1 − 1.1 p / N) / k − e² ); S: sum of squared distances from the straight line through each full window of four beats, habits taken out; F: sum of (strokes − 2) over the windows; p: habits fitted to all N strokes; k: share of the variance that leaving out strays keeps; e: error of finding a stroke; a part of the take by its share of S, a hand or partial without what the others put into its lines',
     interval: spreadInterval,
     reading:
       'Low: the strokes lie where the beat of the moment puts them. High: slow down until it falls, then raise the tempo again. Read the share of a partial beside it: the same milliseconds weigh more in a fast line.',
@@ -39,11 +40,7 @@ export const timingSpread = defineMeasure(
     const { timing } = found;
     const whole = windowScatter(timing);
     const played = performance.strokes.map((stroke, i) => ({ stroke, i }));
-    const all = played.filter(({ i }) => timing.judged[i] === 1);
-    const meanSquare = (part: typeof all) =>
-      part.reduce((sum, { i }) => sum + timing.scaledResidual[i]! ** 2, 0) / part.length;
-    const wholeSquare = meanSquare(all);
-    const partOf = (scope: Scope, own: readonly (typeof played)[number][]): Part => {
+    const partOf = (scope: Scope, own: readonly (typeof played)[number][], apart: PartVariance): Part => {
       const part = own.filter(({ i }) => timing.judged[i] === 1);
       if (part.length < fewestTimed / 2) {
         return {
@@ -51,11 +48,11 @@ export const timingSpread = defineMeasure(
           outcome: notMeasurable('too-few-strokes', { strokes: part.length, needed: fewestTimed / 2 }),
         };
       }
-      const variance = wholeSquare > 0 ? (whole.variance * meanSquare(part)) / wholeSquare : 0;
+      const variance = whole.variance * apart.relative;
       const outcome = spreadOutcome({
         variance,
         errorVariance: part.reduce((sum, { stroke }) => sum + stroke.timeSe ** 2, 0) / part.length,
-        degrees: Math.max(3, (whole.degrees * part.length) / all.length),
+        degrees: Math.max(3, (apart.degrees * whole.degrees * part.length) / timing.count),
         perUnit: 1000,
         unit: 'ms',
         strokes: part.length,
@@ -69,9 +66,18 @@ export const timingSpread = defineMeasure(
     const parts = (kind: PartKind) => {
       const scopes = scopesOf(performance, kind);
       const own = inScopes(scopes, played, ({ stroke }) => placeOfStroke(stroke));
-      return scopes.map((scope, n) => partOf(scope, own[n]!));
+      const indices = own.map((part) => part.map(({ i }) => i));
+      const interleaved = kind === 'hand' || kind === 'partial';
+      const variances = partVariances(timing, indices, { interleaved });
+      return scopes.map((scope, n) => partOf(scope, own[n]!, variances[n]!));
     };
     const repeats = parts('repeat').filter(({ outcome }) => outcome.state === 'measured');
-    return [partOf({}, played), ...parts('hand'), ...parts('line'), ...repeats, ...parts('partial')];
+    return [
+      partOf({}, played, { relative: 1, degrees: 1 }),
+      ...parts('hand'),
+      ...parts('line'),
+      ...repeats,
+      ...parts('partial'),
+    ];
   },
 );

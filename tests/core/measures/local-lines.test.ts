@@ -37,6 +37,22 @@ describe('localLines', () => {
     const variance = localLines(course(60, 3)).residualVariance[30]!;
     expect(variance).toBeCloseTo(1 - 2 / 12 + 11.5 / 144, 10);
   });
+  it('parts the variance left by whose values it comes from', () => {
+    const lines = localLines(course(60, 3, (i) => i % 11 !== 5));
+    const group = Array.from({ length: 60 }, (_, i) => i % 3);
+    const shares = lines.residualShares(group, 3);
+    lines.residualVariance.forEach((variance, i) => {
+      const sum = shares.subarray(3 * i, 3 * i + 3).reduce((a, b) => a + b, 0);
+      expect(sum).toBeCloseTo(variance, 10);
+    });
+    // One value of a group alone: the square of what of it is left is its own share.
+    const alone = lines.fit(column(60, (i) => (i === 30 ? 1 : 0)));
+    const single = lines.residualShares(
+      group.map((_, i) => (i === 30 ? 0 : -1)),
+      1,
+    );
+    for (const i of [28, 30, 33]) expect(single[i]).toBeCloseTo(((i === 30 ? 1 : 0) - alone[i]!) ** 2, 10);
+  });
   it('says where there is too little to draw a line through', () => {
     expect([...localLines(course(3, 3)).possible]).toEqual([0, 0, 0]);
     const apart = { ...course(8, 3), stretch: Int32Array.of(0, 0, 0, 0, 0, 0, 1, 1) };

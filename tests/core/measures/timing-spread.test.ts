@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Slot } from '../../../src/core/exercise/slot.ts';
 import { timingSpread } from '../../../src/core/measures/timing-spread.ts';
 import { coverage, coverageBounds, figureOf, outcomeOf } from './coverage.ts';
 import {
@@ -112,6 +113,43 @@ describe('timing-spread', () => {
     const right = figureOf(timingSpread, take, { hand: 'R' });
     const looseHand = figureOf(timingSpread, take, { hand: 'L' });
     expect(looseHand.low).toBeGreaterThan(right.high);
+  });
+
+  /** Independent deviations, each of the spread that its slot is given, ms. */
+  const uneven = (sheet: string, spread: (slot: Slot) => number, seed: number) => {
+    const normal = normalFrom(uniformFrom(seed + 5000));
+    return simulatedPerformance({
+      sheet: `tempo: 110\n${sheet}`,
+      seed,
+      player: machine,
+      habit: (slot) => (spread(slot) / 1000) * normal(),
+    });
+  };
+  const sixLines = ['>RLR >LRL', 'R>LR L>RL', 'RL>R LR>L', '>R>LR >L>RL', 'R>L>R L>R>L', '>RLR L>RL']
+    .map((line) => `${line}; x8`)
+    .join('\n');
+  const oneLine = '>RLR >LRL; x40';
+  const looseLine = (slot: Slot) => (slot.line === 2 ? 24 : 6);
+  const looseHand = (slot: Slot) => (slot.hand === 'L' ? 20 : 6);
+  it.each([
+    ['a line four times as loose as the others', sixLines, looseLine, { line: 2 }, 24],
+    ['a line beside a loose one', sixLines, looseLine, { line: 0 }, 6],
+    ['a take with a loose line', sixLines, looseLine, {}, Math.sqrt((5 * 6 ** 2 + 24 ** 2) / 6)],
+    ['a loose hand', oneLine, looseHand, { hand: 'L' }, 20],
+    ['the steady hand beside it', oneLine, looseHand, { hand: 'R' }, 6],
+    ['a loose partial', oneLine, (slot: Slot) => (slot.partial === 2 ? 16 : 6), { partial: 2 }, 16],
+    [
+      'a loose repeat',
+      '>RLR >LRL >RLR >LRL >RLR >LRL >RLR >LRL; x12',
+      (slot: Slot) => (slot.repeat === 2 ? 20 : 6),
+      { repeat: 2 },
+      20,
+    ],
+  ] as const)('of %s is met and its interval holds it', (_, sheet, spread, scope, truth) => {
+    const runs = 150;
+    const { share, mean } = coverage(runs, (seed) => uneven(sheet, spread, seed), truth, timingSpread, scope);
+    expect(Math.abs(mean / truth - 1)).toBeLessThan(0.06);
+    expect(share).toBeGreaterThan(coverageBounds(runs).least);
   });
 
   it('points at the strokes furthest off', () => {
