@@ -34,8 +34,7 @@ function resultIn(text: string, unusable: (what: string) => CommandFault): TakeR
         'A newer version of Evenhand wrote it. Install that, or grade the model again with this one.',
       );
     if (!(error instanceof InvalidTakeResult)) throw error;
-    throw unusable(
-      `It is not the result of a take (${error.path || 'the document'} ${error.fault}). ${hint}`,
-    );
+    const where = error.path === '' ? '' : ` (${error.path} ${error.fault})`;
+    throw unusable(`It is not the result of a take${where}. ${hint}`);
   }
 }

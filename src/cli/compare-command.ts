@@ -2,6 +2,7 @@ import { Command } from 'commander';
 import { periodsCompared } from '../core/progress/periods-compared.ts';
 import { changeText, conditionList, figureText } from '../core/progress/progress-words.ts';
 import { type TakeDifference, takeAgainstTake } from '../core/progress/take-against-take.ts';
+import { counted } from '../core/result/figures.ts';
 import { measureName } from '../core/result/names.ts';
 import { exercisePlays } from '../library/exercise-plays.ts';
 import { type OpenedTake, readTake } from '../library/read-take.ts';
@@ -31,7 +32,7 @@ interface Options extends LibraryOption {
 
 const help = `
 Examples:
-  evenhand compare newest newest --report two-takes.html
+  evenhand compare 3f0a91c2 newest --report two-takes.html
 
 Two takes: their figures beside each other, without a verdict, since one take is one day's form.
 Two stretches of days, with verdicts, once there are three days on each side:
@@ -63,6 +64,11 @@ export function compareCommand(output: CommandOutput = toProcess): Command {
         const [first, second] = await Promise.all(
           typed.map(async (name) => readTake(db, await findTake(db, name))),
         );
+        if (first!.take.id === second!.take.id)
+          throw new CommandFault(
+            'usage',
+            'Both names are the same take. Name two (`evenhand takes` lists them).',
+          );
         const compared = takeAgainstTake(takeConditions(first!), takeConditions(second!));
         await page(({ takePairHtml }) => takePairHtml(library, first!, second!));
         if (report === '-') return;
@@ -70,10 +76,7 @@ export function compareCommand(output: CommandOutput = toProcess): Command {
         return output.stdout(`${differenceText(first!, second!, compared).join('\n')}\n`);
       }
       if (typed.length > 0 || player === undefined || exercise === undefined || from === undefined)
-        throw new CommandFault(
-          'usage',
-          'Name two takes, or give --player, --exercise and --from, all three.',
-        );
+        throw new CommandFault('usage', whatToName(typed, { player, exercise, from }));
       checkDayOption('from', from);
       const { id: personId, name } = await findPlayer(db, player);
       const { id, label } = (await namedExercises(db, personId, exercise))[0]!;
@@ -87,6 +90,17 @@ export function compareCommand(output: CommandOutput = toProcess): Command {
       output.stdout(`${printable(name)}: ${printable(label)}\n${periodsText(compared, from).join('\n')}\n`);
     }),
   );
+}
+
+/** What a command line that compares nothing yet needs. */
+function whatToName(typed: readonly string[], days: Readonly<Record<string, string | undefined>>): string {
+  const ways = 'Name two takes (`evenhand takes` lists them), or give --player, --exercise and --from';
+  const given = Object.values(days).some((value) => value !== undefined);
+  if (typed.length > 0 && given) return `Takes and days can't be compared at once. ${ways}.`;
+  if (typed.length > 0) return `${counted(typed.length, 'take')} can't be compared. ${ways}.`;
+  if (!given) return `Nothing to compare is named. ${ways}.`;
+  const missing = Object.keys(days).filter((name) => days[name] === undefined);
+  return `To compare days, add ${missing.map((name) => `--${name}`).join(' and ')}, too.`;
 }
 
 function differenceText(

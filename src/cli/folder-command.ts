@@ -152,7 +152,7 @@ function jobsOf(
     const where = folders.map((folder) => `"${folder}"`).join(', ');
     throw new CommandFault(
       'unreadableInput',
-      `There are no recordings in ${where}. Name a folder with WAV files.`,
+      `There are no recordings in ${where}. Name a folder with WAV, FLAC, MP3, M4A or other recordings.`,
     );
   }
   const names = outputNames(found.map(({ shown }) => shown));

@@ -5,6 +5,7 @@ import { realChanges } from '../core/progress/periods-compared.ts';
 import { minuteWords } from '../core/progress/practice-words.ts';
 import { verdictWords } from '../core/progress/progress-words.ts';
 import { weakWords } from '../core/progress/weak-line-words.ts';
+import { counted } from '../core/result/figures.ts';
 import { measureName } from '../core/result/names.ts';
 import { type LessonOfPlayer, lessonOf, lessonsOf } from '../library/lesson.ts';
 import type { LibraryDb } from '../library/library.ts';
@@ -104,7 +105,7 @@ function lessonText({ player, lesson }: LessonOfPlayer): string {
       ({ assignment, plays }) =>
         `  Asked: ${printable(assignment.title) || 'a sheet'}; ${assignmentWords(assignment, today)}; ${playedWords(plays)}`,
     ),
-    `  Played: ${takes} take${takes === 1 ? '' : 's'} on ${days.length} day${days.length === 1 ? '' : 's'}, ${minuteWords(minutes)}`,
+    `  Played: ${counted(takes, 'take')} on ${counted(days.length, 'day')}, ${minuteWords(minutes)}`,
     ...weakest.map(
       (line) =>
         `  Weakest: ${printable(line.label)}, ${weakWords(line)}${line.apart ? '; clearly weaker than the others' : ', not clearly apart from the others'}`,

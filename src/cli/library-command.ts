@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { counted } from '../core/result/figures.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
 import { libraryBackupCommand } from './library/library-backup.ts';
 import { libraryCheckCommand } from './library/library-check.ts';
@@ -37,7 +38,7 @@ export function libraryCommand(output: CommandOutput = toProcess): Command {
       if (json) return output.stdout(`${JSON.stringify({ folder, ...use }, null, 2)}\n`);
       const megabytes = (bytes: number) => `${(bytes / 1e6).toFixed(1)} MB`;
       output.stdout(
-        `${folder}\n${use.takes} takes, ${use.recordings} recordings (${megabytes(use.audioBytes)}), tables ${megabytes(use.tableBytes)}\n`,
+        `${folder}\n${counted(use.takes, 'take')}, ${counted(use.recordings, 'recording')} (${megabytes(use.audioBytes)}), tables ${megabytes(use.tableBytes)}\n`,
       );
     }),
   );

@@ -81,7 +81,7 @@ export function measuresCommand(output: CommandOutput = toProcess): Command {
         entries.map(({ id }) => id),
       );
       const meant = nearest === '' ? '`evenhand measures` lists them.' : `Did you mean ${nearest}?`;
-      return command.error(`There is no measure ${named}. ${meant}`, { exitCode: exitCodes.usage });
+      return command.error(`There is no measure "${named}". ${meant}`, { exitCode: exitCodes.usage });
     }
     if (json) return writeJson(found);
     output.stdout(entryAsText(found));

@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { counted } from '../core/result/figures.ts';
 import { deletePerson, mergePeople } from '../library/move-people.ts';
 import { addPerson, changePerson, listPeople } from '../library/people.ts';
 import { CommandFault } from './command-fault.ts';
@@ -43,7 +44,7 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
         const width = Math.max(...people.map(({ name }) => [...printable(name)].length));
         for (const { name, takes, lastAt, note } of people)
           output.stdout(
-            `${padded(printable(name), width)}  ${padded(`${takes} take${takes === 1 ? '' : 's'}`, 10, 'end')}${lastAt === null ? '' : `, the last ${localTime(lastAt)}`}${note === '' ? '' : `  ${printable(note)}`}\n`,
+            `${padded(printable(name), width)}  ${padded(`${counted(takes, 'take')}`, 10, 'end')}${lastAt === null ? '' : `, the last ${localTime(lastAt)}`}${note === '' ? '' : `  ${printable(note)}`}\n`,
           );
       }),
     );

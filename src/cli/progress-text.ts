@@ -11,7 +11,7 @@ import {
   trendWord,
   verdictWords,
 } from '../core/progress/progress-words.ts';
-import { rounded } from '../core/result/figures.ts';
+import { counted, rounded } from '../core/result/figures.ts';
 import { measureName } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
 import { shownScore } from '../core/scoring/score-curve.ts';
@@ -41,7 +41,7 @@ export function progressText(progress: ExerciseProgress): string[] {
       return [measureName(figure.id), figureText(typical, figure), change, range, trendWord(trend, figure)];
     });
   const out = [
-    `${plays} time${plays === 1 ? '' : 's'} on ${days} day${days === 1 ? '' : 's'}. The figures speak of: ${likeWords(like)}.`,
+    `${counted(plays, 'time')} on ${counted(days, 'day')}. The figures speak of: ${likeWords(like)}.`,
     '',
     ...table([['', 'last day', 'a week', '', ''], ...rows]),
   ];

@@ -74,11 +74,12 @@ async function takeFilter(db: LibraryDb, options: Partial<Options>): Promise<Tak
 /** `96` or `90..110`. */
 function tempos(typed: string | undefined): Pick<TakeFilter, 'fromBpm' | 'toBpm'> {
   if (typed === undefined) return {};
-  const [from, to = from, ...rest] = typed
-    .split('..')
-    .map((text) => numberOption('--bpm', text, settingRanges.tempo));
-  if (from === undefined || to === undefined || rest.length > 0 || from > to)
+  const texts = typed.split('..');
+  if (texts.length > 2 || texts.some((text) => text.trim() === ''))
     throw new CommandFault('usage', `--bpm ${typed} can't be. Write a tempo, or two: --bpm 90..110.`);
+  const [from = 0, to = from] = texts.map((text) => numberOption('--bpm', text, settingRanges.tempo));
+  if (from > to)
+    throw new CommandFault('usage', `--bpm ${typed} doesn't rise. Write the slower tempo first.`);
   return { fromBpm: from, toBpm: to };
 }
 

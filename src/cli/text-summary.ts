@@ -1,4 +1,4 @@
-import { rounded, takeTime } from '../core/result/figures.ts';
+import { counted, rounded, takeTime } from '../core/result/figures.ts';
 import { dimensionName, scoreWords } from '../core/result/names.ts';
 import { findingSentence, sentence } from '../core/result/sentences.ts';
 import type { Score, TakeResult } from '../core/result/take-result.ts';
@@ -16,8 +16,6 @@ const references: Readonly<Record<TakeResult['reference']['kind'], string>> = {
   'fitted-tempo': 'the tempo found in the take',
 };
 
-const count = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
-
 /** Runs whose tempos differ by less are shown with one tempo, BPM. */
 const alikeBpm = 0.5;
 
@@ -33,7 +31,7 @@ function heard({ strokes, slots, segments, reference, hands }: TakeResult): stri
   const alike = fastest - slowest < alikeBpm;
   const tempos = alike ? rounded((slowest + fastest) / 2) : `${rounded(slowest)} to ${rounded(fastest)}`;
   const facts = [
-    `${count(strokes.time.length, 'stroke')} heard for ${slots.line.length} written`,
+    `${counted(strokes.time.length, 'stroke')} heard for ${slots.line.length} written`,
     ...(state('missed') ? [`${state('missed')} missed`] : []),
     ...(role('extra') ? [`${role('extra')} extra`] : []),
     ...(role('doubled') ? [`${role('doubled')} doubled`] : []),

@@ -97,9 +97,9 @@ function layoutSentence(file: string, fault: LayoutFault): string {
       return `${file} is longer than can be graded at once. Save the part with the take as a file of its own and open that.`;
     case 'not-a-recording': {
       const { words, holdsSound } = kinds[fault.facts.kind];
-      return holdsSound
-        ? `${file} is ${words}, a kind that can't be read here. ${saveAsWav}`
-        : `${file} is ${words}, not a recording. Choose the recording of the take.`;
+      if (holdsSound) return `${file} is ${words}, a kind that can't be read here. ${saveAsWav}`;
+      const none = fault.facts.kind === 'unknown' ? words : `${words}, not a recording`;
+      return `${file} is ${none}. Choose the recording of the take.`;
     }
     case 'riff-without-wave':
       return `${file} is a RIFF file of the form "${printable(fault.facts.form)}", not WAVE. ${saveAsWav}`;

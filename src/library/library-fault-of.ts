@@ -4,7 +4,8 @@ const noRoom = ['SQLITE_FULL', 'SQLITE_IOERR_SHMSIZE', 'ENOSPC', 'EDQUOT', 'EFBI
 const readOnly = ['SQLITE_READONLY', 'EROFS', 'EACCES', 'EPERM'];
 const busy = ['SQLITE_BUSY', 'SQLITE_LOCKED'];
 const damaged = ['SQLITE_CORRUPT'];
-const foreign = ['SQLITE_NOTADB', 'ENOTDIR', 'EEXIST'];
+const notAFolder = ['ENOTDIR', 'EEXIST'];
+const foreign = ['SQLITE_NOTADB'];
 const diskFailed = ['SQLITE_IOERR', 'EIO'];
 
 /**
@@ -21,6 +22,8 @@ export function libraryFaultOf(error: unknown, path: string): unknown {
   if (is(readOnly)) return new LibraryFault('library-read-only', { path });
   if (is(busy)) return new LibraryFault('library-busy');
   if (is(damaged)) return new LibraryFault('library-damaged', { path, reason });
+  if (is(notAFolder))
+    return new LibraryFault('not-a-library', { path, reason: 'it is a file, not a folder' });
   if (is(foreign)) return new LibraryFault('not-a-library', { path, reason });
   if (is(diskFailed)) return new LibraryFault('disk-failed', { path, reason });
   return error;

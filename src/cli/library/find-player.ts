@@ -30,6 +30,6 @@ export async function findPlayer(db: LibraryDb, name: string): Promise<ListedPer
   const hint =
     nearest !== ''
       ? `Did you mean "${nearest}"?`
-      : 'Players appear when a take of theirs is kept: `evenhand grade … --player NAME`.';
+      : 'A player comes with the first take: `evenhand grade … --player NAME`, or `evenhand players add NAME`.';
   throw new CommandFault('usage', `There is no player "${name}" in this library. ${hint}`);
 }

@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { counted } from '../../core/result/figures.ts';
 import { backUpLibrary } from '../../library/backup/back-up-library.ts';
 import type { CommandOutput } from '../command-output.ts';
 import { exitCodes } from '../exit-codes.ts';
@@ -26,7 +27,7 @@ export function libraryBackupCommand(output: CommandOutput): Command {
       const { takes, copied, copiedBytes, cleared, lacking } = await backUpLibrary(library, folder);
       const gone = cleared > 0 ? ` ${cleared} that the library has no longer deleted.` : '';
       output.stdout(
-        `${takes} takes backed up to ${folder}: ${copied} recordings copied (${(copiedBytes / 1e6).toFixed(1)} MB).${gone}\n`,
+        `${counted(takes, 'take')} backed up to ${folder}: ${counted(copied, 'recording')} copied (${(copiedBytes / 1e6).toFixed(1)} MB).${gone}\n`,
       );
       output.stderr(lackingSentence(lacking));
       if (lacking.length > 0) process.exitCode = exitCodes.fault;

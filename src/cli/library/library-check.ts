@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { counted } from '../../core/result/figures.ts';
 import { bringBackRecordings } from '../../library/backup/bring-back-recordings.ts';
 import { checkLibrary } from '../../library/backup/check-library.ts';
 import { libraryFindingSentence } from '../../library/backup/library-finding.ts';
@@ -34,8 +35,11 @@ export function libraryCheckCommand(output: CommandOutput): Command {
   return withLibraryOption(command).action(({ from, clearUnused, json, ...option }: Options) =>
     inLibrary(option, async (library) => {
       if (from !== undefined)
-        output.stderr(`${await bringBackRecordings(library, backupSource(from))} recordings brought back.\n`);
-      if (clearUnused) output.stderr(`${await clearUnreferencedAudio(library)} unused recordings deleted.\n`);
+        output.stderr(
+          `${counted(await bringBackRecordings(library, backupSource(from)), 'recording')} brought back.\n`,
+        );
+      if (clearUnused)
+        output.stderr(`${counted(await clearUnreferencedAudio(library), 'unused recording')} deleted.\n`);
       const findings = [];
       for await (const finding of checkLibrary(library)) {
         findings.push(finding);

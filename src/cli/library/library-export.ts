@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { counted } from '../../core/result/figures.ts';
 import { outputFaultSentence } from '../../formats/output-fault-sentence.ts';
 import { outputFault } from '../../formats/write-atomically.ts';
 import { archiveLibrary } from '../../library/backup/archive-library.ts';
@@ -28,7 +29,7 @@ export function libraryExportCommand(output: CommandOutput): Command {
       if (fault !== undefined) throw new CommandFault('usage', outputFaultSentence(file, fault));
       const { takes, recordings, bytes, lacking } = await archiveLibrary(library, file);
       output.stdout(
-        `${takes} takes with ${recordings} recordings written to ${file} (${(bytes / 1e6).toFixed(1)} MB).\n`,
+        `${counted(takes, 'take')} with ${counted(recordings, 'recording')} written to ${file} (${(bytes / 1e6).toFixed(1)} MB).\n`,
       );
       output.stderr(lackingSentence(lacking));
       if (lacking.length > 0) process.exitCode = exitCodes.fault;

@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { counted } from '../../core/result/figures.ts';
 import { withArchive } from '../../library/backup/archive-source.ts';
 import { backupSource } from '../../library/backup/library-source.ts';
 import { type Restored, type RestoreOptions, restoreLibrary } from '../../library/backup/restore-library.ts';
@@ -61,7 +62,9 @@ function restoring(
       const folder = libraryFolder(option);
       try {
         const { takes, recordings, lacking } = await work(from, folder, { replace, incomplete });
-        output.stdout(`${takes} takes with ${recordings} recordings are in ${folder} now.\n`);
+        output.stdout(
+          `${folder} holds ${counted(takes, 'take')} with ${counted(recordings, 'recording')} now.\n`,
+        );
         output.stderr(lackingSentence(lacking));
       } catch (error) {
         if (error instanceof LibraryFault) throw new CommandFault('fault', libraryFaultSentence(error));

@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { counted } from '../../core/result/figures.ts';
 import { changeTake } from '../../library/change-take.ts';
 import { listedTakes } from '../../library/listed-takes.ts';
 import { giveTake } from '../../library/move-people.ts';
@@ -57,7 +58,7 @@ export function takesChangeCommand(output: CommandOutput): Command {
         if (personId !== undefined) await giveTake(db, { takeId: id, personId });
       }
       const count = new Set(ids).size;
-      output.stdout(`${count} take${count === 1 ? '' : 's'} changed.\n`);
+      output.stdout(`${counted(count, 'take')} changed.\n`);
     });
   });
 }

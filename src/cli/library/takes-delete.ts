@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { counted } from '../../core/result/figures.ts';
 import { deleteTakes } from '../../library/delete-takes.ts';
 import { listedTakes } from '../../library/listed-takes.ts';
 import { CommandFault } from '../command-fault.ts';
@@ -38,7 +39,7 @@ export function takesDeleteCommand(output: CommandOutput): Command {
       }
       const { takes, audioBytes } = await deleteTakes(library, ids);
       output.stdout(
-        `${takes} take${takes === 1 ? '' : 's'} deleted, ${(audioBytes / 1e6).toFixed(1)} MB of recordings with ${takes === 1 ? 'it' : 'them'}.\n`,
+        `${counted(takes, 'take')} deleted, ${(audioBytes / 1e6).toFixed(1)} MB of recordings with ${takes === 1 ? 'it' : 'them'}.\n`,
       );
     }),
   );

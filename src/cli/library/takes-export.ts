@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { counted } from '../../core/result/figures.ts';
 import { outputFaultSentence } from '../../formats/output-fault-sentence.ts';
 import { outputFault, writeAtomically } from '../../formats/write-atomically.ts';
 import type { LibraryDb } from '../../library/library.ts';
@@ -50,7 +51,7 @@ export function takesExportCommand(output: CommandOutput): Command {
       const bytes = new Uint8Array(await (await exportTakes(library, [...new Set(ids)])).arrayBuffer());
       const failed = writeAtomically(to, bytes);
       if (failed !== undefined) throw new CommandFault('fault', outputFaultSentence(to, failed));
-      output.stderr(`${ids.length} take${ids.length === 1 ? '' : 's'} written to ${to}\n`);
+      output.stderr(`${counted(ids.length, 'take')} written to ${to}\n`);
     }),
   );
 }

@@ -10,7 +10,7 @@ const harmless = (text: string) => text.replace(/\s/gu, ' ').replace(/\p{C}/gu, 
 
 /**
  * Shows a fault to the person who wrote the text: where it is, one sentence, the line, and a caret under the place.
- * Of a long line the part around the place is shown.
+ * Of a long line the part around the place is shown, of an empty one nothing.
  *
  * @example
  * faultText('>RLR RXR', fault)
@@ -29,5 +29,6 @@ export function faultText(text: string, fault: TextFault<SheetFaultCode>): strin
   const place =
     lines.length > 1 ? `Line ${fault.line}, character ${fault.column}` : `Character ${fault.column}`;
   const sentence = harmless(faultSentences[fault.code](fault.facts));
+  if (shown.trim() === '') return `${place}: ${sentence}`;
   return `${place}: ${sentence}\n  ${before}${shown}${after}\n  ${' '.repeat(before.length + at - from)}^`;
 }

@@ -1,9 +1,8 @@
 import { type LinearFit, leastSquares } from '../stats/least-squares.ts';
-import { madToSd } from '../stats/mad.ts';
-import { median } from '../stats/median.ts';
 import { designColumns } from './design-columns.ts';
 import { halfWindow, type LocalLines, localLines } from './local-lines.ts';
 import type { PlayedStroke } from './played-stroke.ts';
+import { fewestTimed, findStrays } from './timing-strays.ts';
 
 /** Timing of a take taken apart. Arrays hold one entry a played stroke, seconds throughout. */
 export interface TimingModel {
@@ -36,15 +35,8 @@ export interface TimingModel {
   readonly memory: number;
 }
 
-/** Fewest strokes for a timing model (our judgement: eight triplets). */
-export const fewestTimed = 24;
-/** A stroke this many robust standard deviations off is a stray; our judgement, kept in simulations. */
-export const strayAt = 3.5;
-/** Scatter below which nobody is told of strays, s (our judgement: under what an onset can be found to). */
-const leastScatter = 0.0002;
+/** Times that strays are looked for, each in what the earlier ones leave (our judgement). */
 const strayPasses = 3;
-/** Strokes on either side within which only the furthest is taken for a stray, since it bends its neighbours' fits. */
-const strayNeighbours = 3;
 /** Own share of a column's variance to be told apart: variance inflation of 10, common practice. */
 const leastOwnShare = 0.1;
 /** Strokes that a term's own part must rest on (our judgement). */
@@ -101,54 +93,6 @@ function fitOnce(
   const residual = y.map((value, i) => local.reduce((r, x, k) => r - fit.coefficients[k]! * x[i]!, value));
   const scaled = residual.map((r, i) => r / Math.sqrt(Math.max(lines.residualVariance[i]!, 0.05)));
   return { lines, judged, columns, fit, residual, scaled };
-}
-
-/**
- * The parts of a take that a stroke belongs to. One of them may be far looser than the rest, and its strokes are its
- * scatter, not strays.
- */
-const partsOf: readonly ((stroke: PlayedStroke) => string | number | null)[] = [
-  () => 0,
-  ({ slot }) => slot.line,
-  ({ slot }) => `${slot.line} ${slot.repeat}`,
-  ({ hand }) => hand,
-  ({ slot }) => slot.partial,
-];
-
-/** How far off each stroke may be: by the usual scatter of the loosest part it belongs to. */
-function strayLimits(
-  sizes: Float64Array,
-  judged: Uint8Array,
-  strokes: readonly PlayedStroke[],
-): Float64Array {
-  const limits = new Float64Array(sizes.length);
-  for (const partOf of partsOf) {
-    const parts = new Map<string | number, number[]>();
-    strokes.forEach((stroke, i) => {
-      const part = partOf(stroke);
-      if (judged[i] === 0 || part === null) return;
-      const members = parts.get(part);
-      if (members) members.push(i);
-      else parts.set(part, [i]);
-    });
-    for (const members of parts.values()) {
-      if (members.length < fewestTimed) continue;
-      const usual = madToSd * median(members.map((i) => sizes[i]!));
-      for (const i of members) limits[i] = Math.max(limits[i]!, strayAt * Math.max(leastScatter, usual));
-    }
-  }
-  return limits;
-}
-
-function findStrays({ scaled, judged }: Pass, strokes: readonly PlayedStroke[]): number[] {
-  const sizes = scaled.map((value, i) => (judged[i] === 1 ? Math.abs(value) : 0));
-  const limits = strayLimits(sizes, judged, strokes);
-  return [...sizes.keys()].filter((i) => {
-    if (sizes[i]! <= limits[i]!) return false;
-    for (let j = i - strayNeighbours; j <= i + strayNeighbours; j++)
-      if ((sizes[j] ?? 0) > sizes[i]!) return false;
-    return true;
-  });
 }
 
 /**

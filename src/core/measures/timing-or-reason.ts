@@ -1,7 +1,8 @@
 import type { Outcome } from '../result/take-result.ts';
 import { notMeasurable } from './outcomes.ts';
 import type { Performance } from './performance.ts';
-import { fewestTimed, type TimingModel } from './timing-model.ts';
+import type { TimingModel } from './timing-model.ts';
+import { fewestTimed } from './timing-strays.ts';
 
 /** The take's timing model, or why there is none. */
 export function timingOrReason({

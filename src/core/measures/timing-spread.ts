@@ -6,8 +6,8 @@ import { placeOfStroke } from './part-of-take.ts';
 import { type PartVariance, partVariances } from './part-variances.ts';
 import { type PartKind, scopesOf } from './scopes.ts';
 import { spreadInterval, spreadOutcome } from './spread-outcome.ts';
-import { fewestTimed } from './timing-model.ts';
 import { timingOrReason } from './timing-or-reason.ts';
+import { fewestTimed } from './timing-strays.ts';
 import { windowScatter } from './window-scatter.ts';
 import { worstStrokes } from './worst-strokes.ts';
 

@@ -1,7 +1,8 @@
 import { autocorrelation } from '../stats/autocorrelation.ts';
 import { normalCdf } from '../stats/normal-cdf.ts';
 import { halfWindow } from './local-lines.ts';
-import { strayAt, type TimingModel } from './timing-model.ts';
+import type { TimingModel } from './timing-model.ts';
+import { strayAt } from './timing-strays.ts';
 
 /** Variance of strokes round their local line. */
 interface Scatter {

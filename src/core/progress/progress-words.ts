@@ -1,4 +1,4 @@
-import { rounded } from '../result/figures.ts';
+import { counted, rounded } from '../result/figures.ts';
 import type { JudgedChange, Verdict } from './change-verdicts.ts';
 import { fewestDays } from './compare-days.ts';
 import type { ComparedFigure } from './compared-figures.ts';
@@ -40,13 +40,12 @@ export function stillNeeded({ verdict, days, daysForAFifth }: JudgedChange): str
   if (verdict === 'too-few-days')
     return `A verdict needs ${fewestDays} days on each side; there ${most === 1 ? 'is' : 'are'} ${most} on the shorter one.`;
   if (verdict !== 'no-clear-change' || daysForAFifth === null || daysForAFifth <= most) return '';
-  return `About ${daysForAFifth - most} more day${daysForAFifth - most === 1 ? '' : 's'} on each side would show a change of a fifth.`;
+  return `About ${counted(daysForAFifth - most, 'more day')} on each side would show a change of a fifth.`;
 }
 
 /** What a trend comes to: clearer or worse where the figure has a better side, else rising or falling. */
 export function trendWord({ verdict, days }: DayTrend, { better }: ComparedFigure): string {
-  if (verdict === 'too-few-days')
-    return `${fewestTrendDays - days} more day${fewestTrendDays - days === 1 ? '' : 's'} needed`;
+  if (verdict === 'too-few-days') return `${counted(fewestTrendDays - days, 'more day')} needed`;
   if (verdict === 'no-clear-trend') return 'no clear trend';
   if (better === 'either') return verdict;
   return (verdict === 'rising') === (better === 'high') ? 'getting clearer' : 'getting worse';

@@ -27,3 +27,11 @@ export function takeTime(seconds: number): string {
   const minutes = Math.floor(tenths / 600);
   return `${minutes}:${((tenths % 600) / 10).toFixed(1).padStart(4, '0')}`;
 }
+
+/**
+ * So many of something.
+ *
+ * @example counted(1, 'take') // '1 take'
+ */
+export const counted = (count: number, one: string, more = `${one}s`): string =>
+  `${count} ${count === 1 ? one : more}`;

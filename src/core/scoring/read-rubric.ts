@@ -52,7 +52,10 @@ function checkedShape(value: unknown): RubricChanges {
   const path = fault.instancePath;
   const params = fault.params as { requiredProperties?: string[]; additionalProperties?: string[] };
   const missing = params.requiredProperties?.[0];
-  if (missing) throw new InvalidRubric(`${path}/${missing}`, 'missing', 'needed here');
+  if (missing) {
+    const needed = missing === 'basedOn' ? list(rubrics.map(({ id }) => id)) : 'a number from 0 up';
+    throw new InvalidRubric(`${path}/${missing}`, 'missing', needed);
+  }
   const unknown = params.additionalProperties?.[0];
   if (unknown) throw new InvalidRubric(`${path}/${unknown}`, 'not a known entry', entriesAt(path));
   throw new InvalidRubric(path, shown(valueAt(value, path)), fault.message.replace(/^must be /, ''));

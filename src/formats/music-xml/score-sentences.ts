@@ -1,3 +1,4 @@
+import { counted } from '../../core/result/figures.ts';
 import type { ScoreFault, ScoreNote } from './score.ts';
 
 const lineReasons: Readonly<Record<string, string>> = {
@@ -33,12 +34,12 @@ export function scoreFaultSentence({ code, facts }: ScoreFault): string {
 export function scoreNoteSentence({ code, facts }: ScoreNote): string {
   switch (code) {
     case 'score-other-parts':
-      return `The score has ${facts.parts} more part${facts.parts === 1 ? '' : 's'}, which ${facts.parts === 1 ? 'is' : 'are'} left out.`;
+      return `The score has ${counted(facts.parts, 'more part')}, which ${facts.parts === 1 ? 'is' : 'are'} left out.`;
     case 'score-other-voices':
-      return `The part has ${facts.voices} more voice${facts.voices === 1 ? '' : 's'}, left out: only the one with most notes is used.`;
+      return `The part has ${counted(facts.voices, 'more voice')}, left out: only the one with most notes is used.`;
     case 'score-chords':
-      return `${facts.notes} note${facts.notes === 1 ? '' : 's'} at the same time as another ${facts.notes === 1 ? 'is' : 'are'} left out: one stroke at a time can be graded.`;
+      return `${counted(facts.notes, 'note')} at the same time as another ${facts.notes === 1 ? 'is' : 'are'} left out: one stroke at a time can be graded.`;
     case 'score-sticking-added':
-      return `No hand is written at ${facts.strokes} stroke${facts.strokes === 1 ? '' : 's'}: hands alternate there. Write R or L under the notes to have it your way.`;
+      return `No hand is written at ${counted(facts.strokes, 'stroke')}: hands alternate there. Write R or L under the notes to have it your way.`;
   }
 }

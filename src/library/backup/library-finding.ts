@@ -1,3 +1,4 @@
+import { counted } from '../../core/result/figures.ts';
 /** Something that isn't as it should be in a library. */
 export type LibraryFinding =
   | { readonly code: 'tables-damaged' | 'rows-unconnected'; readonly facts: { readonly reason: string } }
@@ -27,7 +28,7 @@ export function libraryFindingSentence({ code, facts }: LibraryFinding): string 
       return `A row names another that isn't there (${printable(facts.reason)}). Keep a copy of the folder, then restore a backup: evenhand library restore.`;
     case 'recording-missing':
     case 'recording-damaged': {
-      const of = `The recording "${printable(facts.name)}" of ${facts.takes} take${facts.takes === 1 ? '' : 's'}`;
+      const of = `The recording "${printable(facts.name)}" of ${counted(facts.takes, 'take')}`;
       const what =
         code === 'recording-missing' ? 'is missing' : 'is damaged: its bytes are not those it was kept with';
       return `${of} ${what}. Bring it back from a backup: evenhand library check --from BACKUP.`;

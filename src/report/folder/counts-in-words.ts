@@ -1,3 +1,4 @@
+import { counted } from '../../core/result/figures.ts';
 import type { FolderResult } from './folder-result.ts';
 
 /**
@@ -24,5 +25,5 @@ export function countsInWords({
     earlier === 0
       ? ''
       : ` ${earlier === 1 ? 'One of them' : `${earlier} of them`} as before, since nothing has changed.`;
-  return `${all} recording${all === 1 ? '' : 's'}: ${parts.join(', ')}.${before}`;
+  return `${counted(all, 'recording')}: ${parts.join(', ')}.${before}`;
 }

@@ -6,7 +6,7 @@ import { realChanges } from '../../core/progress/periods-compared.ts';
 import { minuteWords } from '../../core/progress/practice-words.ts';
 import { changeText, stillNeeded, verdictWords } from '../../core/progress/progress-words.ts';
 import { standingWords, weakWords } from '../../core/progress/weak-line-words.ts';
-import { rounded } from '../../core/result/figures.ts';
+import { counted, rounded } from '../../core/result/figures.ts';
 import { measureName } from '../../core/result/names.ts';
 import { sentence } from '../../core/result/sentences.ts';
 import { escapeHtml, outsideText } from '../escape-html.ts';
@@ -86,7 +86,7 @@ function practicePart({ days }: Lesson): string {
     sum(({ strokesLeft, writtenLeft }) => strokesLeft + writtenLeft),
   ];
   return `<section id="played"><h2>What was played</h2>
-<p>On ${count(days.length, 'day')}: ${count(
+<p>On ${counted(days.length, 'day')}: ${counted(
     sum(({ takes }) => takes),
     'take',
   )}, ${minuteWords(minutes)} recorded${written > 0 ? ` and ${minuteWords(written)} written down` : "; practice without recording isn't in it"}. ${right} strokes right, ${left} left.</p></section>`;
@@ -162,4 +162,3 @@ function remarkPart({ remarks }: Lesson): string {
 const clock = (seconds: number) =>
   `${Math.floor(seconds / 60)}:${String(Math.floor(seconds % 60)).padStart(2, '0')}`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-const count = (number: number, word: string) => `${number} ${word}${number === 1 ? '' : 's'}`;

@@ -4,6 +4,7 @@ import { realChanges } from '../../core/progress/periods-compared.ts';
 import { minuteWords } from '../../core/progress/practice-words.ts';
 import { verdictWords } from '../../core/progress/progress-words.ts';
 import { weakWords } from '../../core/progress/weak-line-words.ts';
+import { counted } from '../../core/result/figures.ts';
 import { measureName } from '../../core/result/names.ts';
 import { escapeHtml, outsideText } from '../escape-html.ts';
 import { type PageParts, weekPage } from './week-page.ts';
@@ -22,7 +23,7 @@ export function lessonsPage({ since, today, lessons }: ShownLessons, parts: Page
     {
       kind: 'For the lessons',
       title: `All players since ${since}`,
-      lead: `<p>Up to ${today}. ${lessons.length} player${lessons.length === 1 ? '' : 's'}.</p>`,
+      lead: `<p>Up to ${today}. ${counted(lessons.length, 'player')}.</p>`,
       body: `<table class="stack"><thead><tr><th scope="col">Player</th><th scope="col">Asked</th><th scope="col">Played</th>
 <th scope="col">Weakest lines</th><th scope="col">Changed for real</th></tr></thead><tbody>${rows.join('')}</tbody></table>
 <p class="note">All that this page says to have changed, of everybody together, claims a change that isn't there on fewer than one page of twenty. A player's own page asks less at once and may show more.</p>`,
@@ -55,7 +56,7 @@ function row(player: string, lesson: Lesson): string {
       ? ''
       : `<p><strong>Discomfort noted: ${discomfortDays.join(', ')}</strong></p>`;
   const html = `<tr><th scope="row">${outsideText(player, 60)}${stop}</th><td data-name="asked">${asked.join('') || 'nothing open'}</td>
-<td data-name="played">${takes} take${takes === 1 ? '' : 's'} on ${days.length} day${days.length === 1 ? '' : 's'}, ${minuteWords(minutes)}</td>
+<td data-name="played">${counted(takes, 'take')} on ${counted(days.length, 'day')}, ${minuteWords(minutes)}</td>
 <td data-name="weakest lines">${weak.join('') || 'not told'}</td><td data-name="changed">${changes.join('') || 'nothing shown'}</td></tr>`;
   return html.replace(/\d{4}-\d\d-\d\d/g, '<span class="day">$&</span>');
 }

@@ -7,7 +7,7 @@ import { guessWords } from '../../core/progress/guess-words.ts';
 import { freshDays } from '../../core/progress/next-tempo.ts';
 import type { PracticeLoad } from '../../core/progress/practice-load.ts';
 import { changeText, figureText, trendWord } from '../../core/progress/progress-words.ts';
-import { rounded } from '../../core/result/figures.ts';
+import { counted, rounded } from '../../core/result/figures.ts';
 import { measureName } from '../../core/result/names.ts';
 import { sentence } from '../../core/result/sentences.ts';
 import { shownScore } from '../../core/scoring/score-curve.ts';
@@ -113,7 +113,7 @@ function exercisePart(
       : `Cleanest tempo: ${rounded(cleanestTempo.bpm, 0)} BPM, secure on ${cleanestTempo.days === 1 ? 'one day' : `${cleanestTempo.days} days`}.`;
   return `<section class="exercise-weeks"><h2>${outsideText(label, 80)}</h2>
 <div class="verdict"><p><strong>Next: ${escapeHtml(sentence(next))}</strong></p><p>${tempo}</p></div>
-<p>${plays} take${plays === 1 ? '' : 's'} on ${days} day${days === 1 ? '' : 's'}. Trends speak of takes like the newest: ${likeWords(like)}.</p>
+<p>${counted(plays, 'take')} on ${counted(days, 'day')}. Trends speak of takes like the newest: ${likeWords(like)}.</p>
 ${trends(progress)}
 <h3>Cleanest takes</h3><ol>${best.join('')}</ol>
 <div class="pictures">${pictures.map((one) => weekPicture(one, images, label)).join('')}</div></section>`;
@@ -130,7 +130,7 @@ function trends({ figures }: ExerciseProgress): string {
           : `${changeText(perWeek.value, figure)} (${changeText(perWeek.low, figure)} to ${changeText(perWeek.high, figure)})`;
       return `<tr><th scope="row">${escapeHtml(measureName(figure.id))}</th><td data-name="last day">${figureText(days.at(-1)!.median, figure)}</td>
 <td data-name="change a week">${change}</td><td class="word" data-name="trend">${trendWord(trend, figure)}</td>
-<td data-name="rests on">${days.length} day${days.length === 1 ? '' : 's'}${leftOut === 0 ? '' : `, ${leftOut} unlike takes left out`}</td></tr>`;
+<td data-name="rests on">${counted(days.length, 'day')}${leftOut === 0 ? '' : `, ${leftOut} unlike takes left out`}</td></tr>`;
     });
   const silent = comparedFigures.filter(({ id }) =>
     figures.some(({ figure, days, leftOut }) => figure.id === id && days.length === 0 && leftOut > 0),

@@ -38,7 +38,13 @@ describe('readRubric', () => {
   });
 
   it.each([
-    [{}, '/basedOn', 'missing', 'needed here'],
+    [{}, '/basedOn', 'missing', 'first-years, steady, advanced'],
+    [
+      { basedOn: 'steady', dimensions: { timing: {} } },
+      '/dimensions/timing/weight',
+      'missing',
+      'a number from 0 up',
+    ],
     [{ basedOn: 'strict' }, '/basedOn', '"strict"', 'first-years, steady, advanced'],
     [{ basedOn: 3 }, '/basedOn', '3', 'string'],
     [[], '', '[]', 'object'],

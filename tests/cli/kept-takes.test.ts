@@ -1,21 +1,8 @@
-import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { temporaryFolder } from '../formats/temporary-folder.ts';
-import { runProgram, sampleSheetPath, sampleTakePath } from './built-program.ts';
-
-/** A library of its own, and the program run on it. */
-function library() {
-  const folder = join(temporaryFolder(), 'library');
-  const run = (...args: string[]) => runProgram([...args, '--library', folder]);
-  const keep = (name: string, player: string, ...rest: string[]) =>
-    run('grade', sampleTakePath(name), '--sheet', sampleSheetPath(name), '--player', player, ...rest);
-  const recordings = () =>
-    readdirSync(join(folder, 'audio'), { recursive: true, encoding: 'utf8' }).filter((name) =>
-      /[0-9a-f]{64}$/.test(name),
-    );
-  return { folder, run, keep, recordings };
-}
+import { builtLibrary as library } from './built-library.ts';
+import { sampleTakePath } from './built-program.ts';
 
 const nameOf = (listing: string, player: string) =>
   listing
@@ -103,13 +90,15 @@ describe('takes in a library', () => {
     }
   });
 
-  it('are graded again from their recording', () => {
+  it('are graded again from their recording, and not held against themselves', () => {
     const { run, keep } = library();
     keep('accent-one', 'Mirelle');
     const before = run('takes', 'show', 'newest', '--json').stdout;
     expect(run('takes', 'regrade', 'newest').stdout).toContain('1 of 1');
     expect(JSON.parse(run('takes', 'show', 'newest', '--json').stdout)).toEqual(JSON.parse(before));
     expect(run('takes', 'regrade', '--outdated').stdout).toContain('0 of 0');
+    const same = run('compare', 'newest', 'newest');
+    expect([same.status, same.stderr]).toEqual([2, expect.stringContaining('Both names are the same take')]);
   });
 
   it('are deleted for good, with their recording, and only when that is confirmed', () => {
@@ -123,102 +112,5 @@ describe('takes in a library', () => {
     expect(run('takes', 'delete', 'newest', '--yes').status).toBe(0);
     expect(recordings()).toEqual([]);
     expect(run('takes').stderr).toContain('No take is kept');
-  });
-});
-
-describe('players', () => {
-  it('are noted: what there is to know of them, and as what they are here', () => {
-    const { run } = library();
-    run('players', 'add', 'Tomas');
-    expect(run('players', 'change', 'Tomas', '--note', 'leads left', '--role', 'player').status).toBe(0);
-    expect(run('players').stdout).toContain('leads left');
-    expect(JSON.parse(run('players', '--json').stdout)[0]).toMatchObject({
-      role: 'player',
-      note: 'leads left',
-    });
-    expect(run('players', 'change', 'Tomas', '--role', 'cook').stderr).toContain('--role cook is unknown');
-    expect(run('players', 'change', 'Tomas').status).toBe(2);
-  });
-
-  it('are renamed, merged and deleted, each once confirmed', () => {
-    const { run, keep, recordings } = library();
-    keep('accent-one', 'Mirele');
-    keep('third-repeat', 'Mirelle');
-    expect(run('players', 'merge', 'Mirele', 'Mirelle').status).toBe(2);
-    expect(run('players', 'merge', 'Mirele', 'Mirelle', '--yes').status).toBe(0);
-    expect(run('players').stdout).toMatch(/^Mirelle +2 takes/);
-    expect(run('players', 'rename', 'Mirelle', 'Mirelle K.').status).toBe(0);
-    expect(run('takes', '--player', 'Mirelle K')).toMatchObject({
-      status: 2,
-      stderr: expect.stringContaining('Did you mean "Mirelle K."?'),
-    });
-    expect(run('players', 'delete', 'Mirelle K.').status).toBe(2);
-    expect(run('players', 'delete', 'Mirelle K.', '--yes').status).toBe(0);
-    expect(recordings()).toEqual([]);
-  });
-});
-
-describe('a library as a whole', () => {
-  it('is backed up, restored and checked, and nothing is written over unasked', () => {
-    const { folder, run, keep, recordings } = library();
-    keep('accent-one', 'Mirelle');
-    const backup = join(folder, '..', 'backup');
-    expect(run('library', 'backup', backup).stdout).toContain('1 recordings copied');
-    run('takes', 'delete', 'newest', '--yes');
-    expect(run('library', 'restore', backup)).toMatchObject({
-      status: 1,
-      stderr: expect.stringContaining('add --replace'),
-    });
-    expect(run('library', 'restore', backup, '--replace').stdout).toContain('1 takes with 1 recordings');
-    rmSync(join(folder, 'audio', recordings()[0]!));
-    expect(run('library', 'check')).toMatchObject({
-      status: 1,
-      stdout: expect.stringContaining('is missing'),
-    });
-    expect(run('library', 'check', '--from', backup)).toMatchObject({
-      status: 0,
-      stdout: 'Everything is as it was kept.\n',
-    });
-  }, 180_000);
-});
-
-describe('what cannot be', () => {
-  it.each<[string, string[]]>([
-    [
-      'goes with --player',
-      ['grade', sampleTakePath('demo'), '--sheet', sampleSheetPath('demo'), '--pad', 'gum'],
-    ],
-    ['is no day', ['takes', '--since', 'yesterday']],
-    ['Choose newest, oldest, cleanest', ['takes', '--order', 'best']],
-    ['names no take', ['takes', 'show', 'monday']],
-    ['No take begins with', ['takes', 'show', 'abcd']],
-    ['no takes in this library', ['takes', 'show', 'newest']],
-    ['There is no player', ['takes', '--player', 'Nobody']],
-  ])('is told in a sentence: %s', (sentence, args) => {
-    const { run } = library();
-    run('players', 'add', 'Somebody');
-    const { status, stderr } = args[0] === 'grade' ? runProgram(args) : run(...args);
-    expect([status, stderr]).toEqual([2, expect.stringContaining(sentence)]);
-  });
-
-  it("is a library that isn't there, and looking for it makes none", () => {
-    const { folder, run } = library();
-    for (const args of [
-      ['takes'],
-      ['players'],
-      ['progress', '--player', 'Mirelle'],
-      ['compare', 'newest', 'newest'],
-    ]) {
-      const { status, stderr } = run(...args);
-      expect([status, stderr]).toEqual([2, expect.stringContaining('there is no such folder')]);
-    }
-    expect(existsSync(folder)).toBe(false);
-  });
-
-  it('is a library that is something else', () => {
-    const { status, stderr } = runProgram(['takes', '--library', sampleTakePath('demo')]);
-    expect([status, stderr]).toEqual([1, expect.stringContaining('is no library')]);
-    expect(existsSync(sampleTakePath('demo'))).toBe(true);
-    expect(readFileSync(sampleTakePath('demo')).subarray(0, 4).toString()).toBe('RIFF');
   });
 });
