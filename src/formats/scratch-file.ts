@@ -26,14 +26,12 @@ export function scratchFile(): ScratchFile {
         done += writeSync(descriptor, bytes, done, bytes.length - done, length + done);
       length += bytes.length;
     },
-    read(from, to) {
-      const bytes = new Uint8Array(to - from);
+    read(from, bytes) {
       for (let done = 0; done < bytes.length; ) {
         const count = readSync(descriptor, bytes, done, bytes.length - done, from + done);
         if (count === 0) throw new Error('A temporary file became shorter while it was read.');
         done += count;
       }
-      return bytes;
     },
     close() {
       closeSync(descriptor);

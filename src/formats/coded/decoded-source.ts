@@ -20,6 +20,14 @@ export interface Room {
   readonly most?: number;
 }
 
+interface Expected {
+  /**
+   * Samples of all channels that the file says it holds. More than `inMemory` go to the scratch file from the first on:
+   * memory that was once filled with sound isn't given back to the system.
+   */
+  readonly expected?: number;
+}
+
 export interface SoundWriter {
   /** Writes sound at the end; all of it has the channels and the rate of the first. */
   write(sound: Decoded): void;
@@ -42,11 +50,16 @@ const blockFrames = 32_768;
  * writer.write({ channels: [Float32Array.of(0, 0.5)], sampleRate: 48000 });
  * writer.end()!.read(0, 0, 3); // 0, 0.5, 0
  */
-export function soundWriter({ makeScratch, inMemory = mostKept, most = mostDecoded }: Room): SoundWriter {
+export function soundWriter({
+  makeScratch,
+  inMemory = mostKept,
+  most = mostDecoded,
+  expected = 0,
+}: Room & Expected): SoundWriter {
   const memory = memoryStore();
   let store: SampleStore = memory;
   let form: { readonly count: number; readonly sampleRate: number } | null = null;
-  let block = new Float32Array(0);
+  let block: Float32Array = new Float32Array(0);
   /** Frames in the block that is being filled, and in all. */
   let filled = 0;
   let length = 0;
@@ -66,14 +79,14 @@ export function soundWriter({ makeScratch, inMemory = mostKept, most = mostDecod
     }
   }
   function next(): void {
-    store.write(block);
-    block = new Float32Array(block.length);
+    block = store.write(block);
     filled = 0;
   }
   async function makeRoom(): Promise<void> {
     const samples = length * (form?.count ?? 0);
     if (samples > most) throw new TooMuchSound();
-    if (store !== memory || samples <= inMemory) return;
+    if (store !== memory || samples === 0 || Math.max(samples, makeScratch ? expected : 0) <= inMemory)
+      return;
     if (makeScratch === undefined) throw new TooMuchSound();
     const file = fileStore(await makeScratch(), block.length);
     store = file;
@@ -106,7 +119,7 @@ function storedSource(
         const block = Math.floor(at / blockFrames);
         const some = Math.min(last, (block + 1) * blockFrames) - at;
         const inBlock = channel * blockFrames + (at - block * blockFrames);
-        samples.set(store.read(block, inBlock, some), at - from);
+        store.read(block, inBlock, samples.subarray(at - from, at - from + some));
         at += some;
       }
       return samples;

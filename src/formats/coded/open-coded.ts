@@ -88,7 +88,8 @@ async function decoded(
   kind: RecordingKind,
   room: Room,
 ): Promise<CodedOutcome> {
-  const writer = soundWriter(room);
+  const { channels, sampleRate, statedSeconds } = track;
+  const writer = soundWriter({ ...room, expected: (statedSeconds ?? 0) * sampleRate * channels });
   try {
     const decoder = await sturdyDecoder(make, track).catch(() => null);
     if (decoder === null) return fault({ code: 'coded-unreadable', facts: { kind } });
@@ -100,7 +101,7 @@ async function decoded(
         writer.close();
         return fault({ code: 'coded-unreadable', facts: { kind } });
       }
-      const missingSeconds = (track.statedSeconds ?? 0) - source.length / source.sampleRate;
+      const missingSeconds = (statedSeconds ?? 0) - source.length / source.sampleRate;
       const notes: RecordingNote[] =
         missingSeconds > leastMissing ? [{ code: 'end-missing', facts: { missingSeconds } }] : [];
       return { ok: true, source, notes, gaps: lost, close: writer.close };

@@ -1,9 +1,9 @@
 /** Blocks of samples that are written once, in order, and read again in any. */
 export interface SampleStore {
-  /** The store may keep the array. */
-  write(block: Float32Array): void;
-  /** `count` samples of a block from one of its samples on, in an array of their own. */
-  read(block: number, from: number, count: number): Float32Array;
+  /** Takes a block at the end; the array to fill with the next one. */
+  write(block: Float32Array): Float32Array;
+  /** Fills `into` with samples of a block from one of its samples on. */
+  read(block: number, from: number, into: Float32Array): void;
   close(): void;
 }
 
@@ -11,7 +11,8 @@ export interface SampleStore {
 export interface ScratchFile {
   /** Writes at the end. */
   write(bytes: Uint8Array): void;
-  read(from: number, to: number): Uint8Array;
+  /** Fills `into` with the bytes from `from` on. */
+  read(from: number, into: Uint8Array): void;
   close(): void;
 }
 
@@ -25,22 +26,25 @@ export function memoryStore(): MemoryStore {
   const blocks: Float32Array[] = [];
   return {
     blocks,
-    write: (block) => blocks.push(block),
-    read: (block, from, count) => blocks[block]!.slice(from, from + count),
+    write(block) {
+      blocks.push(block);
+      return new Float32Array(block.length);
+    },
+    read: (block, from, into) => into.set(blocks[block]!.subarray(from, from + into.length)),
     close: () => blocks.splice(0),
   };
 }
 
 /** Blocks of one length in a file, as this machine writes floats. */
 export function fileStore(file: ScratchFile, blockLength: number): SampleStore {
+  const bytesOf = ({ buffer, byteOffset, byteLength }: Float32Array) =>
+    new Uint8Array(buffer, byteOffset, byteLength);
   return {
-    write: (block) => file.write(new Uint8Array(block.buffer, block.byteOffset, block.byteLength)),
-    read(block, from, count) {
-      const at = (block * blockLength + from) * sampleBytes;
-      const samples = new Float32Array(count);
-      new Uint8Array(samples.buffer).set(file.read(at, at + count * sampleBytes));
-      return samples;
+    write(block) {
+      file.write(bytesOf(block));
+      return block;
     },
+    read: (block, from, into) => file.read((block * blockLength + from) * sampleBytes, bytesOf(into)),
     close: file.close,
   };
 }
