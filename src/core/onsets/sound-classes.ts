@@ -3,6 +3,7 @@ import { anyBetween } from '../stats/any-between.ts';
 import { evenRow } from './even-row.ts';
 import { laidDown } from './laid-down.ts';
 import { distanceFrom, findPadSound, type PadSound, type Sounding } from './pad-sound.ts';
+import { rowEnds } from './row-end.ts';
 import { soundCharacter } from './sound-character.ts';
 import type { SoundClass, Stroke } from './stroke.ts';
 import { timbreError } from './timbre.ts';
@@ -74,7 +75,9 @@ export function classifySounds(source: Source, sounds: readonly Stroke[]): Strok
     (sound) => !bounced.has(sound) && sound.evidence >= inRow.evidence && distanceOf(sound) < inRow.farthest,
   );
   const even = evenRow(rowable, times);
-  const inEvenRow = new Set(rowable.filter((_, i) => even[i]));
+  const isSure = new Set<Heard>(sure);
+  const atEnd = rowEnds(rowable, (i) => isSure.has(rowable[i]!));
+  const inEvenRow = new Set(rowable.filter((_, i) => even[i] || atEnd[i]));
   const otherClass = otherClasses(source, sure);
   const spacing = usualInterval(sure);
   /** Strokes before and after it, about where a row of strokes would have them. */
