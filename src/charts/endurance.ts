@@ -30,7 +30,8 @@ interface Figure {
 
 /**
  * Half of the 95 % range of an interquartile range and of a median of `count` values, as a share of the interquartile
- * range, for values that are normally distributed (large-sample variance of quantiles, Cramér 1946, quoted from memory).
+ * range, for values that are normally distributed (large-sample variance of quantiles, Cramér 1946, quoted from
+ * memory).
  */
 const halfOfWidth = (count: number) => (1.96 * 1.166) / Math.sqrt(count);
 const halfOfMiddle = (count: number) => (1.96 * 0.929) / Math.sqrt(count);

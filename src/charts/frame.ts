@@ -33,7 +33,10 @@ export function scale(look: Look, title: string) {
   };
 }
 
-/** A scale of lanes beside each other, numbered from 1, each labelled under its middle; a list is a label of several lines. */
+/**
+ * A scale of lanes beside each other, numbered from 1, each labelled under its middle; a list is a label of several
+ * lines.
+ */
 export function laneScale(look: Look, title: string, labels: readonly (string | string[])[]) {
   const plain = scale(look, title);
   return {

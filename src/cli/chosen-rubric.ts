@@ -9,7 +9,8 @@ const looksLikePath = (text: string) => /[./\\]/.test(text);
 
 /**
  * The rubric that `--rubric` names: one that ships, by its id, or a teacher's file. Throws a usage fault for an
- * unknown id, an unreadable-input fault for a file that is missing or can't be used. What reads files is loaded for them alone.
+ * unknown id, an unreadable-input fault for a file that is missing or can't be used. What reads files is loaded for
+ * them alone.
  */
 export async function chosenRubric(named: string): Promise<Rubric> {
   const shipped = rubrics.find((rubric) => rubric.id === named.trim().toLowerCase());

@@ -21,8 +21,8 @@ export interface Played {
 }
 
 /**
- * Opens a recording, or the notes that an electronic pad sent (a Standard MIDI File), `keys` of them or all. Rejects with
- * an unreadable-input fault.
+ * Opens a recording, or the notes that an electronic pad sent (a Standard MIDI File), `keys` of them or all. Rejects
+ * with an unreadable-input fault.
  */
 export async function openPlayed(path: string, keys: readonly number[] | null = null): Promise<Played> {
   if (path !== '-' && beginsLikeMidi(path)) return openNotes(path, keys);

@@ -54,8 +54,8 @@ export function statusLine(target: ProgressTarget, nowMs: () => number): StatusL
 }
 
 /**
- * A line that tells on a terminal how far the work has come once it takes longer than a second: `Listening 42 %`. Anywhere
- * else it tells nothing. `nowMs` is a clock.
+ * A line that tells on a terminal how far the work has come once it takes longer than a second: `Listening 42 %`.
+ * Anywhere else it tells nothing. `nowMs` is a clock.
  *
  * @example
  * const line = progressLine(process.stderr, performance.now.bind(performance));

@@ -6,7 +6,10 @@ const mostBytes = 4_000_000;
 
 const fail = (sentence: string) => new CommandFault('unreadableInput', sentence);
 
-/** Bytes of a file that a person wrote. `what` names it in a sentence, such as "sheet". Throws an unreadable-input fault. */
+/**
+ * Bytes of a file that a person wrote. `what` names it in a sentence, such as "sheet". Throws an unreadable-input
+ * fault.
+ */
 export function readSmallFile(path: string, what: string): Uint8Array {
   try {
     const status = statSync(path);
@@ -27,8 +30,8 @@ export function readSmallFile(path: string, what: string): Uint8Array {
 }
 
 /**
- * Text of a file that a person wrote, without a byte order mark. Throws an unreadable-input fault where there is no such
- * file or it holds no UTF-8 text.
+ * Text of a file that a person wrote, without a byte order mark. Throws an unreadable-input fault where there is no
+ * such file or it holds no UTF-8 text.
  */
 export function readTextFile(path: string, what: string): string {
   const bytes = readSmallFile(path, what);

@@ -32,7 +32,10 @@ const cells = (name: string, perfect: string, secure: string, nearly: string, we
     .join(gap)
     .trimEnd();
 
-/** A rubric as a table: for each dimension its criteria with perfect, secure, nearly and weight, then where they come from. */
+/**
+ * A rubric as a table: for each dimension its criteria with perfect, secure, nearly and weight, then where they come
+ * from.
+ */
 export function rubricTable({ id, title, dimensions }: Rubric, width: number): string[] {
   const sources = new Map<string, string[]>();
   for (const { measure, source } of dimensions.flatMap((d) => d.criteria)) {

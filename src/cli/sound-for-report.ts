@@ -5,7 +5,9 @@ import { mp3BytesASecond, mp3Of, nearestRate } from '../formats/write-mp3.ts';
 import { soundPrint } from '../report/listening/sound-print.ts';
 import type { ReportSound } from '../report/parts/listening.ts';
 
-/** Bytes of MP3 inside a report: with the third that base64 adds it goes by mail, which takes 20 MB. Common practice. */
+/**
+ * Bytes of MP3 inside a report: with the third that base64 adds it goes by mail, which takes 20 MB. Common practice.
+ */
 const mostInside = 7_200_000;
 
 /** s of sound that go into a report; a longer recording's sound becomes a file beside it. */

@@ -81,8 +81,8 @@ function workOn({ advice, strokes }: TakeResult, width: number): string[] {
 
 /**
  * A take's result as text for a terminal: what was heard, scores with their words, measures with intervals, what to
- * work on with times in the take, the next tempo, what the take can't tell. Looks its best from 80 columns, keeps within 56. Text from
- * outside is stripped of control characters. A take without a grade shows why and what to do.
+ * work on with times in the take, the next tempo, what the take can't tell. Looks its best from 80 columns, keeps
+ * within 56. Text from outside is stripped of control characters. A take without a grade shows why and what to do.
  *
  * @example textSummary(result, { color: false, width: 80 })
  */

@@ -42,8 +42,8 @@ const editBytes = 4;
 const mostCookie = 65_536;
 
 /**
- * Reads the parts of a Core Audio Format file (Apple, Core Audio Format Specification 1.0, 2005), which may stand in any
- * order behind the first. Null when it doesn't describe its sound.
+ * Reads the parts of a Core Audio Format file (Apple, Core Audio Format Specification 1.0, 2005), which may stand in
+ * any order behind the first. Null when it doesn't describe its sound.
  */
 export function cafParts(bytes: Bytes): CafParts | null {
   const viewOf = (from: number, to: number): DataView => {

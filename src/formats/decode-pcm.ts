@@ -1,7 +1,9 @@
 import wavDecoder from 'wav-decoder';
 import type { WaveFormat } from './wave-format.ts';
 
-/** How samples are written; as in wave files, little-endian and single bytes without sign, where nothing else is said. */
+/**
+ * How samples are written; as in wave files, little-endian and single bytes without sign, where nothing else is said.
+ */
 export interface SampleShape extends Pick<WaveFormat, 'coding' | 'channels' | 'sampleBytes'> {
   readonly bigEndian?: boolean;
   readonly signedBytes?: boolean;

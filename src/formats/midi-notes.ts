@@ -27,8 +27,8 @@ const mostSeconds = 24 * 3600;
 const usualBeat = 500_000;
 
 /**
- * The notes of a Standard MIDI File of format 0 or 1 in order of time: every note-on with a velocity, timed by the file's
- * tempo map or its SMPTE frames. Never throws for what a file may hold.
+ * The notes of a Standard MIDI File of format 0 or 1 in order of time: every note-on with a velocity, timed by the
+ * file's tempo map or its SMPTE frames. Never throws for what a file may hold.
  *
  * @example midiNotes(bytes) // { ok: true, notes: [{ time: 0.5, velocity: 96, key: 38, step: 0.00104 }, …], keys: [38], duration: 12 }
  */

@@ -27,8 +27,8 @@ const standardInput = 0;
 const hashBlockBytes = 1024 * 1024;
 
 /**
- * Opens a recording by its path; `-` is standard input. A wave file is read as it is needed; what comes through a pipe is
- * held in memory. Never rejects for what a user can get wrong; `recordingFaultSentence` puts a fault into words.
+ * Opens a recording by its path; `-` is standard input. A wave file is read as it is needed; what comes through a pipe
+ * is held in memory. Never rejects for what a user can get wrong; `recordingFaultSentence` puts a fault into words.
  *
  * @example
  * const recording = await openRecording('take.wav');

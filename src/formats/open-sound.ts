@@ -26,8 +26,8 @@ type SoundOutcome = OpenSound | { readonly ok: false; readonly fault: LayoutFaul
 
 /**
  * Makes a recording out of a file's bytes, whatever kind of file it is, the same in Node and in the browser: samples
- * of a wave, AIFF or CAF file are read as they are asked for and kept when they aren't many, all others are decoded at once.
- * Rejects with what `bytes` or the scratch file throw.
+ * of a wave, AIFF or CAF file are read as they are asked for and kept when they aren't many, all others are decoded at
+ * once. Rejects with what `bytes` or the scratch file throw.
  *
  * @example
  * const opened = await openSound(memoryBytes(file), {});

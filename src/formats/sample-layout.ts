@@ -39,8 +39,8 @@ export function notesOn(
 }
 
 /**
- * The layout of samples that are written as `shape` says, or what is wrong with it. `statedFrames` ends them earlier than
- * the data do.
+ * The layout of samples that are written as `shape` says, or what is wrong with it. `statedFrames` ends them earlier
+ * than the data do.
  */
 export function sampleLayout(
   shape: SampleShape & { readonly sampleRate: number; readonly bits: number },

@@ -16,9 +16,9 @@ export const wavDepths = {
 } as const;
 
 /**
- * Everything of a RIFF/WAVE file before its first sample. Float files carry the extension size and the `fact` chunk that
- * formats other than PCM need (Microsoft, New Multimedia Data Types and Data Techniques, 1994).
- * Throws a RangeError for no channel, more than 65535 bytes in a frame, or a file beyond 4 GiB.
+ * Everything of a RIFF/WAVE file before its first sample. Float files carry the extension size and the `fact` chunk
+ * that formats other than PCM need (Microsoft, New Multimedia Data Types and Data Techniques, 1994). Throws a
+ * RangeError for no channel, more than 65535 bytes in a frame, or a file beyond 4 GiB.
  *
  * @example wavHead({ channels: 1, frames: 3, sampleRate: 48000, depth: 'int16' }).length // 44
  */

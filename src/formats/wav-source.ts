@@ -5,7 +5,8 @@ import { decodeChannel } from './decode-pcm.ts';
 import type { SampleLayout } from './sample-layout.ts';
 
 /**
- * A recording read from a file of plain samples as it is asked for; memory doesn't grow with the file. Throws what `bytes` throws.
+ * A recording read from a file of plain samples as it is asked for; memory doesn't grow with the file. Throws what
+ * `bytes` throws.
  *
  * @example
  * const bytes = memoryBytes(writeWav({ channels: [Float32Array.of(0, 0.5)], sampleRate: 48000, depth: 'int16' }));

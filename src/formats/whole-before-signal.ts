@@ -12,8 +12,8 @@ function stopWaiting(): void {
 }
 
 /**
- * Waits until signals that have come are told. The event loop looks for them between two turns of immediate work, and the
- * first turn of all may come before it has looked.
+ * Waits until signals that have come are told. The event loop looks for them between two turns of immediate work, and
+ * the first turn of all may come before it has looked.
  */
 export function signalsTold(): Promise<void> {
   return new Promise((resolve) => setImmediate(() => setImmediate(() => setImmediate(resolve))));

@@ -51,8 +51,8 @@ export type FileContents = Uint8Array | string | Iterable<Uint8Array>;
 
 /**
  * Writes a file so that at its path stands either what was there before or the whole of the new contents: it is
- * written beside it under another name and then renamed. Nothing of it is left when that fails or Ctrl-C comes. A symbolic link
- * stays and its target is replaced; a pipe or a device is written to as it is.
+ * written beside it under another name and then renamed. Nothing of it is left when that fails or Ctrl-C comes. A
+ * symbolic link stays and its target is replaced; a pipe or a device is written to as it is.
  */
 export function writeAtomically(path: string, contents: FileContents): OutputFault | undefined {
   return outputFault(path) ?? wholeBeforeSignal(() => writeBeside(path, contents));

@@ -3,7 +3,8 @@ export type Sha256 = (text: string) => string;
 
 /**
  * The content security policy of a report: nothing is loaded from anywhere; pictures, type and sound come from
- * inside the file, or sound from a file beside it where that is said; only the one style and the scripts whose digests are named take effect (CSP level 3).
+ * inside the file, or sound from a file beside it where that is said; only the one style and the scripts whose digests
+ * are named take effect (CSP level 3).
  */
 export function securityPolicy(
   style: string,

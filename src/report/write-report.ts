@@ -14,7 +14,10 @@ export interface ReportOptions {
   readonly sound?: ReportSound;
   /** False for a report whose pictures need scripts, where the drawing library is missing. */
   readonly withImages?: boolean;
-  /** Texts of the scripts; read from the built files when left out. With a client script alone there are no files to save. */
+  /**
+   * Texts of the scripts; read from the built files when left out. With a client script alone there are no files to
+   * save.
+   */
   readonly clientScript?: string;
   readonly listeningScript?: string;
   readonly filesScript?: string;
@@ -22,7 +25,8 @@ export interface ReportOptions {
 
 /**
  * The whole report on a take as the text of one HTML file, with images, type and script inside. Writes no file.
- * Throws `PicturesUnavailable` where images are wanted and the drawing library is missing, `ReportScriptMissing` before a build.
+ * Throws `PicturesUnavailable` where images are wanted and the drawing library is missing, `ReportScriptMissing` before
+ * a build.
  */
 export async function writeReport(result: TakeResult, options: ReportOptions = {}): Promise<string> {
   const { caption, sound, withImages = true } = options;

@@ -52,7 +52,10 @@ async function answerLibrary(
   response.end();
 }
 
-/** Starts the server on this machine's own address and gives its port; 0 takes any free one. Rejects with the system's fault. */
+/**
+ * Starts the server on this machine's own address and gives its port; 0 takes any free one. Rejects with the system's
+ * fault.
+ */
 export function listen(server: Server, port: number): Promise<number> {
   return new Promise((resolve, reject) => {
     server.once('error', reject);

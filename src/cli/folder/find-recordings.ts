@@ -20,8 +20,8 @@ const byName = new Intl.Collator('en', { numeric: true }).compare;
 
 /**
  * The recordings in folders and in the folders inside them, by name ("take 2" before "take 10"), each once. A recording
- * may be named itself. Hidden files and folders, links to folders, and `except` are left out. Throws an unreadable-input
- * fault for a folder that is missing or can't be listed.
+ * may be named itself. Hidden files and folders, links to folders, and `except` are left out. Throws an
+ * unreadable-input fault for a folder that is missing or can't be listed.
  *
  * @example findRecordings(['tuesday'], 'tuesday/reports') // [{ path: 'tuesday/take 2.wav', shown: 'take 2.wav' }, …]
  */

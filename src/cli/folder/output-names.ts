@@ -2,9 +2,9 @@
 const taken = ['index'];
 
 /**
- * Names, without an ending, under which the reports of recordings stand: the recordings' own names, each once even where
- * letters' case doesn't count (two recordings of one name and different kinds; one that is named as the page before the
- * reports).
+ * Names, without an ending, under which the reports of recordings stand: the recordings' own names, each once even
+ * where letters' case doesn't count (two recordings of one name and different kinds; one that is named as the page
+ * before the reports).
  *
  * @example outputNames(['a/1.flac', 'a/1.wav', 'index.wav']) // ['a/1', 'a/1-wav', 'index-wav']
  */

@@ -16,8 +16,8 @@ export function folderProgress(done: number, all: number): string {
 }
 
 /**
- * Grades the jobs side by side and writes what comes of each as it comes, so that whatever stops the program leaves what
- * is done. On a terminal a line shows how far it has come, and Ctrl-C is answered with a sentence.
+ * Grades the jobs side by side and writes what comes of each as it comes, so that whatever stops the program leaves
+ * what is done. On a terminal a line shows how far it has come, and Ctrl-C is answered with a sentence.
  */
 export async function takesDone(
   jobs: readonly TakeJob[],

@@ -54,7 +54,8 @@ export function assignmentsSetCommand(output: CommandOutput): Command {
         const personId = name.trim() === '' ? null : await playerOf(db, name);
         const setAt = Date.now();
         const id = crypto.randomUUID();
-        // Headings belong to the assignment; the sheet without them is the same sheet for everybody. The tempo stays in the
+        // Headings belong to the assignment; the sheet without them is the same sheet for everybody. The tempo stays in
+        // the
         // sheet: it is what travels.
         const row = {
           id,

@@ -45,8 +45,8 @@ export function libraryFolder({ library }: LibraryOption): string {
 }
 
 /**
- * Opens the library, does something in it, and closes it; what it refuses becomes a fault of the command. One that isn't
- * there is made only where something is to be kept (`make`): else a mistyped folder would come into being, empty.
+ * Opens the library, does something in it, and closes it; what it refuses becomes a fault of the command. One that
+ * isn't there is made only where something is to be kept (`make`): else a mistyped folder would come into being, empty.
  */
 export async function inLibrary<T>(
   option: LibraryOption,

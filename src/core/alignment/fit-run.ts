@@ -11,7 +11,10 @@ interface RunFit {
 
 const few = 24;
 
-/** The median, without the cost of a general sort where there are few values: it is asked for a million times. Sorts them. */
+/**
+ * The median, without the cost of a general sort where there are few values: it is asked for a million times. Sorts
+ * them.
+ */
 const middle = (values: number[]): number => {
   const n = values.length;
   if (n > few) return median(values);

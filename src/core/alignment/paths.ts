@@ -1,10 +1,12 @@
 /**
- * How a path comes to a slot: in turn, after a slip or a pause, by a jump or an extra repeat, by finding back to a click
- * that was silent, or from outside.
+ * How a path comes to a slot: in turn, after a slip or a pause, by a jump or an extra repeat, by finding back to a
+ * click that was silent, or from outside.
  */
 export type StepKind = 'begin' | 'next' | 'slip' | 'pause' | 'jump' | 'surplus' | 'caught-up';
 
-/** Paths followed as long as the beam allows; further ones only within so many nats of the best. Measured: none lost. */
+/**
+ * Paths followed as long as the beam allows; further ones only within so many nats of the best. Measured: none lost.
+ */
 const followed = { paths: 24, nats: 6 };
 
 const kinds: readonly StepKind[] = ['begin', 'next', 'slip', 'pause', 'jump', 'surplus', 'caught-up'];

@@ -102,7 +102,9 @@ interface AgainstClick {
   readonly sharedSe: number;
 }
 
-/** Strokes held against a tempo whose phase came from the strokes themselves: an offset would be nought by definition. */
+/**
+ * Strokes held against a tempo whose phase came from the strokes themselves: an offset would be nought by definition.
+ */
 interface AgainstTempo {
   readonly kind: 'asked-tempo' | 'fitted-tempo';
 }

@@ -5,7 +5,9 @@ import { boundSpread, type LevelModel, separated } from './level-evidence.ts';
 import type { MainSlots } from './main-slots.ts';
 import type { ThinStrokes } from './thin-strokes.ts';
 
-/** Intervals whose logarithms differ by more aren't even company; fewer strokes in it tell too little (our judgement). */
+/**
+ * Intervals whose logarithms differ by more aren't even company; fewer strokes in it tell too little (our judgement).
+ */
 const even = 0.35;
 const fewestEven = 12;
 /** Fewest accents and taps that tell their levels (our judgement). */

@@ -14,7 +14,7 @@ const rise = (share: number) => 0.5 - 0.5 * Math.cos(Math.PI * Math.min(1, share
  * The samples of one click, full scale ±1. The first one isn't nought and is where the click begins; the largest is the
  * voice's peak; the last runs out into silence.
  *
- * @example clickSamples(clickVoice('tick', 'beat', false), 48_000).length // 840
+ * @example clickSamples(clickVoice('tick', 'beat', false), 48_000).length // 841
  */
 export function clickSamples({ partials, peak }: Voice, sampleRate: number): Float32Array {
   const heard = partials.filter(({ hz }) => hz < sampleRate / 2);

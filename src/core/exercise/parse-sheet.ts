@@ -82,7 +82,8 @@ const strokesOf = (line: SheetLine): number =>
 /**
  * Reads a sheet that a person wrote. Each line is an exercise, as an id of the catalogue or as notation, and its
  * settings behind semicolons; a setting on a line of its own holds for every line below it; `title:` names the
- * sheet, `for:`, `due:` and `note:` say who is to play it until when; `#` begins a comment. Answers with the sheet or with every fault found, in order, at most 20 of them.
+ * sheet, `for:`, `due:` and `note:` say who is to play it until when; `#` begins a comment. Answers with the sheet or
+ * with every fault found, in order, at most 20 of them.
  *
  * @example
  * parseSheet(`

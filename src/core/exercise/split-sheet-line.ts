@@ -1,4 +1,5 @@
-import { settingWords } from './line-settings.ts';
+import { type SettingWord, settingWords } from './line-settings.ts';
+import { type HeadingWord, headingWords } from './sheet-headings.ts';
 
 /** One piece of a sheet's line, between semicolons: a setting with its word, or bare text. */
 export interface SheetPiece {
@@ -15,7 +16,9 @@ interface SplitLine {
   readonly fault: null | { readonly code: 'quote-open' | 'text-after-quote'; readonly column: number };
 }
 
-const knownWords = new Set(['title', ...Object.keys(settingWords)]);
+const knownWords = new Set<string>([...headingWords, ...Object.keys(settingWords)]);
+/** Words whose value is free text. */
+const textWords: readonly string[] = ['title', 'for', 'note', 'name'] satisfies (HeadingWord | SettingWord)[];
 
 /** `tempo: 110`, `tempo 110`, `wrod: 110`; the colon may be left out behind a known word. */
 function wordAtStart(text: string): { readonly word: string; readonly length: number } | null {
@@ -27,7 +30,7 @@ function wordAtStart(text: string): { readonly word: string; readonly length: nu
 
 /**
  * Splits a line at its semicolons and drops the comment: a `#` at the line's start or behind a space, to the end
- * of the line. In a title or a name it needs a space behind it too, so that `Study #3` stays whole. A value in
+ * of the line. In a title, a name or a note it needs a space behind it too, so that `Study #3` stays whole. A value in
  * double quotes keeps both signs; two quotes inside stand for one. Columns count characters from 1.
  *
  * @example splitSheetLine('>RLR ; name: "A; B" # why') // '>RLR', and 'A; B' as the name
@@ -47,7 +50,7 @@ export function splitSheetLine(line: string): SplitLine {
     while (blank(at)) at += 1;
     const column = at + 1;
     const start = wordAtStart(signs.slice(at, at + 64).join(''));
-    const inText = start?.word === 'name' || start?.word === 'title';
+    const inText = start !== null && textWords.includes(start.word);
     if (start !== null) {
       at += start.length;
       while (blank(at)) at += 1;

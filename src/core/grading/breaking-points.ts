@@ -6,7 +6,9 @@ import { fewestTempos, type ScoreAtTempo, tempoOfBreak } from '../scoring/breaki
 import type { Rubric } from '../scoring/rubric.ts';
 import { lineScores } from './line-scores.ts';
 
-/** A line of which less was played was broken off, share of its strokes. Our judgement: the last beat may be left out. */
+/**
+ * A line of which less was played was broken off, share of its strokes. Our judgement: the last beat may be left out.
+ */
 const wholeShare = 0.9;
 
 interface RisingTake {

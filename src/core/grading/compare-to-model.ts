@@ -116,12 +116,13 @@ function compareLine(own: LinePattern, other: LinePattern, line: number): Differ
 
 /**
  * Holds a graded take against a model of the same line or lines: for each partial, accents and taps apart, how much
- * later (% of a partial) and how much louder (dB against the median tap) it is than the model, with a 95 % interval, the
- * band of the model's own scatter from stroke to stroke, and where the interval lies against that band. Tempo and
+ * later (% of a partial) and how much louder (dB against the median tap) it is than the model, with a 95 % interval,
+ * the band of the model's own scatter from stroke to stroke, and where the interval lies against that band. Tempo and
  * loudness of the recordings may differ. Lines that the model lacks are counted, null where it has none of them.
  *
  * @example compareToModel(result, model)?.measures[0]
- * // { id: 'model-placement', unit: '%', scope: { line: 0, partial: 1, accent: true }, outcome, band: 3.1, standing: 'alike' }
+ * // { id: 'model-placement', unit: '%', scope: { line: 0, partial: 1, accent: true }, outcome, band: 3.1,
+ * //   standing: 'alike' }
  */
 export function compareToModel(result: TakeResult, model: PlayedModel): ModelComparison | null {
   const { lines } = result.sheet;

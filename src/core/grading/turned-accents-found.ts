@@ -1,3 +1,4 @@
+import { barOfBeats } from '../exercise/bars.ts';
 import type { Slot } from '../exercise/slot.ts';
 import type { Performance } from '../measures/performance.ts';
 import type { TurnedAccents } from '../scoring/advice/finding.ts';
@@ -23,7 +24,8 @@ export function turnedAccentsFound({ accents, slots, strokes, sheet }: Performan
   return accents.accents.turns.map(({ from, by }) => {
     const { slot, stroke } = strokes[from]!;
     const { line, repeat, bar } = slot;
-    const beat = slot.beat % sheet.lines[line]!.beatsInBar;
+    const { beats, beatsInBar } = sheet.lines[line]!;
+    const beat = slot.beat - barOfBeats(beats, beatsInBar).indexOf(bar);
     const own = slots.filter((one) => one.line === line);
     const accented = accentedPartial(own);
     return {

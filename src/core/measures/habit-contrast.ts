@@ -36,8 +36,8 @@ export const habitDegrees = ({ count, memory }: TimingModel): number => Math.max
 /**
  * A contrast's value and 95 % interval. Neighbouring residuals are alike, since players correct and local lines are
  * shared: the standard error is a sandwich with Bartlett weights (Newey & West 1987) over half a window, times
- * (n/(n − p))² for what the fit takes out of each residual (as MacKinnon & White 1985 do stroke by stroke), with Student's
- * t of n/memory − 1 degrees of freedom; memory and degrees from simulations of players.
+ * (n/(n − p))² for what the fit takes out of each residual (as MacKinnon & White 1985 do stroke by stroke), with
+ * Student's t of n/memory − 1 degrees of freedom; memory and degrees from simulations of players.
  */
 export function habitContrast(timing: TimingModel, contrast: Contrast): HabitEstimate {
   const { fit, columnIds, columns, residual, judged, stretch, count, memory } = timing;

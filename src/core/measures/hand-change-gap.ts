@@ -1,3 +1,4 @@
+import { mean } from '../stats/mean.ts';
 import { changeColumn } from './design-columns.ts';
 import { canTell, habitInterval } from './habit-contrast.ts';
 import { habitOutcome } from './habit-outcome.ts';
@@ -8,8 +9,6 @@ import { timingOrReason } from './timing-or-reason.ts';
 
 /** Intervals of either kind below which they aren't compared (our judgement). */
 const fewestIntervals = 8;
-
-const mean = (values: readonly number[]) => values.reduce((sum, v) => sum + v, 0) / values.length;
 
 /** Intervals in which the hands change against those in which one hand plays on. */
 export const handChangeGap = defineMeasure(

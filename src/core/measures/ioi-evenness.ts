@@ -2,6 +2,7 @@ import { autocorrelation } from '../stats/autocorrelation.ts';
 import { mean } from '../stats/mean.ts';
 import { standardDeviation } from '../stats/standard-deviation.ts';
 import { defineMeasure } from './measure.ts';
+import { neighbourIntervals } from './neighbour-intervals.ts';
 import { notMeasurable } from './outcomes.ts';
 import { spreadInterval, spreadOutcome } from './spread-outcome.ts';
 import { worstStrokes } from './worst-strokes.ts';
@@ -35,19 +36,11 @@ export const ioiEvenness = defineMeasure(
       'Coefficient of variation of inter-onset intervals; chi-square interval with degrees of freedom for correlated values (Bartlett 1946, quoted from memory).',
   },
   ({ strokes }) => {
-    const intervals: number[] = [];
-    const errors: number[] = [];
-    const ends: number[] = [];
-    strokes.forEach((stroke, i) => {
-      const before = strokes[i - 1];
-      if (!before || before.stretch !== stroke.stretch) return;
-      const beats = stroke.position - before.position;
-      // Over a missed stroke or a rest there is no interval between neighbours.
-      if (beats * Math.min(before.slot.divisions, stroke.slot.divisions) > 1.01) return;
-      intervals.push((stroke.time - before.time) / beats);
-      errors.push((before.timeSe ** 2 + stroke.timeSe ** 2) / beats ** 2);
-      ends.push(i);
-    });
+    const neighbours = neighbourIntervals(strokes);
+    const intervals = neighbours.map(({ perBeat }) => perBeat);
+    const errors = neighbours.map(
+      ({ end, beats }) => (strokes[end - 1]!.timeSe ** 2 + strokes[end]!.timeSe ** 2) / beats ** 2,
+    );
     const n = intervals.length;
     if (n < fewestIntervals) {
       return [
@@ -61,7 +54,7 @@ export const ioiEvenness = defineMeasure(
     let memory = 0;
     for (let k = 1; k <= Math.min(lags, n - 2); k++)
       memory += Math.max(0, autocorrelation(intervals, k) ** 2 - 1 / n);
-    const deviation = new Map(ends.map((at, k) => [at, Math.abs(intervals[k]! - centre)]));
+    const deviation = new Map(neighbours.map(({ end, perBeat }) => [end, Math.abs(perBeat - centre)]));
     const spread = standardDeviation(intervals);
     const outcome = spreadOutcome({
       variance: (spread / centre) ** 2,

@@ -5,7 +5,9 @@ import { neighbourIntervals } from './neighbour-intervals.ts';
 import { measured, notMeasurable } from './outcomes.ts';
 import { timingOrReason } from './timing-or-reason.ts';
 
+/** Pairs of intervals below which the figure isn't told (our judgement). */
 const fewestPairs = 23;
+/** Pairs next to each other share an interval; a beat's pattern comes back. */
 const lag = 6;
 
 /** Correlation of an interval with the next, habits taken out, for readers of papers. */

@@ -16,7 +16,9 @@ interface BeatLevel {
   n: number;
 }
 
-/** Levels less the mean of their kind (accent, partial and hand), averaged over the accents and the taps of each beat. */
+/**
+ * Levels less the mean of their kind (accent, partial and hand), averaged over the accents and the taps of each beat.
+ */
 function beatLevels(strokes: readonly PlayedStroke[]): BeatLevel[] {
   const kindOf = ({ slot, hand }: PlayedStroke) =>
     `${slot.line} ${slot.accent} ${slot.divisions} ${slot.partial} ${hand ?? slot.hand}`;

@@ -15,7 +15,10 @@ export interface LocalLines {
   readonly slope: (column: Float64Array) => Float64Array;
   /** Variance of (value − fit) for independent values of variance 1. */
   readonly residualVariance: Float64Array;
-  /** The same by groups of values, each of variance 1 alone: one row a place, `groups` long; `group` tells whose a value is. */
+  /**
+   * The same by groups of values, each of variance 1 alone: one row a place, `groups` long; `group` tells whose a value
+   * is.
+   */
   readonly residualShares: (group: ArrayLike<number>, groups: number) => Float64Array;
 }
 
@@ -62,7 +65,8 @@ export function localLines({ position, stretch, used }: Course): LocalLines {
     isFull[i] = half === halfWindow ? 1 : 0;
   }
 
-  // The weights of all places behind each other: an array for each of a long take's strokes costs several times the room.
+  // The weights of all places behind each other: an array for each of a long take's strokes costs several times the
+  // room.
   const begins = new Int32Array(n + 1);
   for (let i = 0; i < n; i++) begins[i + 1] = begins[i]! + to[i]! - from[i]!;
   const fits = new Float64Array(begins[n]!);

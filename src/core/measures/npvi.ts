@@ -4,6 +4,7 @@ import { defineMeasure } from './measure.ts';
 import { neighbourIntervals } from './neighbour-intervals.ts';
 import { measured, notMeasurable } from './outcomes.ts';
 
+/** Pairs of intervals below which the figure isn't told (our judgement). */
 const fewestPairs = 23;
 /** Pairs next to each other share an interval; a beat's pattern comes back. */
 const lag = 6;

@@ -10,8 +10,8 @@ export interface PartVariance {
 
 /**
  * How parts of a take are timed beside all of it. `parts` are indices of strokes; those that aren't judged don't count.
- * Parts whose strokes take turns, such as hands, are `interleaved`: each is freed of what the others put into the line of
- * the moment.
+ * Parts whose strokes take turns, such as hands, are `interleaved`: each is freed of what the others put into the line
+ * of the moment.
  *
  * @example partVariances(timing, [[0, 2, 4], [1, 3, 5]], { interleaved: true })[0] // { relative: 1, degrees: 1 } for hands alike
  */

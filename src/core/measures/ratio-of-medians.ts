@@ -15,8 +15,8 @@ interface Ratio {
 /**
  * Difference of the two medians, smoothed so that the errors of single levels average out (Harrell & Davis 1982). The
  * strokes' pulls on them are summed by beat, and beats next to each other may be alike (Bartlett weights, lag 1). Pulls
- * add up to 0, which takes (1 − 1/n)² off that variance when they are independent; its degrees of freedom are n − 1 over
- * the sum of its squared weights (Priestley 1981, quoted from memory). Needs four accents and four taps.
+ * add up to 0, which takes (1 − 1/n)² off that variance when they are independent; its degrees of freedom are n − 1
+ * over the sum of its squared weights (Priestley 1981, quoted from memory). Needs four accents and four taps.
  */
 export function ratioOfMedians(strokes: readonly PlayedStroke[]): Ratio {
   const { accents, taps } = accentsAndTaps(strokes);

@@ -120,7 +120,8 @@ const degreesUnder = ({ memory }: WanderModel, degrees: number): number =>
 /**
  * Last column's coefficient by restricted maximum likelihood (Patterson & Thompson 1971) under each model, through a
  * Kalman filter (Harvey 1989), averaged over the models with weights likelihood^1.5, which keeps a sharp model from
- * being drowned by the many. Student's t of `degrees`, or fewer where the memory lasts. Null when there are too few values.
+ * being drowned by the many. Student's t of `degrees`, or fewer where the memory lasts. Null when there are too few
+ * values.
  */
 export function fitTempo(
   series: TempoSeries,

@@ -36,7 +36,7 @@ function detrendedTraces(covariance: readonly Float64Array[]): { trace: number; 
  * through the smoother of four beats, level and slope taken out (matched moments, Satterthwaite 1946). A random walk
  * has the generalised covariance −|lag|/2, which is all that matters once the level is out.
  *
- * @example wanderDegrees({ memory: 1, ratio: 1 }, { beats: 40, perBeat: 3 }) // about 5, at any length
+ * @example wanderDegrees({ memory: 1, ratio: 100 }, { beats: 400, perBeat: 3 }) // about 5, at any length
  */
 export function wanderDegrees(
   { memory, ratio }: WanderModel,

@@ -55,9 +55,9 @@ function excessKurtosis(values: readonly number[]): number {
 
 /**
  * Scatter round the local tempo with habits taken out: Σ squares / Σ (n − 2) over every full window of four beats,
- * divided by 1 − 1.1 p/n for the p habits fitted and by the share of a normal variance that putting strays aside leaves.
- * Independent jitter of SD σ gives σ²; a slow wander gives the same at any length of take. The window is part of the
- * definition.
+ * divided by 1 − 1.1 p/n for the p habits fitted and by the share of a normal variance that putting strays aside
+ * leaves. Independent jitter of SD σ gives σ²; a slow wander gives the same at any length of take. The window is part
+ * of the definition.
  *
  * Degrees of freedom: n − 3 a stretch shrunk by the residuals' squared autocorrelations up to half a window (Bartlett
  * 1946, quoted from memory) and by their kurtosis, at most 0.82 n − 6, the bound found in simulations of players.

@@ -4,8 +4,8 @@ import type { PlayedStroke } from './played-stroke.ts';
 export const mostPointedAt = 12;
 
 /**
- * A size to put spots in order by: what differs in the last digits is alike, since these are the engine's, and its order
- * would be too.
+ * A size to put spots in order by: what differs in the last digits is alike, since these are the engine's, and its
+ * order would be too.
  */
 export const comparable = (size: number): number => Number(size.toPrecision(9));
 

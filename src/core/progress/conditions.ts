@@ -35,16 +35,15 @@ const same = (name: ConditionName, a: string | number, b: string | number): bool
     : String(a).trim().toLowerCase() === String(b).trim().toLowerCase();
 
 /**
- * Which conditions two takes share. Levels compare only where pad, sticks and device were noted and are the same, or
- * where a reference at the same set-up shows that they are alike (`sameSetUp`).
+ * Which conditions two takes share. Levels compare only where pad, sticks and device were noted and are the same.
  *
  * @example likeness({ ...tuesday, bpm: 100 }, { ...friday, bpm: 102 }).timing // true: within 3 %
  */
-export function likeness(a: Conditions, b: Conditions, { sameSetUp = false } = {}): Likeness {
+export function likeness(a: Conditions, b: Conditions): Likeness {
   const names = [...forTiming, ...forLevels];
   const unknown = names.filter((name) => a[name] === null || b[name] === null);
   const differ = names.filter((name) => !unknown.includes(name) && !same(name, a[name]!, b[name]!));
   const timing = forTiming.every((name) => !differ.includes(name)) && !unknown.includes('bpm');
   const known = forLevels.every((name) => !differ.includes(name) && !unknown.includes(name));
-  return { differ, unknown, timing, levels: timing && (known || sameSetUp) };
+  return { differ, unknown, timing, levels: timing && known };
 }

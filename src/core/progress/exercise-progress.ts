@@ -58,8 +58,8 @@ const mostCleanest = 5;
 const spreadShare = 'timing-spread-share';
 
 /**
- * Progress in one exercise from its playings, oldest first. Trends take only playings like the newest: tempo within 3 %,
- * the same technique, and for levels the same pad, sticks and device, all noted.
+ * Progress in one exercise from its playings, oldest first. Trends take only playings like the newest: tempo within 3
+ * %, the same technique, and for levels the same pad, sticks and device, all noted.
  */
 export function exerciseProgress(
   plays: readonly ExercisePlay[],

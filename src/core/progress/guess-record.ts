@@ -32,9 +32,9 @@ const questions: readonly GuessQuestion[] = ['worst-line', 'tempo', 'taps'];
 const quantile = 1.96;
 
 /**
- * How well a player guesses his takes, question by question: Wilson's interval (1927) of the share that is right,
- * against the share that would be right by chance. At lines chance is one of as many as there are; else it is what somebody
- * would hit who gave the same answers as often without having listened: Σ share of guesses · share of truths
+ * How well players guess their takes, question by question: Wilson's interval (1927) of the share that is right,
+ * against the share that would be right by chance. At lines chance is one of as many as there are; else it is what
+ * somebody would hit who gave the same answers as often without having listened: Σ share of guesses · share of truths
  * (Cohen 1960), so that always saying "it held" proves nothing.
  *
  * @example guessRecords(judged)[0] // { question: 'worst-line', guesses: 12, right: 7, low: 0.32, high: 0.81, chance: 0.33, … }

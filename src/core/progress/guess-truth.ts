@@ -27,7 +27,9 @@ interface GuessTruth {
 /** Points between the weakest line and the next below which neither is the weakest. Our judgement. */
 const clearlyUnder = 2;
 
-/** % of change from which it is rushing or dragging, and which a tempo that held surely doesn't reach. Our judgement. */
+/**
+ * % of change from which it is rushing or dragging, and which a tempo that held surely doesn't reach. Our judgement.
+ */
 const tempo = { heldWithin: 1, surelyWithin: 3 } as const;
 
 /** % of taps too near the accents: more isn't low any more; low surely has fewer than the second. Our judgement. */

@@ -1,4 +1,4 @@
-import { rounded } from '../result/figures.ts';
+import { counted, rounded } from '../result/figures.ts';
 import { fewestGuesses, type GuessQuestion, type GuessRecord } from './guess-record.ts';
 
 const names: Readonly<Record<GuessQuestion, string>> = {
@@ -21,7 +21,7 @@ const percent = (share: number) => `${rounded(100 * share, 0)} %`;
  * @example guessWords(record) // 'Weakest line: right in 7 of 12 guesses (likely 32 % to 81 %; by chance 33 %). …'
  */
 export function guessWords({ question, guesses, right, low, high, chance, verdict }: GuessRecord): string {
-  const found = `${names[question]}: right in ${right} of ${guesses} guess${guesses === 1 ? '' : 'es'}`;
+  const found = `${names[question]}: right in ${right} of ${counted(guesses, 'guess', 'guesses')}`;
   const range = `likely ${percent(low)} to ${percent(high)}`;
   const left = fewestGuesses - guesses;
   return left > 0

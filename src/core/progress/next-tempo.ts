@@ -15,9 +15,10 @@ export interface PastTake extends TempoTake {
 export const freshDays = 28;
 
 /**
- * What tempo to try next for one exercise, from its takes in order of time: `tempo-start` (10 to 15 % below the cleanest
- * tempo) or `tempo-start-slower` (below the one tried last, `triedBpm`, where none was clean) without a scored take in the last four weeks, else what the newest take advises, where another day's take at the like
- * tempo, secure by its median, makes it "up". Discomfort noted since stops all of it. `daysAgo` tells how old a take is.
+ * What tempo to try next for one exercise, from its takes in order of time: `tempo-start` (10 to 15 % below the
+ * cleanest tempo) or `tempo-start-slower` (below the one tried last, `triedBpm`, where none was clean) without a scored
+ * take in the last four weeks, else what the newest take advises, where another day's take at the like tempo, secure by
+ * its median, makes it "up". Discomfort noted since stops all of it. `daysAgo` tells how old a take is.
  */
 export function nextTempo(
   takes: readonly PastTake[],

@@ -26,8 +26,8 @@ interface Played {
  * Two takes figure by figure. A figure of levels is withheld where pad, sticks or device differ or weren't noted, every
  * figure where exercise, tempo or technique do.
  */
-export function takeAgainstTake(first: Played, second: Played, { sameSetUp = false } = {}): TakeDifference {
-  const like = likeness(first.conditions, second.conditions, { sameSetUp });
+export function takeAgainstTake(first: Played, second: Played): TakeDifference {
+  const like = likeness(first.conditions, second.conditions);
   const figures = comparedFigures.map((figure): FigureDifference => {
     const [a, b] = [takeFigure(first.result, figure), takeFigure(second.result, figure)];
     const withheld = !like.timing

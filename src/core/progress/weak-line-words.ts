@@ -11,10 +11,14 @@ interface Words {
   readonly unit: string;
 }
 
+/** Inside the rubric's band of 8 to 20 dB: a ratio that falls short of secure lies clearly on one side of it. */
+const insideBandDb = 14;
+
 const words: Readonly<Record<string, Words>> = {
   'timing-spread-share': { said: () => 'uneven in time', named: 'timing spread', unit: '% of a partial' },
   'accent-to-tap-ratio': {
-    said: ({ value }) => (value < 14 ? 'accents stand out too little' : 'accents stand out very far'),
+    said: ({ value }) =>
+      value < insideBandDb ? 'accents stand out too little' : 'accents stand out very far',
     named: 'accents',
     unit: 'dB over the taps',
   },

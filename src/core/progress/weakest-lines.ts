@@ -42,10 +42,11 @@ const z95 = 1.96;
 
 /**
  * The lines that are least likely as good as the others, weakest first: every figure's distance from perfect is held
- * against the mean of the other lines', each with the half of its interval that faces the other side (variance estimates
- * recovered from intervals, Zou and Donner 2008; quoted from memory), and a line ranks by the figure that speaks most
- * against it. What stands apart is corrected over all lines and figures asked (Holm 1979). Drawing towards the others
- * takes the scatter between lines from the marks themselves (DerSimonian and Laird 1986; quoted from memory).
+ * against the mean of the other lines', each with the half of its interval that faces the other side (variance
+ * estimates recovered from intervals, Zou and Donner 2008; quoted from memory), and a line ranks by the figure that
+ * speaks most against it. What stands apart is corrected over all lines and figures asked (Holm 1979). Drawing towards
+ * the others takes the scatter between lines from the marks themselves (DerSimonian and Laird 1986; quoted from
+ * memory).
  *
  * @example weakestLines(lines, 2).map(({ label, measure }) => [label, measure]) // [['Accent on 3', 'tap-spread'], …]
  */

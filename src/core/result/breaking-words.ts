@@ -9,7 +9,7 @@ const tempo = (bpm: number) => rounded(bpm, 0);
 /**
  * Where one dimension breaks, in few words.
  *
- * @example breakWords({ state: 'held', bpm: 140, low: 140, high: null, … }) // 'held up to 140'
+ * @example breakWords({ state: 'held', bpm: 140, low: 140, high: null, … }) // 'did not break up to 140'
  */
 export function breakWords({ state, bpm }: BrokenDimension): string {
   if (state === 'broke') return `breaks at about ${tempo(bpm)}`;

@@ -1,7 +1,5 @@
-import { takeTime } from './figures.ts';
+import { counted, takeTime } from './figures.ts';
 import { numberOf, type SentenceTable } from './sentence-table.ts';
-
-const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 
 const lost = (seconds: number) =>
   seconds < 1 ? `${(1000 * seconds).toFixed(0)} ms` : `${seconds.toFixed(1)} s`;
@@ -15,9 +13,9 @@ export const takeSentences: SentenceTable = {
   'no-strokes-heard': (f) =>
     `No strokes were found, though the exercise asks for ${numberOf(f, 'wanted')}. Check that this is the right recording and that the microphone was near the pad.`,
   'too-few-strokes-heard': (f) =>
-    `Only ${count(numberOf(f, 'strokes'), 'stroke was', 'strokes were')} found, though the exercise asks for ${numberOf(f, 'wanted')}. Record the whole line, nearer to the pad if it was played.`,
+    `Only ${counted(numberOf(f, 'strokes'), 'stroke was', 'strokes were')} found, though the exercise asks for ${numberOf(f, 'wanted')}. Record the whole line, nearer to the pad if it was played.`,
   'too-few-on-exercise': (f) =>
-    `Of ${count(numberOf(f, 'strokes'), 'stroke', 'strokes')} found only ${numberOf(f, 'graded')} could be laid on the exercise. Check that the sheet and the tempo belong to this recording.`,
+    `Of ${counted(numberOf(f, 'strokes'), 'stroke')} found only ${numberOf(f, 'graded')} could be laid on the exercise. Check that the sheet and the tempo belong to this recording.`,
   'part-not-played': (f) =>
     `The take ends before the exercise does or leaves part of it out: ${numberOf(f, 'notReached')} of ${numberOf(f, 'wanted')} strokes were never reached. They are not counted as missed.`,
   'runs-given-up': (f) =>
@@ -33,7 +31,7 @@ export const takeSentences: SentenceTable = {
   'levels-are-velocities': () =>
     'Levels are what an electronic pad sent, decibels under velocity 127. Pads turn strokes into velocities each in its own way, so they compare with takes of this pad and its setting alone, and never with a recording.',
   'gaps-in-recording': (f) =>
-    `Sound was lost while recording: ${numberOf(f, 'gaps') === 1 ? 'a gap' : `${numberOf(f, 'gaps')} gaps, the first`} at ${takeTime(numberOf(f, 'from'))}, ${lost(numberOf(f, 'seconds'))} in all. ${numberOf(f, 'unheard') === 0 ? 'No stroke was due there.' : `${count(numberOf(f, 'unheard'), 'stroke was', 'strokes were')} due there and not counted as missed.`}`,
+    `Sound was lost while recording: ${numberOf(f, 'gaps') === 1 ? 'a gap' : `${numberOf(f, 'gaps')} gaps, the first`} at ${takeTime(numberOf(f, 'from'))}, ${lost(numberOf(f, 'seconds'))} in all. ${numberOf(f, 'unheard') === 0 ? 'No stroke was due there.' : `${counted(numberOf(f, 'unheard'), 'stroke was', 'strokes were')} due there and not counted as missed.`}`,
   'click-delay-unknown': () =>
     'Ahead or behind the click is not told: the delay of this output was not measured, or it is a wireless one. Measure the delay before the next take, or let a loudspeaker sound the click so that it is in the recording.',
   'click-delay-changed': (f) =>

@@ -13,7 +13,10 @@ export class InvalidTakeResult extends Error {
   }
 }
 
-/** Checks an unknown value against the schema, and its parts against each other, and returns it typed; throws `InvalidTakeResult` otherwise. */
+/**
+ * Checks an unknown value against the schema, and its parts against each other, and returns it typed; throws
+ * `InvalidTakeResult` otherwise.
+ */
 export function validateTakeResult(value: unknown): TakeResult {
   const [valid, errors] = Schema.Errors(takeResultSchema, value);
   if (!valid) {

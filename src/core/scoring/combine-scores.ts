@@ -7,7 +7,10 @@ interface WeightedScore {
   readonly score: Score;
 }
 
-/** Weighted mean; the interval's halves add in quadrature with the weights, as for independent measures. Not for an empty list. */
+/**
+ * Weighted mean; the interval's halves add in quadrature with the weights, as for independent measures. Not for an
+ * empty list.
+ */
 export function meanScore(parts: readonly WeightedScore[]): Score {
   const total = parts.reduce((sum, p) => sum + p.weight, 0);
   const score = parts.reduce((sum, p) => sum + p.weight * p.score.score, 0) / total;

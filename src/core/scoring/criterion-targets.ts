@@ -10,7 +10,9 @@ interface Target {
   readonly perfect: Perfect;
 }
 
-/** Which results a criterion looks at, and each one's place of perfection: a line's own band goes before the rubric's. */
+/**
+ * Which results a criterion looks at, and each one's place of perfection: a line's own band goes before the rubric's.
+ */
 export function criterionTargets(criterion: Criterion, lines: readonly AskedLine[]): Target[] {
   const whole = [{ scope: {}, perfect: criterion.perfect }];
   if (criterion.measure !== 'accent-to-tap-ratio' || lines.every((line) => line.ratioBand === null))

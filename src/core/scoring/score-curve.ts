@@ -44,8 +44,8 @@ export function wordOfScore(score: number): ScoreWord {
 }
 
 /**
- * A score as people see it: a whole number that has the score's own word, so that 84.7 shows as 84 and isn't "85, nearly
- * there".
+ * A score as people see it: a whole number that has the score's own word, so that 84.7 shows as 84 and isn't "85,
+ * nearly there".
  *
  * @example shownScore(84.7) // 84
  */

@@ -24,8 +24,8 @@ export function isTempoAdvice(code: string): boolean {
 /**
  * What to do with the tempo after one take: up only when everything is secure on two different days, down about 10 %
  * when evenness and dynamics are both short of `nearly`, else stay. One take is one day, so that `cleanOnAnotherDay`
- * has to come from the player's history. A take whose end gives way asks for rest instead. Noted discomfort comes before all else and stops the advice. Null when there
- * is no score and no discomfort.
+ * has to come from the player's history. A take whose end gives way asks for rest instead. Noted discomfort comes
+ * before all else and stops the advice. Null when there is no score and no discomfort.
  *
  * @example evenness 50, dynamics 55 at 120 BPM // { code: 'tempo-down', facts: { bpm: 120, toBpm: 108 } }
  */

@@ -91,8 +91,8 @@ const joined = (runs: readonly Run[], repeatOf: (line: number) => number): Run[]
 
 /**
  * Which lines of the sheet were played in what was heard, in order of time; any order, repeats and left-out lines are
- * allowed for. Talk, noodling and what fits no line are left out. Lines that differ in their sticking alone sound alike:
- * see `tellAlike`.
+ * allowed for. Talk, noodling and what fits no line are left out. Lines that differ in their sticking alone sound
+ * alike: see `tellAlike`.
  *
  * @example recogniseLines(sheet, hearing) // [{ line: 2, repeats: 3, bpm: 108.6, from: 1.2, to: 14.9 }]
  */

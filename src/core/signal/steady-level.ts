@@ -20,13 +20,12 @@ const openingSeconds = 8;
  */
 export function steadyLevel(source: Source): number {
   const opening = Math.min(source.length, Math.round(openingSeconds * source.sampleRate));
-  const known = [opening, source.length].reduce((level, length) => {
+  return [opening, source.length].reduce((level, length) => {
     const means = meansOver(source, length);
     const middle = median(means);
     const scatter = median(means.map((mean) => Math.abs(mean - middle)));
     return Math.abs(middle - level) <= leastScatters * scatter ? level : middle;
   }, 0);
-  return known;
 }
 
 function meansOver(source: Source, length: number): number[] {

@@ -3,7 +3,8 @@ import { mean } from './mean.ts';
 /**
  * Autocorrelation of a series at one lag: Σ(xᵢ − x̄)(xᵢ₋ₖ − x̄) / Σ(xᵢ − x̄)², the definition of the NIST reference
  * data sets. A constant series has none: 0. Throws RangeError when the series isn't longer than the lag.
- * Example: autocorrelation([1, -1, 1, -1], 1) is −0.75.
+ *
+ * @example autocorrelation([1, -1, 1, -1], 1) // −0.75
  */
 export function autocorrelation(series: ArrayLike<number>, lag: number): number {
   const n = series.length;

@@ -2,7 +2,8 @@
  * Variance of the sum of a serially correlated series whose expectation is zero: Σuᵢ² + 2 Σₖ (1 − k/(L + 1)) Σuᵢuᵢ₊ₖ
  * for lags up to L, never negative. `group` (same length) keeps products apart that lie in different runs.
  * Newey & West 1987.
- * Example: bartlettVariance([1, -1, 1, -1], 1) is 4 − 3 = 1.
+ *
+ * @example bartlettVariance([1, -1, 1, -1], 1) // 4 − 3 = 1
  */
 export function bartlettVariance(series: ArrayLike<number>, lag: number, group?: ArrayLike<number>): number {
   const n = series.length;

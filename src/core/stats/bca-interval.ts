@@ -4,9 +4,10 @@ import { quantile } from './quantile.ts';
 import type { Interval } from './wilson-interval.ts';
 
 /**
- * Acceleration of a statistic of n values by the jackknife: Σ d³ / (6 (Σ d²)^1.5), d the mean of the n estimates that leave
- * one value out less each of them. Efron 1987.
- * Example: acceleration([1, 2, 3], mean) is 0, since the values lie evenly.
+ * Acceleration of a statistic of n values by the jackknife: Σ d³ / (6 (Σ d²)^1.5), d the mean of the n estimates that
+ * leave one value out less each of them. Efron 1987.
+ *
+ * @example acceleration([1, 2, 3], mean) // 0, since the values lie evenly
  */
 export function acceleration<T>(values: readonly T[], statistic: (sample: readonly T[]) => number): number {
   const without = values.map((_, left) => statistic(values.filter((__, i) => i !== left)));
@@ -18,9 +19,10 @@ export function acceleration<T>(values: readonly T[], statistic: (sample: readon
 
 /**
  * Bias-corrected and accelerated bootstrap interval (Efron 1987) of a statistic from its values on resamples, which the
- * caller draws, so that the same draws give the same interval. Needs at least one resample on either side of the estimate,
- * else RangeError. `level` 0 … 1.
- * Example: resamples that lie evenly round the estimate, without acceleration, give their own quantiles.
+ * caller draws, so that the same draws give the same interval. Needs at least one resample on either side of the
+ * estimate, else RangeError. `level` 0 … 1.
+ *
+ * @example resamples that lie evenly round the estimate, without acceleration // their own quantiles
  */
 export function bcaInterval(
   estimate: number,

@@ -5,7 +5,8 @@ import { solveIncreasing } from './solve-increasing.ts';
 /**
  * Quantile of chi-square with `degrees` > 0 (fractions allowed) degrees of freedom, 0 < p < 1; RangeError outside.
  * Bracketed round the cube-root approximation of Wilson & Hilferty 1931.
- * Example: chiSquareQuantile(0.95, 1) is 3.841459.
+ *
+ * @example chiSquareQuantile(0.95, 1) // 3.841459
  */
 export function chiSquareQuantile(p: number, degrees: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError('probability outside 0 … 1');

@@ -1,6 +1,7 @@
 /**
  * Lower triangle L with LLᵀ = A, row by row, for a symmetric positive definite A; null where A is not.
- * Example: cholesky([[4, 2], [2, 5]]) is [[2, 0], [1, 2]].
+ *
+ * @example cholesky([[4, 2], [2, 5]]) // [[2, 0], [1, 2]]
  */
 export function cholesky(a: readonly ArrayLike<number>[]): Float64Array[] | null {
   const l = a.map(() => new Float64Array(a.length));
@@ -16,7 +17,11 @@ export function cholesky(a: readonly ArrayLike<number>[]): Float64Array[] | null
   return l;
 }
 
-/** Solves Lx = b for a lower triangle. Example: solveLower([[2, 0], [1, 2]], [2, 5]) is [1, 2]. */
+/**
+ * Solves Lx = b for a lower triangle.
+ *
+ * @example solveLower([[2, 0], [1, 2]], [2, 5]) // [1, 2]
+ */
 export function solveLower(l: readonly ArrayLike<number>[], b: ArrayLike<number>): Float64Array {
   const x = new Float64Array(b.length);
   for (let i = 0; i < b.length; i++) {

@@ -13,9 +13,10 @@ const large = 50;
 
 /**
  * Mean direction, resultant length and Rayleigh's test of one or more angles, such as places within a beat as shares of
- * a turn. p = e^−z with z = n R̄², below 50 angles with the correction 1 + (2z − z²)/4n − (24z − 132z² + 76z³ − 9z⁴)/288n²
- * (Mardia & Jupp 2000, section 6.3.1, quoted from memory). RangeError without angles.
- * Example: circularSummary([0, Math.PI / 2]) has direction π/4 and resultant √½.
+ * a turn. p = e^−z with z = n R̄², below 50 angles with the correction 1 + (2z − z²)/4n − (24z − 132z² + 76z³ −
+ * 9z⁴)/288n² (Mardia & Jupp 2000, section 6.3.1, quoted from memory). RangeError without angles.
+ *
+ * @example circularSummary([0, Math.PI / 2]) // direction π/4 and resultant √½
  */
 export function circularSummary(angles: ArrayLike<number>): CircularSummary {
   const n = angles.length;

@@ -15,7 +15,8 @@ interface ClockAndMotorVariance {
  * 2 motor (Wing & Kristofferson 1973). The straight line of the row is taken off first, since drift looks like memory.
  * `place` (ascending) numbers the intervals where some are missing: only those one apart are neighbours. RangeError
  * under three intervals or without neighbours.
- * Example: intervals 1, 2, 1, 2, 1 have lagZero 0.4, lagOne −0.24 and so clock −0.08, motor 0.24.
+ *
+ * @example intervals 1, 2, 1, 2, 1 // lagZero 0.4, lagOne −0.24 and so clock −0.08, motor 0.24
  */
 export function clockAndMotorVariance(
   lengths: ArrayLike<number>,

@@ -24,7 +24,8 @@ function continuedFraction(a: number, b: number, x: number): number {
 /**
  * Regularised incomplete beta function Iₓ(a, b) for a, b > 0 and 0 ≤ x ≤ 1 by its continued fraction
  * (Abramowitz & Stegun 26.5.8, quoted from memory).
- * Example: incompleteBeta(1, 1, 0.3) is 0.3.
+ *
+ * @example incompleteBeta(1, 1, 0.3) // 0.3
  */
 export function incompleteBeta(a: number, b: number, x: number): number {
   if (x <= 0) return 0;

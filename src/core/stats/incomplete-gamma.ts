@@ -38,7 +38,8 @@ function continuedFraction(a: number, x: number): number {
 /**
  * Regularised incomplete gamma functions P(a, x) and Q(a, x) for a > 0, x ≥ 0: series below a + 1, Lentz's
  * continued fraction above (Abramowitz & Stegun 6.5.29, 6.5.31, quoted from memory).
- * Example: incompleteGamma(1, 2).upper is e⁻².
+ *
+ * @example incompleteGamma(1, 2).upper // e⁻²
  */
 export function incompleteGamma(a: number, x: number): GammaParts {
   if (x <= 0) return { lower: 0, upper: 1 };

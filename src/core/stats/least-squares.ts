@@ -57,7 +57,8 @@ function backSolve(r: readonly Float64Array[], b: Float64Array): Float64Array {
  * Least squares in the order of the columns: a column that the earlier ones can express is left out rather than
  * making the fit singular, so that earlier terms take precedence and every coefficient is determined.
  * Gram–Schmidt with re-orthogonalisation (Björck 1967, quoted from memory).
- * Example: columns [1,1,1] and [0,1,2] on y = [1,3,5] give coefficients 1 and 2.
+ *
+ * @example columns [1,1,1] and [0,1,2] on y = [1,3,5] // coefficients 1 and 2
  */
 export function leastSquares(design: Design, y: Float64Array): LinearFit {
   const basis: Float64Array[] = [];

@@ -6,7 +6,8 @@ const lanczos = [
 /**
  * Natural logarithm of the gamma function for x > 0, to about 1e-13 relative; RangeError otherwise.
  * Lanczos' series with g = 7 (coefficients quoted from memory, checked in the test).
- * Example: logGamma(5) is ln 24.
+ *
+ * @example logGamma(5) // ln 24
  */
 export function logGamma(x: number): number {
   if (!(x > 0)) throw new RangeError('log-gamma needs a positive number');

@@ -5,7 +5,8 @@ export const madToSd = 1.482602218505602;
 
 /**
  * Median absolute deviation from the median, not rescaled; throws RangeError without values.
- * Example: mad([1, 2, 3, 4, 100]) is 1.
+ *
+ * @example mad([1, 2, 3, 4, 100]) // 1
  */
 export function mad(values: ArrayLike<number>): number {
   const centre = median(values);

@@ -36,7 +36,8 @@ export function kendallVariance(series: ArrayLike<number>): number {
 /**
  * Whether a series rises or falls with its order: Mann 1945, Kendall 1975. Exact for up to 49 values without
  * ties, else the normal approximation with continuity correction. Throws RangeError under three values.
- * Example: mannKendall([1, 2, 3, 4]).p is 2/24.
+ *
+ * @example mannKendall([1, 2, 3, 4]).p // 2/24
  */
 export function mannKendall(series: ArrayLike<number>): TrendTest {
   const n = series.length;

@@ -26,7 +26,8 @@ export function summaryOf(values: ArrayLike<number>): SampleSummary {
 /**
  * Student's t of a difference. Without any scatter it is 0 (p 1) where there is no difference and infinite (p 0) where
  * there is one.
- * Example: tOfDifference(2, 1, 1).p is 2·(½ − arctan(2)/π), 0.2952.
+ *
+ * @example tOfDifference(2, 1, 1).p // 2·(½ − arctan(2)/π), 0.2952
  */
 export function tOfDifference(difference: number, se: number, degrees: number): MeanDifference {
   if (se > 0) {

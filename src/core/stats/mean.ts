@@ -1,7 +1,8 @@
 /**
  * Arithmetic mean of one or more finite numbers; throws RangeError when there are none.
  * A second pass adds the mean of the deviations, which takes the rounding error of the first sum away.
- * Example: mean([2, 4, 9]) is 5.
+ *
+ * @example mean([2, 4, 9]) // 5
  */
 export function mean(values: ArrayLike<number>): number {
   const n = values.length;

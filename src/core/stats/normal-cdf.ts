@@ -2,7 +2,8 @@ import { incompleteGamma } from './incomplete-gamma.ts';
 
 /**
  * Probability that a standard normal value lies below z; small tails keep their relative precision.
- * Example: normalCdf(0) is 0.5.
+ *
+ * @example normalCdf(0) // 0.5
  */
 export function normalCdf(z: number): number {
   const parts = incompleteGamma(0.5, (z * z) / 2);

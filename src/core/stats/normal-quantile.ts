@@ -4,7 +4,8 @@ import { normalCdf } from './normal-cdf.ts';
  * Standard normal quantile for 0 < p < 1; RangeError outside.
  * Starts from the rational formula 26.2.23 of Abramowitz & Stegun (quoted from memory) and refines it by
  * Halley's method on the distribution function.
- * Example: normalQuantile(0.975) is 1.959964.
+ *
+ * @example normalQuantile(0.975) // 1.959964
  */
 export function normalQuantile(p: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError('probability outside 0 … 1');

@@ -6,11 +6,12 @@ const mostMarked = 0.1;
 
 /**
  * Marks (1) values too far from the mean of their group to belong to a normal distribution whose spread the groups
- * share (group: numbers from 0): Rosner's generalised extreme Studentised deviate test (1983), for one group as in the NIST/SEMATECH e-Handbook
- * 1.3.5.17.3, with the groups' means fitted for several. The furthest value is taken out again and again, up to a tenth
- * of all, so that outliers can't hide each other; α is 0.01 unless given.
- * The furthest of a group is one of its ends, so sorting once does: n log n.
- * Example: outliers([1, 2, 3, 2, 1, 2, 3, 2, 1, 90], new Int32Array(10)) marks the last alone.
+ * share (group: numbers from 0): Rosner's generalised extreme Studentised deviate test (1983), for one group as in the
+ * NIST/SEMATECH e-Handbook 1.3.5.17.3, with the groups' means fitted for several. The furthest value is taken out again
+ * and again, up to a tenth of all, so that outliers can't hide each other; α is 0.01 unless given. The furthest of a
+ * group is one of its ends, so sorting once does: n log n.
+ *
+ * @example outliers([1, 2, 3, 2, 1, 2, 3, 2, 1, 90], new Int32Array(10)) // the last alone
  */
 export function outliers(
   values: ArrayLike<number>,

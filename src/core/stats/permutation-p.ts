@@ -4,9 +4,10 @@ const mostArrangements = 1_000_000;
 const lastBits = 1e-9;
 
 /**
- * Exact two-sided p of paired differences: share of all 2ⁿ choices of their signs whose sum lies as far from 0 or further
- * (Fisher 1935). RangeError for none, or for more than 19.
- * Example: signFlipP([1, 2, 3]) is 2/8.
+ * Exact two-sided p of paired differences: share of all 2ⁿ choices of their signs whose sum lies as far from 0 or
+ * further (Fisher 1935). RangeError for none, or for more than 19.
+ *
+ * @example signFlipP([1, 2, 3]) // 2/8
  */
 export function signFlipP(differences: readonly number[]): number {
   const n = differences.length;
@@ -24,7 +25,8 @@ export function signFlipP(differences: readonly number[]): number {
 /**
  * Exact one-sided p that the first sample's mean is larger: share of all ways to draw as many values from both together
  * whose sum is as large or larger (Pitman 1937). RangeError for an empty sample or more than a million ways.
- * Example: permutationP([4, 5], [1, 2]) is 1/6.
+ *
+ * @example permutationP([4, 5], [1, 2]) // 1/6
  */
 export function permutationP(first: readonly number[], second: readonly number[]): number {
   const all = [...first, ...second];

@@ -32,9 +32,10 @@ function weighted(left: Float64Array, right: Float64Array, own: number, next: nu
  * timekeeper + difference of two movements. Generalised least squares, iterated with the residuals' own covariances at
  * lags 0 and 1, the latter bounded so that the movement is never worse than the timekeeper, since without a bound the
  * gain can't be told from the movement (Jacoby, Tishby, Repp, Ahissar & Keller 2015). Biased upward in short rows. It
- * comes without a standard error: the one of these least squares held the gain in 16 to 93 % of simulated rows of 100 to 480.
- * RangeError under six asynchronies.
- * Example: asynchronies 1, 0, 1, 0, 1, 0, 1 have gain 2 without any scatter: each deviation from their middle is turned over.
+ * comes without a standard error: the one of these least squares held the gain in 16 to 93 % of simulated rows of 100
+ * to 480. RangeError under six asynchronies.
+ *
+ * @example asynchronies 1, 0, 1, 0, 1, 0, 1 // gain 2, no scatter: each deviation from their middle is turned over
  */
 export function phaseCorrection(asynchronies: ArrayLike<number>): PhaseCorrection {
   const n = asynchronies.length;

@@ -4,7 +4,8 @@ import { type MeanDifference, type SampleSummary, tOfDifference } from './mean-d
  * Student's comparison of two means whose samples are taken to scatter alike: t = (x̄ − ȳ)/(s√(1/m + 1/n)) with
  * s² = [(m − 1)s₁² + (n − 1)s₂²]/(m + n − 2). One of the samples may be a single value, whose sd is then passed over.
  * RangeError where a sample is empty or both are single values.
- * Example: pooledT(summaryOf([1, 2, 3]), summaryOf([2, 4, 6])) has t −1.549 with 4 degrees of freedom.
+ *
+ * @example pooledT(summaryOf([1, 2, 3]), summaryOf([2, 4, 6])) // t −1.549 with 4 degrees of freedom
  */
 export function pooledT(first: SampleSummary, second: SampleSummary): MeanDifference {
   const degrees = first.n + second.n - 2;

@@ -1,7 +1,8 @@
 /**
  * Quantile by linear interpolation between order statistics at 1 + (n − 1)p: type 7 of Hyndman & Fan 1996.
  * Throws RangeError without values or for p outside 0 … 1.
- * Example: quantile([4, 1, 3, 2], 0.25) is 1.75.
+ *
+ * @example quantile([4, 1, 3, 2], 0.25) // 1.75
  */
 export function quantile(values: ArrayLike<number>, p: number): number {
   if (values.length === 0) throw new RangeError('quantile of nothing');

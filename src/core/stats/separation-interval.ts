@@ -5,7 +5,8 @@ import type { Interval } from './wilson-interval.ts';
  * Score-type interval for a Mann–Whitney probability `theta` from `m` against `n` values: the bounds solve
  * |θ̂ − θ| = z √V(θ), V(θ) = θ(1 − θ){1 + n*[(1 − θ)/(2 − θ) + θ/(1 + θ)]}/(mn), n* = (m + n)/2 − 1.
  * Never leaves 0 … 1 and doesn't collapse there. Newcombe 2006, Statistics in Medicine 25:559, method 5.
- * Example: separationInterval(1, 10, 10, 1.96).low is 0.8.
+ *
+ * @example separationInterval(1, 10, 10, 1.96).low // 0.8
  */
 export function separationInterval(theta: number, m: number, n: number, quantile: number): Interval {
   if (!(m > 0 && n > 0)) throw new RangeError('one side is empty');

@@ -1,7 +1,8 @@
 /**
  * Probability that a random value of `upper` exceeds a random one of `lower`, ties counting a half: U/(mn) of Mann &
  * Whitney 1947. O((m + n) log(m + n)). Throws RangeError when a side is empty.
- * Example: separationProbability([3, 4], [1, 3]) is 0.875.
+ *
+ * @example separationProbability([3, 4], [1, 3]) // 0.875
  */
 export function separationProbability(upper: ArrayLike<number>, lower: ArrayLike<number>): number {
   const m = upper.length;

@@ -30,8 +30,10 @@ function weightsOf(n: number): Float64Array {
  * Median of two or more values as Harrell & Davis 1982 estimate it: the mean of all values, weighted by how likely each
  * is to be the middle one of such a sample. Small errors of single values average out in it, as they don't where one
  * value is the median; few values far off still move it little. Standard error by the jackknife: each value's pull is
- * √((n − 1)/n) times how far the estimate without it lies below the mean of such estimates. RangeError under two values.
- * Example: smoothMedian([1, 2, 3, 4, 5]).value is 3.
+ * √((n − 1)/n) times how far the estimate without it lies below the mean of such estimates. RangeError under two
+ * values.
+ *
+ * @example smoothMedian([1, 2, 3, 4, 5]).value // 3
  */
 export function smoothMedian(values: ArrayLike<number>): SmoothMedian {
   const n = values.length;

@@ -1,7 +1,8 @@
 /**
  * Where an increasing function crosses zero inside a bracket: bisection's safety with regula falsi's speed
  * (the Illinois rule). Returns the nearer end when the bracket holds no crossing.
- * Example: solveIncreasing((x) => x * x - 2, 0, 2) is √2.
+ *
+ * @example solveIncreasing((x) => x * x - 2, 0, 2) // √2
  */
 export function solveIncreasing(f: (x: number) => number, from: number, to: number): number {
   let low = from;

@@ -3,7 +3,8 @@ import { mean } from './mean.ts';
 /**
  * Sample standard deviation (divisor n − 1) of two or more numbers, in their unit; throws RangeError under two.
  * Two passes with the correction of Chan, Golub & LeVeque 1983 (quoted from memory).
- * Example: standardDeviation([2, 4, 4, 4, 5, 5, 7, 9]) is √(32/7).
+ *
+ * @example standardDeviation([2, 4, 4, 4, 5, 5, 7, 9]) // √(32/7)
  */
 export function standardDeviation(values: ArrayLike<number>): number {
   const n = values.length;

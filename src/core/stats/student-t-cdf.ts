@@ -2,7 +2,8 @@ import { incompleteBeta } from './incomplete-beta.ts';
 
 /**
  * Probability that Student's t with `degrees` > 0 degrees of freedom lies below t.
- * Example: studentTCdf(1, 1) is 0.75.
+ *
+ * @example studentTCdf(1, 1) // 0.75
  */
 export function studentTCdf(t: number, degrees: number): number {
   if (!(degrees > 0)) throw new RangeError('degrees of freedom must be positive');

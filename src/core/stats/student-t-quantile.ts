@@ -3,7 +3,8 @@ import { studentTCdf } from './student-t-cdf.ts';
 
 /**
  * Quantile of Student's t with `degrees` > 0 (fractions allowed) degrees of freedom, 0 < p < 1; RangeError outside.
- * Example: studentTQuantile(0.975, 10) is 2.228139.
+ *
+ * @example studentTQuantile(0.975, 10) // 2.228139
  */
 export function studentTQuantile(p: number, degrees: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError('probability outside 0 … 1');

@@ -14,7 +14,8 @@ interface RobustLine {
 /**
  * Median of the slopes of all pairs with different x (Theil 1950), with Sen's rank interval (1968) at `confidence`.
  * O(n²) time and memory: meant for up to about 1,000 points. Throws RangeError when no two x differ.
- * Example: theilSen([0, 1, 2], [1, 3, 5]).slope is 2.
+ *
+ * @example theilSen([0, 1, 2], [1, 3, 5]).slope // 2
  */
 export function theilSen(x: ArrayLike<number>, y: ArrayLike<number>, confidence = 0.95): RobustLine {
   const n = x.length;

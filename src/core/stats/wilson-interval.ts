@@ -8,7 +8,8 @@ export interface Interval {
  * Wilson's score interval for a share: `share` of `n` independent trials (n may be an effective, fractional
  * number), `quantile` the two-sided critical value (1.96 for 95 %). Stays honest at 0 and 1.
  * Wilson 1927, JASA 22.
- * Example: wilsonInterval(0.2, 20, 1.96) is 0.0807 … 0.4160.
+ *
+ * @example wilsonInterval(0.2, 20, 1.96) // 0.0807 … 0.4160
  */
 export function wilsonInterval(share: number, n: number, quantile: number): Interval {
   if (!(n > 0)) throw new RangeError('a share of nothing');

@@ -10,8 +10,8 @@ const boxHead = [0, 0, 0, 36, ...new TextEncoder().encode('alac'), 0, 0, 0, 0];
 const configBytes = 24;
 
 /**
- * What a decoder of Apple Lossless has to know, out of the description (`moov`, ISO/IEC 14496-12) of an MP4 or QuickTime
- * file: the 24 bytes of ALACSpecificConfig; null where there are none.
+ * What a decoder of Apple Lossless has to know, out of the description (`moov`, ISO/IEC 14496-12) of an MP4 or
+ * QuickTime file: the 24 bytes of ALACSpecificConfig; null where there are none.
  */
 export function alacCookie(bytes: Bytes): Uint8Array | null {
   let at = 0;

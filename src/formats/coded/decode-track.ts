@@ -11,7 +11,10 @@ interface DecodedTrack {
 
 /** Packets this far apart (s), beyond the length of the first, have others missing between them; less is rounding. */
 const leastGap = 0.05;
-/** s. What lacks beyond this, in all, is damage of the times, not a loss: it must not fill memory with silence. Our judgement. */
+/**
+ * s. What lacks beyond this, in all, is damage of the times, not a loss: it must not fill memory with silence. Our
+ * judgement.
+ */
 const mostGap = 600;
 /** s. No coding's packets are longer; one that says so is damaged. Our judgement. */
 const longestPacket = 10;

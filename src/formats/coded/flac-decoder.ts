@@ -4,10 +4,10 @@ import { quietly } from './quietly.ts';
 import type { SoundTrack } from './sound-track.ts';
 
 /**
- * FLAC (RFC 9639) by libFLAC, which checks every frame's CRC. The samples are those of a wave file of the same integers,
- * to the bit; of 32-bit ones, to the nearest float. Frames that leave their depth to the head of the file, which the RFC
- * allows outside its streamable subset and encoders don't do for usual depths, count as lost: given the head, the package
- * reads beyond its memory on some files.
+ * FLAC (RFC 9639) by libFLAC, which checks every frame's CRC. The samples are those of a wave file of the same
+ * integers, to the bit; of 32-bit ones, to the nearest float. Frames that leave their depth to the head of the file,
+ * which the RFC allows outside its streamable subset and encoders don't do for usual depths, count as lost: given the
+ * head, the package reads beyond its memory on some files.
  */
 export async function flacDecoder({ sampleRate }: SoundTrack): Promise<PacketDecoder> {
   const decoder = new FLACDecoder();

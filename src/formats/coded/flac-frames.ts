@@ -14,10 +14,10 @@ const mostHeaders = 4;
 const leastFrame = 10;
 
 /**
- * The whole frames of a FLAC stream, each proved by its check sum: one begins at a header and ends where the next header
- * or the file's end finds the check sum right. What is damaged is passed over. The packages at hand that look for frames
- * trust header after header instead and stop at the first damaged one, or before a frame of less than 16 bytes, as in the
- * RFC's own example.
+ * The whole frames of a FLAC stream, each proved by its check sum: one begins at a header and ends where the next
+ * header or the file's end finds the check sum right. What is damaged is passed over. The packages at hand that look
+ * for frames trust header after header instead and stop at the first damaged one, or before a frame of less than 16
+ * bytes, as in the RFC's own example.
  */
 export function* flacFrames(bytes: Bytes, from: number): Generator<FlacFrame> {
   let start = from;

@@ -27,7 +27,9 @@ export interface Packet {
 
 /** The sound of a file, video or not, still coded. */
 export interface SoundTrack {
-  /** Name of the coding in the WebCodecs registry, such as `flac`; or the container's own name where it has none there. */
+  /**
+   * Name of the coding in the WebCodecs registry, such as `flac`; or the container's own name where it has none there.
+   */
   readonly codec: string;
   readonly channels: number;
   /** Hz. */

@@ -1,6 +1,6 @@
 /**
- * Stands in the built program for codec-parser (LGPL), which the packages of the FLAC and Vorbis decoders bring along to
- * take files apart; here that is done before packets come to them.
+ * Stands in the built program for codec-parser (LGPL), which the packages of the FLAC and Vorbis decoders bring along
+ * to take files apart; here that is done before packets come to them.
  */
 export default class UnusedParser {
   parseChunk(): never {

@@ -12,7 +12,8 @@ const mostCharacters = 4_000_000;
 
 /**
  * Reads the bars of a MusicXML score (partwise): the part with most unpitched notes, and of that the voice with most
- * notes. Nothing outside the text is loaded and no entity of its own is resolved. Never throws for what a text may hold.
+ * notes. Nothing outside the text is loaded and no entity of its own is resolved. Never throws for what a text may
+ * hold.
  */
 export function readScore(text: string): ScoreOutcome {
   const failed = (fault: ScoreFault): ScoreOutcome => ({ ok: false, fault });

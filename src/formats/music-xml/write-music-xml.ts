@@ -15,8 +15,9 @@ interface Bar {
 
 /**
  * A sheet as a MusicXML 4.0 score of one percussion part: a line begins with a rehearsal mark, its name and tempo and
- * stands between repeat signs; sticking is written as fingering under the note. What a score has no sign for (hands that
- * change over, the wanted contrast) stands in words as a sheet has it, so that `readMusicXml` gives the same sheet back.
+ * stands between repeat signs; sticking is written as fingering under the note. What a score has no sign for (hands
+ * that change over, the wanted contrast) stands in words as a sheet has it, so that `readMusicXml` gives the same sheet
+ * back.
  *
  * @example writeMusicXml(sheet) // '<?xml version="1.0" … <score-partwise version="4.0">…'
  */

@@ -21,8 +21,8 @@ type Made =
   | { readonly ok: false; readonly sentence: string };
 
 /**
- * The assignment that a sheet and the wishes beside it make. The tempo is written into the sheet, so that it travels with
- * it; headings that say for whom and until when leave it, since the assignment itself says so.
+ * The assignment that a sheet and the wishes beside it make. The tempo is written into the sheet, so that it travels
+ * with it; headings that say for whom and until when leave it, since the assignment itself says so.
  *
  * @example assignmentOf({ text: '>RLR', personId: null, dueDay: '', tempo: '96', note: '' }) // its sheet: 'tempo: 96\n\n>RLR\n'
  */

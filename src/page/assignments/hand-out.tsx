@@ -17,7 +17,9 @@ interface Props {
 
 const example = 'title: Week 7\n>RLR >LRL ; times: 4\nR>LR L>RL ; times: 4';
 
-/** Hands out a sheet: written here, opened from a file or one that is kept; for whom, until when, how fast, with a word. */
+/**
+ * Hands out a sheet: written here, opened from a file or one that is kept; for whom, until when, how fast, with a word.
+ */
 export function HandOut({ people, sheets, changed }: Props) {
   const [text, setText] = useState('');
   const [file, setFile] = useState<string | null>(null);

@@ -6,8 +6,8 @@ import type { Plugin } from 'vite';
 export const noticesFile = 'notices.txt';
 
 /**
- * Name, licence and notice of every package that files of a build came from, as most licences ask for wherever their code
- * goes; for people to read.
+ * Name, licence and notice of every package that files of a build came from, as most licences ask for wherever their
+ * code goes; for people to read.
  *
  * @example noticesOf(['/project/node_modules/commander/lib/command.js']) // 'commander 14.0.3, MIT\n\n(The MIT License) …'
  */

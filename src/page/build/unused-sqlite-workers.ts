@@ -9,7 +9,10 @@ const workers = [
 /** What stands in their places: both are reached only by ways to SQLite that the page doesn't take. */
 const instead = '(() => { throw new Error("This worker is no part of the page.") })()';
 
-/** Leaves out of the page the workers that SQLite's package brings and the library doesn't use. Throws where they aren't found. */
+/**
+ * Leaves out of the page the workers that SQLite's package brings and the library doesn't use. Throws where they aren't
+ * found.
+ */
 export function unusedSqliteWorkers(): Plugin {
   return {
     name: 'unused-sqlite-workers',

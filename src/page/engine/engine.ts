@@ -29,7 +29,9 @@ type Asked = Omit<TakeFacts, 'sheet'> & { readonly sheet?: Sheet; readonly sheet
 type GradeBytes = Asked & { readonly bytes: Uint8Array };
 type GradeSamples = Asked & { readonly samples: readonly Float32Array[]; readonly sampleRate: number };
 
-/** s of a recording that is heard while it comes: of a longer one a phone would hold too much at once. Our judgement. */
+/**
+ * s of a recording that is heard while it comes: of a longer one a phone would hold too much at once. Our judgement.
+ */
 const longestAlong = 900;
 
 /** Grades takes and writes reports beside the page, in a worker. What can't be done rejects with `EngineFault`. */
@@ -38,7 +40,9 @@ export interface Engine {
   grade(sound: TakeSound, facts: TakeFacts): Promise<TakeResult>;
   /** The report on a result, with sound if there is one. */
   report(result: TakeResult, sound: TakeSound | null): Promise<string>;
-  /** A sound, or a part of it, as a data URI of an MP3; null where it can't be read or is too long to go inside a page. */
+  /**
+   * A sound, or a part of it, as a data URI of an MP3; null where it can't be read or is too long to go inside a page.
+   */
   mp3(sound: TakeSound, part?: SoundStretch): Promise<string | null>;
   /** A page on several takes as one HTML file. */
   weekPage(page: ShownWeeks): Promise<string>;

@@ -38,8 +38,8 @@ interface AlongWish {
 }
 
 /**
- * s of a recording after which what there is of it is graded once for nothing: a browser compiles a program for what it is
- * given, and grading is twice as quick after it. Before most takes can be over.
+ * s of a recording after which what there is of it is graded once for nothing: a browser compiles a program for what it
+ * is given, and grading is twice as quick after it. Before most takes can be over.
  */
 const rehearsedAt = 8;
 

@@ -1,7 +1,10 @@
 import type { Source } from '../../core/signal/source.ts';
 import { base64 } from './base64.ts';
 
-/** s of sound that go into a report: with more of it, a phone has to hold the report's text several times over. Our judgement. */
+/**
+ * s of sound that go into a report: with more of it, a phone has to hold the report's text several times over. Our
+ * judgement.
+ */
 const mostSound = 900;
 
 /** A recording as a data URI of an MP3; null for one that is too long to go inside a page. */

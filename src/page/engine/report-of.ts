@@ -9,8 +9,8 @@ import { mp3Uri } from './mp3-uri.ts';
 import { withDigests } from './with-digests.ts';
 
 /**
- * The report on a take as one HTML file, with its sound where there is one that isn't too long; `uri` is that sound as an
- * MP3 where it is known already.
+ * The report on a take as one HTML file, with its sound where there is one that isn't too long; `uri` is that sound as
+ * an MP3 where it is known already.
  */
 export async function reportOf(result: TakeResult, source: Source | null, uri?: string): Promise<string> {
   const parts = await import('virtual:report-parts');

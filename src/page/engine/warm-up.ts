@@ -8,8 +8,8 @@ const sheetText = `>RLR >LRL ; tempo: 120 ; times: ${times}`;
 const step = 1 / 6;
 
 /**
- * Grades a few seconds that nobody played: a browser compiles a program as it runs, and the first take would wait for it,
- * as long again as it is graded.
+ * Grades a few seconds that nobody played: a browser compiles a program as it runs, and the first take would wait for
+ * it, as long again as it is graded.
  */
 export function warmUp(): void {
   const parsed = parseSheet(sheetText);

@@ -26,8 +26,8 @@ interface HeldSilence {
 
 /**
  * Silences that lengthen as long as the beat is held: after each, the places of the strokes in its last bar are held
- * against those of the last bar that sounded, and `nextSilence` says how long the next one is. The delay between what is
- * heard and the track is in both, and cancels.
+ * against those of the last bar that sounded, and `nextSilence` says how long the next one is. The delay between what
+ * is heard and the track is in both, and cancels.
  */
 export function heldSilence(bars: readonly TrackBar[]): HeldSilence {
   let length = 1;

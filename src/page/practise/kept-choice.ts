@@ -6,7 +6,9 @@ import { firstChoice, type PractiseChoice, riseSteps, type Way } from './practis
 const key = 'practise';
 const ways: readonly Way[] = ['exercise', 'own', 'sheet'];
 
-/** What was chosen last on this device; what can't be read, or was written by another version, becomes the plain choice. */
+/**
+ * What was chosen last on this device; what can't be read, or was written by another version, becomes the plain choice.
+ */
 export const keptChoice = (): PractiseChoice => soundChoice(readKept(key));
 
 export const keepChoice = (choice: PractiseChoice): void => writeKept(key, choice);

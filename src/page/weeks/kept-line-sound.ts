@@ -3,7 +3,9 @@ import { lineStretch } from '../../core/result/line-stretch.ts';
 import type { LibraryClient } from '../../library/library-calls.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
 
-/** The sound of one line of a kept take as a data URI of an MP3; null where its recording isn't kept or can't be read. */
+/**
+ * The sound of one line of a kept take as a data URI of an MP3; null where its recording isn't kept or can't be read.
+ */
 export async function keptLineSound(
   library: LibraryClient,
   { takeId, place }: Pick<WeakLine, 'takeId' | 'place'>,

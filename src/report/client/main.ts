@@ -41,7 +41,9 @@ function drawAll(result: DrawnPart, chosen: ChosenStroke): void {
 
 foldOnNarrow(narrow);
 
-/** The take's columns as they stand in the report; undefined where there are none, or this browser can't unpack them. */
+/**
+ * The take's columns as they stand in the report; undefined where there are none, or this browser can't unpack them.
+ */
 async function embedded(): Promise<DrawnPart | undefined> {
   const held = document.getElementById('drawn-part');
   if (!held?.textContent) return undefined;

@@ -8,7 +8,10 @@ export type Pack = (contents: string | Uint8Array) => string;
 const leastRoom = 30_000;
 const mostRoom = 150_000;
 
-/** Files to take out of the report, packed inside it; the buttons need the script, which is said where it is off. `spare` characters are left in the report; a file that doesn't fit is named, not held. */
+/**
+ * Files to take out of the report, packed inside it; the buttons need the script, which is said where it is off.
+ * `spare` characters are left in the report; a file that doesn't fit is named, not held.
+ */
 export function downloads(files: readonly TakeFile[], pack: Pack, spare: number): string {
   let room = Math.min(mostRoom, Math.max(leastRoom, spare));
   const items = files.map(({ name, type, says, contents }) => {

@@ -5,7 +5,10 @@ import { escapeHtml } from '../escape-html.ts';
 import { picturesFirst } from '../pictures-first.ts';
 import { picture, type ReportImages } from './picture.ts';
 
-/** The pictures of a take's strokes and tempo, and the questions that it leaves open; the scores' own stands with the scores. */
+/**
+ * The pictures of a take's strokes and tempo, and the questions that it leaves open; the scores' own stands with the
+ * scores.
+ */
 export function pictures(result: TakeResult, images: ReportImages): string {
   const charts = chartList.filter(({ id }) => id !== 'score-overview');
   const first = picturesFirst(result);

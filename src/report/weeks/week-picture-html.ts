@@ -3,8 +3,8 @@ import { embedJson } from '../embed-json.ts';
 import { escapeHtml } from '../escape-html.ts';
 
 /**
- * One picture under its question, with the still image that is there without scripts, its words and its figures. `of` tells
- * pictures with the same question apart for those who hear the page; untrusted.
+ * One picture under its question, with the still image that is there without scripts, its words and its figures. `of`
+ * tells pictures with the same question apart for those who hear the page; untrusted.
  */
 export function weekPicture(data: WeekPicture, images: Readonly<Record<string, string>>, of = ''): string {
   const words = escapeHtml(weekText(data));

@@ -40,5 +40,7 @@ audio,.pair-controls,.screen-only,.weeks>footer{display:none!important}
 }
 `;
 
-/** The one style sheet of a page on several takes; its digest stands in its policy, and in a policy round a shown one. */
+/**
+ * The one style sheet of a page on several takes; its digest stands in its policy, and in a policy round a shown one.
+ */
 export const weekStyleText = (fontFaces: string): string => reportStyleText(fontFaces, false) + weekStyle;

@@ -21,10 +21,16 @@ describe('splitSheetLine', () => {
       ['wrod', 'x'],
       [null, 'soft 3'],
     ]);
+    expect(short('due 2026-03-16; for Mirelle')).toEqual([
+      ['due', '2026-03-16'],
+      ['for', 'Mirelle'],
+    ]);
   });
 
-  it('keeps number signs in titles and names unless a space follows', () => {
+  it('keeps number signs in titles, names and notes unless a space follows', () => {
     expect(short('title: Study #3 # mine')).toEqual([['title', 'Study #3']]);
+    expect(short('note: Study #3, slowly # mine')).toEqual([['note', 'Study #3, slowly']]);
+    expect(short('for: Pupil #2')).toEqual([['for', 'Pupil #2']]);
     expect(short('RLR #mine')).toEqual([[null, 'RLR']]);
     expect(short('# all of it ; x')).toEqual([[null, '']]);
     expect(short('RL#R')).toEqual([[null, 'RL#R']]);

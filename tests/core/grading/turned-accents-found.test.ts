@@ -31,6 +31,14 @@ describe('turnedAccentsFound', () => {
     );
   });
 
+  it('counts beats by the bar lines where there are any', () => {
+    // Nine strokes a repeat, bars of one beat and of two: slot 39 opens the second bar of the fifth repeat.
+    const take = takeOfLevels('>RLR | >LRL >RLR; x8', (slot) =>
+      slot.index < 39 ? plain(slot) : slot.partial === 2 ? -18 : -30,
+    );
+    expect(turnedAccentsFound(take)).toMatchObject([{ repeat: 5, bar: 2, beat: 1, stroke: 39 }]);
+  });
+
   it('finds none in a take as written', () => {
     expect(turnedAccentsFound(takeOfLevels('>RLR >LRL; x12', plain))).toEqual([]);
   });

@@ -20,7 +20,8 @@ describe('takeAgainstTake', () => {
     const of = (id: string) => figures.find(({ figure }) => figure.id === id)!;
     expect(of('timing-spread')).toMatchObject({ difference: 0, withheld: null });
     expect(of('accent-to-tap-ratio')).toMatchObject({ difference: null, withheld: 'other-levels' });
-    const alike = takeAgainstTake(take, take, { sameSetUp: true });
+    const noted = { ...take, conditions: { ...conditions, sticks: 'hickory' } };
+    const alike = takeAgainstTake(noted, noted);
     expect(alike.figures.find(({ figure }) => figure.id === 'accent-to-tap-ratio')).toMatchObject({
       difference: 0,
     });

@@ -13,8 +13,8 @@ const bounds = [
 const lost = 18;
 
 /**
- * Timing loosens, taps rise or accents sink towards the end: a matter of rest, not of tempo. Not said of lines that were
- * asked for at several tempos, where start and end differ in tempo too.
+ * Timing loosens, taps rise or accents sink towards the end: a matter of rest, not of tempo. Not said of lines that
+ * were asked for at several tempos, where start and end differ in tempo too.
  */
 export const fadesAtTheEnd: AdviceRule = (input) => {
   if (new Set(input.lines.map(({ bpm }) => bpm)).size > 1) return [];

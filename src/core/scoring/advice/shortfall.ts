@@ -15,8 +15,8 @@ interface Shortfall {
 }
 
 /**
- * Where a measure falls short of secure with its whole interval, and would when all else is asked as well; one entry for
- * each scope that the rubric scores. Empty when it isn't scored, isn't measured, is secure or might be.
+ * Where a measure falls short of secure with its whole interval, and would when all else is asked as well; one entry
+ * for each scope that the rubric scores. Empty when it isn't scored, isn't measured, is secure or might be.
  */
 export function shortfalls(input: AdviceInput, id: string): Shortfall[] {
   const { measures, lines, rubric } = input;

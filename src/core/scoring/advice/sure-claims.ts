@@ -68,8 +68,9 @@ const keyOf = (id: string, { line, hand, partial, place, repeat }: Scope) =>
 
 /**
  * Which measures are beyond what is secure when everything that advice looks at is asked at once: Holm's rule (1979)
- * over the rubric's criteria, the changes from start to end, the lost accents and the taps after accents, so that a take in which everything is
- * just secure is told of a fault in at most 5 of 100 cases. Each one's own 95 % interval has to be beyond besides.
+ * over the rubric's criteria, the changes from start to end, the lost accents and the taps after accents, so that a
+ * take in which everything is just secure is told of a fault in at most 5 of 100 cases. Each one's own 95 % interval
+ * has to be beyond besides.
  */
 export function sureClaims({ measures, lines, rubric }: AdviceInput): (id: string, scope?: Scope) => boolean {
   const keys: string[] = [];

@@ -4,8 +4,8 @@ import { tempoSteps } from '../tempo-advice.ts';
 
 /**
  * What to do with the tempo after a take that got faster and faster: practise at the fastest tempo that surely lies
- * under the first break; at the last one played whole where the take broke off; go further another day where nothing broke; begin slower where the slowest tempo didn't hold.
- * Null where too few tempos were played to tell.
+ * under the first break; at the last one played whole where the take broke off; go further another day where nothing
+ * broke; begin slower where the slowest tempo didn't hold. Null where too few tempos were played to tell.
  *
  * @example risingAdvice(breaking) // { code: 'tempo-under-break', facts: { bpm: 120, dimension: 'evenness' } }
  */

@@ -4,8 +4,8 @@ import { fewestTempos } from './tempo-of-break.ts';
 type Line = Pick<TakeResult['sheet']['lines'][number], 'notation' | 'bpm'>;
 
 /**
- * Lines of a sheet that are one exercise at a tempo that rises from line to line, at least four of them, whatever stands
- * between them: their indices, an array for each exercise.
+ * Lines of a sheet that are one exercise at a tempo that rises from line to line, at least four of them, whatever
+ * stands between them: their indices, an array for each exercise.
  *
  * @example risingLines([80, 90, 100, 110].map((bpm) => ({ notation: '>RLR', bpm }))) // [[0, 1, 2, 3]]
  */

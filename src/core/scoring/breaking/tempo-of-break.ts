@@ -31,7 +31,9 @@ const toSe = 1 / normalQuantile(0.975);
 /** No line is surer than this, points: even a perfect one says something only to about that. Our judgement. */
 const leastSe = 1;
 
-/** How far a score lies over the threshold (or, with a minus, under it) in standard errors of the side that faces it. */
+/**
+ * How far a score lies over the threshold (or, with a minus, under it) in standard errors of the side that faces it.
+ */
 function standing({ score, low, high }: ScoreAtTempo, threshold: number): number {
   const over = score >= threshold;
   const se = Math.max(leastSe, (over ? score - low : high - score) * toSe);
@@ -39,11 +41,11 @@ function standing({ score, low, high }: ScoreAtTempo, threshold: number): number
 }
 
 /**
- * The tempo at which a dimension falls from "nearly there" to "not yet". The estimate is where the falling curve nearest
- * to the scores (isotonic regression) crosses the threshold, by a straight line between the two tempos. The interval
- * holds every gap between two tempos for which the scores on the wrong side of the threshold are no worse than for the
- * best gap by more than chi square's 3.84: lines before a break should lie over it, lines after it under it. It says
- * nothing of the curve's shape but that it falls. `points` in order of tempo, at least one.
+ * The tempo at which a dimension falls from "nearly there" to "not yet". The estimate is where the falling curve
+ * nearest to the scores (isotonic regression) crosses the threshold, by a straight line between the two tempos. The
+ * interval holds every gap between two tempos for which the scores on the wrong side of the threshold are no worse than
+ * for the best gap by more than chi square's 3.84: lines before a break should lie over it, lines after it under it. It
+ * says nothing of the curve's shape but that it falls. `points` in order of tempo, at least one.
  *
  * @example tempoOfBreak([{ bpm: 80, score: 90, low: 85, high: 95 }, …, { bpm: 120, score: 20, low: 15, high: 25 }])
  */
