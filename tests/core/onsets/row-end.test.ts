@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { rowEnds } from '../../../src/core/onsets/row-end.ts';
 
-const row = (times: readonly number[]) => times.map((time) => ({ time }));
+const row = (times: readonly number[]) =>
+  times.map((time, i) => ({ time, levelDb: i % 3 === 0 ? -10 : -25 }));
 const even = (count: number, interval: number) => Array.from({ length: count }, (_, i) => i * interval);
 const sureUpTo = (last: number) => (i: number) => i <= last;
 const places = (flags: readonly boolean[]) => flags.flatMap((is, i) => (is ? [i] : []));
@@ -30,6 +31,13 @@ describe('rowEnds', () => {
     expect(places(rowEnds(row(uneven), sureUpTo(7)))).toEqual([]);
     expect(rowEnds([], () => true)).toEqual([]);
     expect(places(rowEnds(row(even(5, 0.2)), sureUpTo(3)))).toEqual([]);
+  });
+
+  it('has none far under the row, such as what is left of a click', () => {
+    const faint = row(even(9, 0.2)).map((attack, i) => (i < 7 ? attack : { ...attack, levelDb: -38 }));
+    expect(places(rowEnds(faint, sureUpTo(6)))).toEqual([]);
+    const soft = faint.map((attack, i) => (i < 7 ? attack : { ...attack, levelDb: -36 }));
+    expect(places(rowEnds(soft, sureUpTo(6)))).toEqual([7, 8]);
   });
 
   it('ends every line of a take', () => {
