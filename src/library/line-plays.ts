@@ -2,6 +2,7 @@ import { keptJson } from './kept-json.ts';
 import type { LibraryDb } from './library.ts';
 import type { LineFigures } from './line-figures.ts';
 import type { DimensionScore } from './listed-takes.ts';
+import { dayBegins } from './take-filter.ts';
 
 /** One playing of an exercise, with what must be alike for two of them to be compared. */
 export interface LinePlay {
@@ -89,7 +90,9 @@ const linesWithTakes = (db: LibraryDb, { personId, fromDay, toDay }: Asked) =>
       'take.dimensions',
     ])
     .where('takeLine.personId', 'is', personId)
-    .$if(fromDay !== undefined, (query) => query.where('takeLine.day', '>=', fromDay!))
+    .$if(fromDay !== undefined, (query) =>
+      query.where('takeLine.recordedAt', '>=', dayBegins(fromDay!)).where('takeLine.day', '>=', fromDay!),
+    )
     .$if(toDay !== undefined, (query) => query.where('takeLine.day', '<=', toDay!));
 
 type LineRow = Awaited<ReturnType<ReturnType<typeof linesWithTakes>['execute']>>[number];

@@ -24,12 +24,11 @@ export function changeVerdicts(
   comparisons: readonly DayComparison[],
   figures: readonly ComparedFigure[],
 ): JudgedChange[] {
-  const asked = comparisons.filter(({ p }) => p !== null);
-  const corrected = holm(asked.map(({ p }) => p!));
+  const corrected = holm(comparisons.flatMap(({ p }) => (p === null ? [] : [p])));
+  let next = 0;
   return comparisons.map((comparison) => {
-    const at = asked.indexOf(comparison);
-    if (at === -1) return { ...comparison, verdict: 'too-few-days', correctedP: null };
-    const correctedP = corrected[at]!;
+    if (comparison.p === null) return { ...comparison, verdict: 'too-few-days', correctedP: null };
+    const correctedP = corrected[next++]!;
     return {
       ...comparison,
       correctedP,

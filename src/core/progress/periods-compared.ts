@@ -2,6 +2,7 @@ import { changeVerdicts, type JudgedChange } from './change-verdicts.ts';
 import { compareDays } from './compare-days.ts';
 import { comparedFigures } from './compared-figures.ts';
 import { type Conditions, likeness } from './conditions.ts';
+import type { DatedValue } from './day-medians.ts';
 import type { ExercisePlay } from './exercise-progress.ts';
 
 export interface PeriodsCompared {
@@ -42,19 +43,18 @@ export const realChanges = ({ changes }: PeriodsCompared): readonly JudgedChange
 
 function sidesOf(plays: readonly ExercisePlay[], fromDay: string) {
   const newest = plays.at(-1)?.conditions ?? null;
-  const like = plays.filter(({ conditions }) => likeness(conditions, newest!).timing);
+  const like = plays
+    .map((play) => ({ play, ...likeness(play.conditions, newest!) }))
+    .filter(({ timing }) => timing);
   const comparisons = comparedFigures.map((figure) => {
-    const values = like
-      .filter(({ conditions }) => !figure.ofLevels || likeness(conditions, newest!).levels)
-      .flatMap(({ day, figures }) => {
-        const own = figures[figure.id];
-        return own === undefined ? [] : [{ day, value: own.value }];
-      });
-    return compareDays(
-      figure,
-      values.filter(({ day }) => day < fromDay),
-      values.filter(({ day }) => day >= fromDay),
-    );
+    const before: DatedValue[] = [];
+    const since: DatedValue[] = [];
+    for (const { play, levels } of like) {
+      const own = play.figures[figure.id];
+      if (own === undefined || (figure.ofLevels && !levels)) continue;
+      (play.day < fromDay ? before : since).push({ day: play.day, value: own.value });
+    }
+    return compareDays(figure, before, since);
   });
   return { comparisons, like: newest, leftOut: plays.length - like.length };
 }

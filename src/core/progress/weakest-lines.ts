@@ -66,24 +66,20 @@ export function weakestLines(lines: readonly PlayedLine[], count: number): reado
     });
   });
   const corrected = holm(held.map(({ p }) => p));
-  const worst = lines.flatMap((line) => {
-    const own = held
-      .map((one, i) => ({ ...one, corrected: corrected[i]! }))
-      .filter((one) => one.line === line);
-    const first = own.toSorted(weaker)[0];
-    return first === undefined ? [] : [first];
+  const worst = new Map<PlayedLine, number>();
+  held.forEach((one, i) => {
+    const at = worst.get(one.line);
+    if (at === undefined || weaker(one, held[at]!) < 0) worst.set(one.line, i);
   });
-  return worst
-    .toSorted(weaker)
+  // In the order of the lines, so that those that are equally weak keep it.
+  return lines
+    .flatMap((line) => worst.get(line) ?? [])
+    .toSorted((a, b) => weaker(held[a]!, held[b]!))
     .slice(0, count)
-    .map(({ line, measure, mark, others, likely, corrected: p }) => ({
-      ...line,
-      measure,
-      mark,
-      others,
-      likely,
-      apart: p < level,
-    }));
+    .map((at) => {
+      const { line, measure, mark, others, likely } = held[at]!;
+      return { ...line, measure, mark, others, likely, apart: corrected[at]! < level };
+    });
 }
 
 const weaker = (a: Held, b: Held) => a.p - b.p || a.mark.value - b.mark.value;
