@@ -1,4 +1,5 @@
 import { type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { AnswerCall } from '../../src/server/library-answer.ts';
 import type { PageFiles } from '../../src/server/page-files.ts';
 import { runningPage } from '../server/running-page.ts';
 import { args, executablePath } from './chromium.ts';
@@ -20,6 +21,8 @@ export interface OpeningOptions extends BrowserContextOptions {
   readonly switches?: readonly string[];
   /** What is served instead of the built page. */
   readonly files?: PageFiles;
+  /** Answers what the page asks of a folder's library. */
+  readonly answer?: AnswerCall;
   /** Runs in the page before anything of its own. */
   readonly before?: () => void;
 }
@@ -43,9 +46,10 @@ export async function openPage({
   switches = [],
   before,
   files,
+  answer,
   ...options
 }: OpeningOptions): Promise<OpenedPage & { close(): Promise<void> }> {
-  const served = await runningPage(files);
+  const served = await runningPage(files, answer);
   const browser = await chromium.launch({ executablePath, args: [...args, ...switches] });
   const close = async () => {
     await browser.close();
