@@ -8,6 +8,8 @@ const ahead = 8;
 const enough = 0.45;
 /** A slot ahead is met within this share of the rhythm's least space (our judgement). */
 const reachShare = 0.35;
+/** What a stroke between two met ones takes from the fit; half the tempo leaves out every second (our judgement). */
+const passedOver = 0.5;
 
 /** Where the beat stands as strokes ahead tell it: due time of the first slot (s) and seconds per beat. */
 export interface Pulse {
@@ -59,7 +61,8 @@ const follow = (
       period += (0.2 * best) / Math.max(step, 1e-3);
     }
   }
-  return { onBeats, onTimes, fit };
+  const passed = place - from - (onBeats.length - 1);
+  return { onBeats, onTimes, fit: fit - passedOver * passed };
 };
 
 /**

@@ -35,4 +35,12 @@ describe('lookAhead', () => {
   it('refuses strokes without that rhythm', () => {
     expect(pulse([1, 1.9, 2, 4.7, 4.8, 7, 9.5, 9.6, 13], 0, 0)).toBeNull();
   });
+
+  it('keeps to every stroke where the asked tempo would meet every second one', () => {
+    const triplets = sheetOf(line('RLR LRL', { repeats: 4, bpm: 60 }));
+    const asked = mainSlots(layOut(triplets), triplets);
+    const onsets = Float64Array.from(asked.beat, (beat, i) => 1 + 0.5 * beat + (i % 2 === 0 ? 0 : 0.003));
+    const thin = thinStrokes(onsets, new Float64Array(onsets.length).fill(-20), asked);
+    expect(lookAhead(onsets, thin, 0, asked, 0, [1])!.period).toBeCloseTo(0.5, 2);
+  });
 });
