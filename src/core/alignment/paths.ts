@@ -66,31 +66,39 @@ interface Columns {
   needed: Int32Array;
 }
 
-const columns = (size: number, from?: Columns): Columns => {
-  const ints = (old?: Int32Array) => {
-    const column = new Int32Array(size);
-    if (old) column.set(old);
-    return column;
-  };
-  const floats = (old?: Float64Array) => {
-    const column = new Float64Array(size);
-    if (old) column.set(old);
-    return column;
-  };
-  const how = new Uint8Array(size);
-  if (from) how.set(from.how);
-  return {
-    stroke: ints(from?.stroke),
-    slot: ints(from?.slot),
-    score: floats(from?.score),
-    before: ints(from?.before),
-    due: floats(from?.due),
-    period: floats(from?.period),
-    settled: ints(from?.settled),
-    how,
-    needed: ints(from?.needed),
-  };
-};
+/** Nodes from which on columns grow by a quarter instead of twofold: a long take's are most of what its search holds. */
+const manyNodes = 65_536;
+
+function longer<Column extends Int32Array | Float64Array | Uint8Array>(column: Column, size: number): Column {
+  const grown = new (column.constructor as new (size: number) => Column)(size);
+  grown.set(column);
+  return grown;
+}
+
+/** One column after the other, so that no more than one stands there twice. */
+function grow(column: Columns, size: number): void {
+  column.stroke = longer(column.stroke, size);
+  column.slot = longer(column.slot, size);
+  column.score = longer(column.score, size);
+  column.before = longer(column.before, size);
+  column.due = longer(column.due, size);
+  column.period = longer(column.period, size);
+  column.settled = longer(column.settled, size);
+  column.how = longer(column.how, size);
+  column.needed = longer(column.needed, size);
+}
+
+const columns = (size: number): Columns => ({
+  stroke: new Int32Array(size),
+  slot: new Int32Array(size),
+  score: new Float64Array(size),
+  before: new Int32Array(size),
+  due: new Float64Array(size),
+  period: new Float64Array(size),
+  settled: new Int32Array(size),
+  how: new Uint8Array(size),
+  needed: new Int32Array(size),
+});
 
 /** An empty store for a number of strokes and slots; offers may reach `ahead` strokes beyond the last closed one. */
 export const openPaths = (strokes: number, slots: number, ahead: number): Paths => {
@@ -106,8 +114,8 @@ export const openPaths = (strokes: number, slots: number, ahead: number): Paths 
     const again = forgotten.pop();
     if (again !== undefined) return again;
     if (used === size) {
-      size *= 2;
-      Object.assign(column, columns(size, column));
+      size = size < manyNodes ? 2 * size : Math.ceil(1.25 * size);
+      grow(column, size);
     }
     return used++;
   };
