@@ -35,7 +35,8 @@ Examples:
   evenhand assignments done newest
 
 An assignment is a sheet for a player until a day. Every take with its exercises that is kept
-afterwards counts as played to it.
+afterwards, at its tempo within 3 %, counts as played to it. Slower takes are named as work toward
+it, those at other tempos apart.
 `;
 
 /** The command that lists what players are to practise, and hands out, ends and deletes it. */

@@ -1,6 +1,7 @@
 import { Command } from 'commander';
 import { assignmentWords, playedWords } from '../core/progress/assignment-words.ts';
 import { dayNumber, dayOf } from '../core/progress/day-number.ts';
+import { nextWords } from '../core/progress/next-words.ts';
 import { realChanges } from '../core/progress/periods-compared.ts';
 import { minuteWords } from '../core/progress/practice-words.ts';
 import { verdictWords } from '../core/progress/progress-words.ts';
@@ -111,5 +112,8 @@ function lessonText({ player, lesson }: LessonOfPlayer): string {
         `  Weakest: ${printable(line.label)}, ${weakWords(line)}${line.apart ? '; clearly weaker than the others' : ', not clearly apart from the others'}`,
     ),
     ...(changes.length > 0 || takes === 0 ? changes : ['  Changed: nothing that these days can show']),
+    ...(discomfortDays.length > 0 ? [] : exercises).map(
+      ({ exercise, next }) => `  Next: ${printable(exercise.label)}, ${nextWords(next)}`,
+    ),
   ].join('\n');
 }

@@ -3,6 +3,7 @@ import type { ExercisePlay } from '../core/progress/exercise-progress.ts';
 import type { LibraryDb } from './library.ts';
 import { type LinePlay, listLinePlays } from './line-plays.ts';
 import { keptResult } from './stored-result.ts';
+import { endGaveWay } from './take-summary.ts';
 
 interface Asked {
   readonly personId: string | null;
@@ -12,8 +13,6 @@ interface Asked {
   /** Whether the end gave way is asked of a newest take from this day on only; of any without. */
   readonly freshFrom?: string;
 }
-
-const fades = 'fades-at-the-end';
 
 /** Only a share of a partial and what needs no unit besides is followed in comparing tempos. */
 const alsoFollowed = {
@@ -26,7 +25,7 @@ const alsoFollowed = {
 
 /**
  * A player's playings of one exercise, oldest first, as comparing and progress want them. Whether the end of a take gave
- * way is read from the newest one's result only, since advice asks for no other.
+ * way is told of the newest one only, since advice asks for no other.
  */
 export async function exercisePlays(db: LibraryDb, asked: Asked): Promise<readonly ExercisePlay[]> {
   return comparedPlays(db, await listLinePlays(db, asked), asked);
@@ -41,7 +40,9 @@ export async function comparedPlays(
   const last = plays.at(-1);
   const newest = last?.takeId;
   const fading =
-    last !== undefined && last.day >= (asked.freshFrom ?? '') && (await endGaveWay(db, last.takeId));
+    last !== undefined &&
+    last.day >= (asked.freshFrom ?? '') &&
+    (last.endGaveWay === null ? await readEndGaveWay(db, last.takeId) : last.endGaveWay === 1);
   return plays.map((play) => {
     const { takeId, day, score, dimensions } = play;
     const bpm = play.bpm ?? play.bpmPlayed;
@@ -91,11 +92,11 @@ function figuresOf({ figures }: LinePlay): Record<string, TakeFigure> {
   );
 }
 
-async function endGaveWay(db: LibraryDb, takeId: string): Promise<boolean> {
+async function readEndGaveWay(db: LibraryDb, takeId: string): Promise<boolean> {
   const kept = await db
     .selectFrom('takeResult')
     .select('json')
     .where('takeId', '=', takeId)
     .executeTakeFirst();
-  return kept !== undefined && keptResult(kept.json).advice.some(({ code }) => code === fades);
+  return kept !== undefined && endGaveWay(keptResult(kept.json));
 }

@@ -1,18 +1,20 @@
 import { dayNumber, dayOf } from '../core/progress/day-number.ts';
-import type { ExercisePlay } from '../core/progress/exercise-progress.ts';
+import { type ExercisePlay, hasFreshTake, nextOfPlays } from '../core/progress/exercise-progress.ts';
 import type { Lesson } from '../core/progress/lesson.ts';
 import { weighedFigures } from '../core/progress/line-mark.ts';
+import { freshDays } from '../core/progress/next-tempo.ts';
 import { exercisesCompared } from '../core/progress/periods-compared.ts';
 import { type PlayedLine, weakestLines } from '../core/progress/weakest-lines.ts';
 import type { Reason } from '../core/result/take-result.ts';
 import { assignmentPlays } from './assignment-plays.ts';
 import { listAssignments } from './assignments.ts';
+import { discomfortNoted } from './discomfort-noted.ts';
 import { comparedPlays } from './exercise-plays.ts';
 import type { LibraryDb } from './library.ts';
 import { type LinePlay, linePlaysByExercise } from './line-plays.ts';
 import { listPeople } from './people.ts';
 import { type PlayedExercise, playedExercises } from './played-exercises.ts';
-import { exerciseCourses } from './player-progress.ts';
+import { exerciseCourse } from './player-progress.ts';
 import { listDiscomfort, practiceDays } from './practice.ts';
 import { dayBegins } from './take-filter.ts';
 
@@ -33,11 +35,7 @@ const daysBefore = 84;
 
 /** Gathers what a lesson looks back on: from the day of the last one up to today. */
 export async function lessonOf(db: LibraryDb, asked: AskedLesson): Promise<Lesson> {
-  const gatheredHere = await gathered(db, asked);
-  const exercises = gatheredHere.played.map(({ exercise }) => exercise);
-  const courses = await exerciseCourses(db, { personId: asked.personId, today: asked.today, exercises });
-  const played = gatheredHere.played.map((one, i) => ({ ...one, next: courses[i]!.progress.next }));
-  return judgedTogether([{ ...gatheredHere, played }], asked.since)[0]!;
+  return judgedTogether([await gathered(db, asked)], asked.since)[0]!;
 }
 
 /** A player of a studio and the lesson with them. Names are untrusted. */
@@ -46,7 +44,7 @@ export interface LessonOfPlayer {
   readonly lesson: Lesson;
 }
 
-/** The lessons with everyone, without tempos to try: what is said to have changed holds for all of them together. */
+/** The lessons with everyone: what is said to have changed holds for all of them together. */
 export async function lessonsOf(
   db: LibraryDb,
   { since, today }: Omit<AskedLesson, 'personId'>,
@@ -61,7 +59,7 @@ interface Gathered extends Omit<Lesson, 'exercises'> {
   readonly played: readonly {
     readonly exercise: PlayedExercise;
     readonly plays: readonly ExercisePlay[];
-    readonly next: Reason | null;
+    readonly next: Reason;
   }[];
 }
 
@@ -77,22 +75,24 @@ function judgedTogether(all: readonly Gathered[], since: string): readonly Lesso
   }));
 }
 
-/** No take is so new that the results of all would be asked whether its end gave way: only advice needs that. */
-const never = '9999-12-31';
-
 async function gathered(db: LibraryDb, { personId, since, today }: AskedLesson): Promise<Gathered> {
   const exercises = await playedExercises(db, personId, since);
   const exerciseIds = exercises.map(({ id }) => id);
   const fromDay = dayOf(dayNumber(since) - daysBefore);
   const lines = await linePlaysByExercise(db, { personId, exerciseIds, fromDay });
+  const at = dayNumber(today);
+  const now = {
+    discomfort: await discomfortNoted(db, personId, today),
+    daysAgo: (day: string) => at - dayNumber(day),
+  };
   const played: Gathered['played'][number][] = [];
   for (const exercise of exercises) {
-    const asked = { exerciseId: exercise.id, freshFrom: never };
-    played.push({
-      exercise,
-      plays: await comparedPlays(db, lines.get(exercise.id) ?? [], asked),
-      next: null,
-    });
+    const asked = { exerciseId: exercise.id, freshFrom: dayOf(at - freshDays) };
+    const plays = await comparedPlays(db, lines.get(exercise.id) ?? [], asked);
+    const next = hasFreshTake(plays, now)
+      ? nextOfPlays(plays, now)
+      : (await exerciseCourse(db, { personId, today, exercise })).progress.next;
+    played.push({ exercise, plays, next });
   }
   const newest = exercises.flatMap((exercise) => newestLine(exercise, lines.get(exercise.id) ?? [], since));
   const days = { personId, fromDay: since, toDay: today };

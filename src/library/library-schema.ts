@@ -101,6 +101,8 @@ export interface TakeTable {
   setUpId: string | null;
   /** Version of the program that graded it. */
   gradedWith: string;
+  /** Whether its advice says that the end gave way; null where a program wrote it that didn't put it down here. */
+  endGaveWay: 0 | 1 | null;
 }
 
 interface TakeResultTable {

@@ -22,6 +22,8 @@ export interface LinePlay {
   /** Of the take it is part of. */
   readonly score: number | null;
   readonly dimensions: readonly DimensionScore[];
+  /** Null where it isn't put down beside the scores: its result tells it. */
+  readonly endGaveWay: 0 | 1 | null;
 }
 
 interface Asked {
@@ -88,6 +90,7 @@ const linesWithTakes = (db: LibraryDb, { personId, fromDay, toDay }: Asked) =>
       'take.setUpId',
       'take.score',
       'take.dimensions',
+      'take.endGaveWay',
     ])
     .where('takeLine.personId', 'is', personId)
     .$if(fromDay !== undefined, (query) =>

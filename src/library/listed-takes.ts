@@ -10,7 +10,7 @@ export interface DimensionScore {
 }
 
 /** A take as listings show it. */
-export interface ListedTake extends Omit<TakeTable, 'dimensions' | 'graded'> {
+export interface ListedTake extends Omit<TakeTable, 'dimensions' | 'graded' | 'endGaveWay'> {
   readonly graded: boolean;
   readonly dimensions: readonly DimensionScore[];
   /** The sheet's title; may be empty. */
@@ -59,8 +59,9 @@ export async function listedTakes(db: LibraryDb, ids: readonly string[]): Promis
   return ids.flatMap((id) => {
     const row = byId.get(id);
     if (row === undefined) return [];
+    const { endGaveWay: _, ...shown } = row;
     return {
-      ...row,
+      ...shown,
       graded: row.graded === 1,
       remarks: row.remarks ?? 0,
       dimensions: keptJson<DimensionScore[]>(row.dimensions),

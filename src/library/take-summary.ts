@@ -23,6 +23,7 @@ type TakeSummary = Pick<
   | 'strokesLeft'
   | 'strokesOther'
   | 'missed'
+  | 'endGaveWay'
 >;
 
 /**
@@ -55,8 +56,13 @@ export function takeSummary(result: TakeResult): TakeSummary {
     strokesLeft: ofHand('L'),
     strokesOther: ofHand(null),
     missed: slots.state.filter((state) => state === 'missed').length,
+    endGaveWay: endGaveWay(result) ? 1 : 0,
   };
 }
+
+/** Whether a result's advice says that the end of the take gave way against its start. */
+export const endGaveWay = ({ advice }: Pick<TakeResult, 'advice'>): boolean =>
+  advice.some(({ code }) => code === 'fades-at-the-end');
 
 function wholeTake(result: TakeResult, id: string): number | null {
   const found = result.measures.find((one) => one.id === id && Object.keys(one.scope).length === 0);

@@ -26,13 +26,26 @@ it('counts the takes of its player that hold all of its exercises, from the day 
     }
     const setAt = madeTake(3).recordedAt + 3_600_000;
     const daysOf = async (text: string, personId: string | null, doneAt: number | null = null) =>
-      (await assignmentPlays(library.db, { sheetText: text, personId, setAt, doneAt })).map(({ day }) => day);
+      (await assignmentPlays(library.db, { sheetText: text, personId, bpm: null, setAt, doneAt })).map(
+        ({ day }) => day,
+      );
     const day = (number: number) => madeTake(number).day;
 
     expect(await daysOf(sheetText, 'anke')).toEqual([day(3), day(5)]);
     expect(await daysOf(sheetText, null)).toEqual([day(3), day(4), day(5)]);
     expect(await daysOf(sheetText, 'anke', madeTake(4).recordedAt)).toEqual([day(3)]);
-    // One of its exercises, at another tempo: played in these takes too.
+    // One of its exercises, at another tempo: these takes are named too.
     expect(await daysOf('tempo: 60\n>RLR >LRL ; times: 2', 'anke')).toEqual([day(3), day(5)]);
     expect(await daysOf(`${sheetText}\nRL>R LR>L`, 'anke')).toEqual([]);
+
+    const temposOf = async (text: string, bpm: number | null = null) =>
+      (
+        await assignmentPlays(library.db, { sheetText: text, personId: 'anke', bpm, setAt, doneAt: null })
+      ).map(({ tempo }) => tempo);
+    // Both lines were played at the 100 BPM of their sheet.
+    expect(await temposOf(sheetText)).toEqual(['asked', 'asked']);
+    expect(await temposOf(sheetText, 102)).toEqual(['asked', 'asked']);
+    expect(await temposOf(sheetText, 112)).toEqual(['slower', 'slower']);
+    expect(await temposOf('tempo: 60\n>RLR >LRL ; times: 2')).toEqual(['other', 'other']);
+    expect(await temposOf('>RLR >LRL ; times: 2')).toEqual(['asked', 'asked']);
   }));

@@ -23,7 +23,10 @@ it('a listing sees the figures of the whole take', () => {
     strokesLeft: strokes.hand.length - right - 1,
     strokesOther: 1,
     missed: 1,
+    endGaveWay: 0,
   });
+  const fades = { ...result.advice[0]!, code: 'fades-at-the-end' };
+  expect(takeSummary({ ...result, advice: [...result.advice, fades] }).endGaveWay).toBe(1);
 });
 
 it('says nothing of what is not there', () => {

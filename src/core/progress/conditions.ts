@@ -29,9 +29,13 @@ export const likeTempoShare = 0.03;
 const forTiming: readonly ConditionName[] = ['exercise', 'bpm', 'technique'];
 const forLevels: readonly ConditionName[] = ['pad', 'sticks', 'device'];
 
+/** Whether two tempos, BPM, are like ones: within 3 % of the slower. */
+export const likeTempo = (a: number, b: number): boolean =>
+  Math.abs(a - b) <= likeTempoShare * Math.min(a, b) + 1e-9;
+
 const same = (name: ConditionName, a: string | number, b: string | number): boolean =>
   name === 'bpm'
-    ? Math.abs(Number(a) - Number(b)) <= likeTempoShare * Math.min(Number(a), Number(b)) + 1e-9
+    ? likeTempo(Number(a), Number(b))
     : String(a).trim().toLowerCase() === String(b).trim().toLowerCase();
 
 /**

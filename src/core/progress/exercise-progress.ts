@@ -3,7 +3,7 @@ import { type CleanestTempo, cleanestTempo } from './cleanest-tempo.ts';
 import { type ComparedFigure, comparedFigures, type TakeFigure } from './compared-figures.ts';
 import { type Conditions, likeness } from './conditions.ts';
 import { type DayMedian, dayMedians } from './day-medians.ts';
-import { nextTempo, type PastTake } from './next-tempo.ts';
+import { freshDays, nextTempo, type PastTake } from './next-tempo.ts';
 import { type DayTrend, trendOverDays } from './trend-over-days.ts';
 
 /** One playing of the exercise, in order of time. */
@@ -54,6 +54,12 @@ export interface ExerciseProgress {
   readonly next: Reason;
 }
 
+/** What is known of the player today besides the takes. */
+interface Now {
+  readonly discomfort: boolean;
+  readonly daysAgo: (day: string) => number;
+}
+
 const mostCleanest = 5;
 const spreadShare = 'timing-spread-share';
 
@@ -61,10 +67,7 @@ const spreadShare = 'timing-spread-share';
  * Progress in one exercise from its playings, oldest first. Trends take only playings like the newest: tempo within 3
  * %, the same technique, and for levels the same pad, sticks and device, all noted.
  */
-export function exerciseProgress(
-  plays: readonly ExercisePlay[],
-  now: { readonly discomfort: boolean; readonly daysAgo: (day: string) => number },
-): ExerciseProgress {
+export function exerciseProgress(plays: readonly ExercisePlay[], now: Now): ExerciseProgress {
   const newest = plays.at(-1);
   const likes = plays.map(({ conditions }) => likeness(conditions, newest!.conditions));
   const figures = comparedFigures.map((figure): FigureProgress => {
@@ -81,7 +84,6 @@ export function exerciseProgress(
       leftOut: measured.length - values.length,
     };
   });
-  const takes = plays.flatMap(({ take }) => (take === null ? [] : [take]));
   return {
     plays: plays.length,
     days: new Set(plays.map(({ day }) => day)).size,
@@ -96,7 +98,25 @@ export function exerciseProgress(
       .filter((one, i, all) => all.findIndex(({ takeId }) => takeId === one.takeId) === i)
       .toSorted((a, b) => b.score - a.score)
       .slice(0, mostCleanest),
-    cleanestTempo: cleanestTempo(takes),
-    next: nextTempo(takes, { ...now, triedBpm: plays.findLast(({ bpm }) => bpm !== null)?.bpm ?? null }),
+    cleanestTempo: cleanestTempo(takesOf(plays)),
+    next: nextOfPlays(plays, now),
   };
 }
+
+/**
+ * The tempo to try next for an exercise from its playings, oldest first. Those of the last weeks are enough where one of
+ * them has a score (`hasFreshTake`).
+ */
+export function nextOfPlays(plays: readonly ExercisePlay[], now: Now): Reason {
+  const triedBpm = plays.findLast(({ bpm }) => bpm !== null)?.bpm ?? null;
+  return nextTempo(takesOf(plays), { ...now, triedBpm });
+}
+
+/** Whether a playing with a score is so new that no older one is asked about the next tempo. */
+export const hasFreshTake = (plays: readonly ExercisePlay[], { daysAgo }: Pick<Now, 'daysAgo'>): boolean =>
+  takesOf(plays)
+    .slice(-1)
+    .some(({ day }) => daysAgo(day) <= freshDays);
+
+const takesOf = (plays: readonly ExercisePlay[]): PastTake[] =>
+  plays.flatMap(({ take }) => (take === null ? [] : [take]));

@@ -1,8 +1,9 @@
 import type { Reason } from '../result/take-result.ts';
+import type { AssignmentTake } from './assignment-words.ts';
 import type { PeriodsCompared } from './periods-compared.ts';
 import type { WeakLine } from './weakest-lines.ts';
 
-/** A sheet that was handed out, and what was played to it, oldest first. Texts are untrusted. */
+/** A sheet that was handed out, and the takes with its exercises, oldest first. Texts are untrusted. */
 interface LessonAssignment {
   readonly assignment: {
     readonly title: string;
@@ -11,7 +12,7 @@ interface LessonAssignment {
     readonly dueDay: string | null;
     readonly doneAt: number | null;
   };
-  readonly plays: readonly { readonly day: string; readonly score: number | null }[];
+  readonly plays: readonly AssignmentTake[];
 }
 
 /** A day's practice, as recorded and as written down. */
@@ -38,8 +39,8 @@ export interface Lesson {
   /** Exercises played since then, with what changed against the twelve weeks before; all verdicts hold together. */
   readonly exercises: readonly {
     readonly exercise: { readonly label: string };
-    /** The tempo to try next; null where it isn't asked for, on the page of everybody. */
-    readonly next: Reason | null;
+    /** The tempo to try next. */
+    readonly next: Reason;
     readonly compared: PeriodsCompared;
   }[];
   readonly remarks: readonly {

@@ -141,10 +141,9 @@ ${said}${needed.length === 0 ? '' : `<ul class="note">${needed.join('')}</ul>`}
 
 function nextPart({ exercises, discomfortDays }: Lesson): string {
   if (exercises.length === 0 || discomfortDays.length > 0) return '';
-  const items = exercises.flatMap(({ exercise, next }) =>
-    next === null
-      ? []
-      : [`<li><strong>${outsideText(exercise.label, 80)}:</strong> ${escapeHtml(sentence(next))}</li>`],
+  const items = exercises.map(
+    ({ exercise, next }) =>
+      `<li><strong>${outsideText(exercise.label, 80)}:</strong> ${escapeHtml(sentence(next))}</li>`,
   );
   return `<section id="next"><h2>Next tempo</h2><ul>${items.join('')}</ul></section>`;
 }

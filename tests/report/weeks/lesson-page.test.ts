@@ -20,7 +20,7 @@ const lesson: Lesson = {
         dueDay: '2026-03-15',
         doneAt: null,
       },
-      plays: [{ day: '2026-03-12', score: 81 }],
+      plays: [{ day: '2026-03-12', score: 81, tempo: 'asked', bpm: 92 }],
     },
   ],
   days: [
@@ -101,4 +101,27 @@ it('has a row for every player on the page of all', () => {
   expect(html.match(/<tr><th scope="row">/g)).toHaveLength(2);
   expect(html).not.toContain(nasty);
   expect(html).toContain('2 takes on 1 day, 23 minutes');
+});
+
+it("names each player's next tempos on the page of all, and none where discomfort was noted", () => {
+  const like = { exercise: 'a', bpm: 100, technique: null, pad: null, sticks: null, device: null };
+  const exercises: Lesson['exercises'] = ['One', 'Two', 'Three', 'Four', nasty, 'Six'].map((label) => ({
+    exercise: { label },
+    next: { code: 'tempo-up', facts: { bpm: 100, fromBpm: 104, toBpm: 106 } },
+    compared: { changes: [], like, leftOut: 0 },
+  }));
+  const html = (changes: Partial<Lesson>) =>
+    lessonsPage(
+      {
+        since: '2026-03-09',
+        today: '2026-03-16',
+        lessons: [{ player: 'Mirelle', lesson: { ...lesson, ...changes } }],
+      },
+      parts,
+    ).replaceAll(/<\/?bdi>/g, '');
+  expect(html({ exercises })).toContain('<p>Four: up to 104–106 BPM</p><p>and 2 more on the player');
+  expect(html({ exercises })).not.toContain('Six');
+  const hurts = html({ exercises, discomfortDays: ['2026-03-13'] });
+  expect(hurts).not.toContain('104–106');
+  expect(hurts).toContain('<td data-name="next tempo">none while discomfort is noted</td>');
 });
