@@ -5,7 +5,7 @@ import type { HeardClick, Stroke } from '../onsets/stroke.ts';
 import { partOfWork, type WorkTold } from '../signal/work-told.ts';
 import { afterSilence } from './after-silence.ts';
 import type { Alignment, ReferenceKind } from './alignment.ts';
-import { clickFits, clickPhase } from './click-phase.ts';
+import { clickFits, clickGoesAlong, clickPhase } from './click-phase.ts';
 import { doubtOf } from './doubt.ts';
 import { findPath } from './find-path.ts';
 import { gradeRuns } from './grade-runs.ts';
@@ -110,8 +110,15 @@ export const alignTake = (
   });
   const others = otherStrokes({ runs, settled, main, times });
   const laid = laySegments({ pieces: gradeRuns(runs, main), runs, settled, others, main, slots, times });
+  const toClick =
+    click !== null &&
+    clickFits(click, laid.segments) &&
+    clickGoesAlong(
+      click,
+      laid.matches.map(({ stroke }) => times[stroke]!),
+    );
   const alignment: Alignment = {
-    reference: click !== null && clickFits(click, laid.segments) ? clicked : unclicked,
+    reference: toClick ? clicked : unclicked,
     segments: laid.segments,
     matches: laid.matches.map((match) => ({ ...match, stroke: pads[match.stroke]! })),
     missed: laid.missed,

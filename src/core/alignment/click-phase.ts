@@ -1,6 +1,6 @@
 import type { HeardClick } from '../onsets/stroke.ts';
 import type { Segment } from './alignment.ts';
-import { periodNear, placeAmong } from './click-places.ts';
+import { periodNear, placeAmong, soundsAt } from './click-places.ts';
 import type { MainSlots } from './main-slots.ts';
 
 /** Clicks per beat that a metronome is set to. */
@@ -37,6 +37,10 @@ export const clickFits = (click: HeardClick, segments: readonly Segment[]): bool
   const fitting = graded.filter(({ period, origin }) => clicksOnBeat(click, period, origin, 0.02) !== null);
   return fitting.length > 0 && fitting.length >= graded.length / 2;
 };
+
+/** Whether a click sounds at half of a take's strokes (s) or more; with one that only counts in, it was played alone. */
+export const clickGoesAlong = (click: HeardClick, times: readonly number[]): boolean =>
+  2 * times.filter((time) => soundsAt(click, time)).length >= times.length;
 
 /**
  * Price (nats, against a start at any phase) of a run that begins with this stroke on this slot, by where the

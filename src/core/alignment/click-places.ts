@@ -40,6 +40,18 @@ export const timeOfPlace = (click: HeardClick, place: number): number => {
   return times[low]! + (place - low) * (times[low + 1]! - times[low]!);
 };
 
+/** After its last click a beat stands for this many clicks more, before its first one for as many less. */
+const standsFor = 0.9;
+
+/**
+ * Whether a click may be sounding at a time: not where it is known to be silent before its first or after its last.
+ *
+ * @example soundsAt({ times: [1, 2], period: 1, levelDb: 0, silent: { before: true, after: true } }, 3) // false
+ */
+export const soundsAt = ({ times, period, silent }: HeardClick, time: number): boolean =>
+  !(silent?.before && time < times[0]! - standsFor * period) &&
+  !(silent?.after && time > times.at(-1)! + standsFor * period);
+
 /** Intervals on either side of a time that tell a changing click's tempo there. */
 const reach = 3;
 

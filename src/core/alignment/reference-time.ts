@@ -5,7 +5,7 @@ import { median } from '../stats/median.ts';
 import type { Alignment, ReferenceKind, Segment } from './alignment.ts';
 import { circularMedian } from './circular-median.ts';
 import { clicksOnBeat } from './click-phase.ts';
-import { placeAmong, timeOfPlace } from './click-places.ts';
+import { placeAmong, soundsAt, timeOfPlace } from './click-places.ts';
 
 interface ReferenceQuestion {
   readonly alignment: Alignment;
@@ -50,8 +50,8 @@ const onClicks = (
 };
 
 /**
- * When the click itself asked for each match's stroke, s, in the order of `alignment.matches`; null for grace notes
- * and for segments that don't lie on a click. A segment's phase is taken to the nearest partial, so that a run
+ * When the click itself asked for each match's stroke, s, in the order of `alignment.matches`; null for grace notes,
+ * for segments that don't lie on a click, and where the click is silent. A segment's phase is taken to the nearest partial, so that a run
  * that slipped by a partial is held against that partial.
  *
  * @example clickTimes({ alignment, slots, strokes, sheet, click: null }) // null for every match
@@ -61,7 +61,7 @@ const clickTimes = (question: ReferenceQuestion): (number | null)[] => {
   const due: (number | null)[] = alignment.matches.map(() => null);
   if (click === null || !isClick(alignment.reference)) return due;
   alignment.segments.forEach((segment, index) => {
-    const played = strokesOf(question, index);
+    const played = strokesOf(question, index).filter(({ time }) => soundsAt(click, time));
     const grid = onClicks(question, click, segment, played);
     if (grid === null) return;
     for (const { match, beat, time } of played) {
@@ -138,7 +138,8 @@ export const partialsOffClick = (question: ReferenceQuestion): (number | null)[]
   const { alignment, click } = question;
   return alignment.segments.map((segment, index) => {
     if (click === null || !isClick(alignment.reference)) return null;
-    const grid = onClicks(question, click, segment, strokesOf(question, index));
+    const played = strokesOf(question, index).filter(({ time }) => soundsAt(click, time));
+    const grid = onClicks(question, click, segment, played);
     if (grid === null || grid.ratio > 1) return null;
     const beats = grid.place / grid.ratio;
     return Math.round(((beats - Math.round(beats)) * grid.ratio) / grid.partial) + 0;

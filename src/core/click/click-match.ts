@@ -45,7 +45,7 @@ export function matchClick(source: Source, sound: Float32Array, time: number, re
 }
 
 /** Windows in which a click may be seen before a stroke covers it, s. */
-const clearWindows = [matchSeconds, 0.0035, 0.002] as const;
+export const clearWindows = [matchSeconds, 0.0035, 0.002] as const;
 
 /**
  * Least share of a click's power that is left when it is taken off what is `heard` (`matchSeconds` at `rate` Hz), over

@@ -31,6 +31,7 @@ import { gapWarnings, type RecordingGap, strokesOutsideGaps, withUnheard } from 
 import { risingAlignment } from './rising-alignment.ts';
 import { segmentList } from './segment-list.ts';
 import { silencesOf } from './silences-of.ts';
+import { silentClickWarnings } from './silent-click-warnings.ts';
 import { slotColumns } from './slot-columns.ts';
 import { strokeColumns } from './stroke-columns.ts';
 import { takeWarnings } from './take-warnings.ts';
@@ -111,6 +112,7 @@ export function gradeHearing(
     ...warningsNotFound(options.warnings ?? [], found ?? []),
     ...gapWarnings(gaps, sampleRate, alignment.unheard),
     ...clickWarnings,
+    ...silentClickWarnings(click, performance.strokes),
   ];
   const lines = sheet.lines.map(({ beats: _, ...line }) => line);
   const segments = segmentList(alignment, strokes);

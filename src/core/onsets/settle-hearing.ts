@@ -1,4 +1,5 @@
 import { type FoundClicks, findClicks } from '../click/find-clicks.ts';
+import { silentBeyond } from '../click/silent-beyond.ts';
 import { withoutClicks } from '../click/without-clicks.ts';
 import { bandLayout } from '../signal/band-layout.ts';
 import type { Source } from '../signal/source.ts';
@@ -49,6 +50,7 @@ function hearBesideClicks(
   const click: HeardClick = {
     times: clicks.times,
     period: clicks.grid.period,
+    silent: silentBeyond(source, clicks),
     levelDb: Math.max(...clicks.voices.map(({ sound }) => peakDb(sound))),
   };
   return { sounds: sounds.sort((a, b) => a.time - b.time), noiseFloorDb, click };

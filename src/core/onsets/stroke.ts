@@ -1,3 +1,4 @@
+import type { SilentBeyond } from '../click/silent-beyond.ts';
 import type { Timbre } from './timbre.ts';
 
 /** What a found sound is taken for; only `pad` sounds are strokes of the take. */
@@ -39,6 +40,8 @@ export interface HeardClick {
   /** Seconds between clicks, fitted over all of them; of a click that changes its tempo the median. */
   readonly period: number;
   readonly levelDb: number;
+  /** Whether it is known to be silent before its first click and after its last; else it may sound under strokes there. */
+  readonly silent?: SilentBeyond;
   /** Only where the tool played it: standard error of the delay that its times were corrected by, s. */
   readonly played?: { readonly delaySe: number };
 }

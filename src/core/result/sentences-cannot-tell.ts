@@ -18,7 +18,7 @@ export const cannotTellSentences: SentenceTable = {
   'measure-left-out': (f) =>
     `"${measureName(textOf(f, 'measure'))}" isn't part of the score${f.line === undefined ? '' : ` for line ${f.line}`}.`,
   'no-click': () =>
-    'Whether you play ahead of a click or behind it: no click was found in the recording. Record once with the click played from a speaker.',
+    'Whether you play ahead of a click or behind it: no click was heard while you played. Record once with the click played from a speaker.',
   'no-click-no-tempo-asked': () =>
     'Whether you hold a given tempo, or play ahead of a click or behind it: no click was found and no tempo asked for. Write a tempo into the sheet, or record once with the click played from a speaker.',
   'hands-not-told': () =>

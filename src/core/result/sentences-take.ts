@@ -36,6 +36,8 @@ export const takeSentences: SentenceTable = {
     'Ahead or behind the click is not told: the delay of this output was not measured, or it is a wireless one. Measure the delay before the next take, or let a loudspeaker sound the click so that it is in the recording.',
   'click-delay-changed': (f) =>
     `The click in the recording lies ${Math.abs(numberOf(f, 'differenceMs')).toFixed(0)} ms from where the measured delay puts it, so the delay is no longer right. Strokes are held against the click as it was heard. Measure the delay again.`,
+  'click-in-part': (f) =>
+    `The click is heard from ${takeTime(numberOf(f, 'from'))} to ${takeTime(numberOf(f, 'to'))} only, and ${numberOf(f, 'alone')} of ${numberOf(f, 'strokes')} strokes were played without it. ${2 * numberOf(f, 'alone') > numberOf(f, 'strokes') ? "So the take isn't held against it." : 'Strokes are held against it where it is heard.'}`,
   'recording-cut-short': (f) =>
     `The recording ended by itself at ${takeTime(numberOf(f, 'at'))}: the microphone or the sound was taken away. What was played until then was graded.`,
   'recording-fell-behind': (f) =>

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { alignTake } from '../../../src/core/alignment/align-take.ts';
-import { dueTimes, partialsOffClick } from '../../../src/core/alignment/reference-time.ts';
+import { dueTimes, partialsOffClick, referenceOf } from '../../../src/core/alignment/reference-time.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
 import { describeOutside } from '../../outside.ts';
 import { line, padStrokes, type SimulatedTake, sheetOf, simulateTake } from './simulated-take.ts';
@@ -46,6 +46,37 @@ describe('dueTimes', () => {
       alignment.matches.map(({ slot }) => slots[slot]!.grace),
     );
     expect(times.filter((time) => time === null)).toHaveLength(8);
+  });
+});
+
+describe('a click that stops', () => {
+  const take = simulateTake({ sheet, seed: 4, jitter: 0.02, click: true });
+  const { period } = take.click!;
+  const stopsAt = (clicks: number) => {
+    const click = {
+      ...take.click!,
+      times: take.click!.times.slice(0, clicks),
+      silent: { before: true, after: true },
+    };
+    const alignment = alignTake({ ...take, click });
+    return { click, reference: referenceOf({ ...take, click, alignment }) };
+  };
+
+  it('is held against strokes to the end of its last beat', () => {
+    const { click, reference } = stopsAt(take.click!.times.length - 4);
+    const times = 'asynchrony' in reference ? [...reference.asynchrony.keys()] : [];
+    const played = times.map((stroke) => take.strokes[stroke]!.time);
+    expect(Math.max(...played)).toBeLessThan(click.times.at(-1)! + 0.9 * period);
+    expect(Math.max(...played)).toBeGreaterThan(click.times.at(-1)!);
+  });
+
+  it('that only counts in is no reference', () => {
+    expect(stopsAt(5).reference).toEqual({ kind: 'asked-tempo' });
+  });
+
+  it('may go on under the strokes where nothing is known of it', () => {
+    const click = { ...take.click!, times: take.click!.times.slice(0, 5) };
+    expect(alignTake({ ...take, click }).reference).toBe('heard-click');
   });
 });
 
