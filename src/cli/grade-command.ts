@@ -14,7 +14,7 @@ import { inLibrary } from './library/with-library.ts';
 import { lineOptions } from './line-options.ts';
 import { openPlayed } from './open-played.ts';
 import { checkOutputPaths, type FileOutputs } from './output-paths.ts';
-import { progressLine } from './progress-line.ts';
+import { progressLine, toldOpening } from './progress-line.ts';
 import { riseOptions } from './rise-options.ts';
 import { printable } from './text-layout.ts';
 import { textSummary } from './text-summary.ts';
@@ -133,8 +133,9 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
         ? undefined
         : (await import('./chosen-model.ts')).chosenModel(options.model, sheet.lines);
 
-    const played = await openPlayed(take, options.keys === undefined ? null : keysOf(options.keys));
     const progress = progressLine(process.stderr, () => performance.now());
+    const keys = options.keys === undefined ? null : keysOf(options.keys);
+    const played = await toldOpening(progress, (told) => openPlayed(take, keys, told));
     try {
       const { source, name } = played;
       const result = played.grade(sheet, {

@@ -24,11 +24,15 @@ export interface Played {
  * Opens a recording, or the notes that an electronic pad sent (a Standard MIDI File), `keys` of them or all. Rejects
  * with an unreadable-input fault.
  */
-export async function openPlayed(path: string, keys: readonly number[] | null = null): Promise<Played> {
+export async function openPlayed(
+  path: string,
+  keys: readonly number[] | null = null,
+  told?: (share: number) => void,
+): Promise<Played> {
   if (path !== '-' && beginsLikeMidi(path)) return openNotes(path, keys);
   if (keys !== null)
     throw new CommandFault('usage', '--keys chooses notes of a MIDI file, and this is none. Leave it out.');
-  const recording = await openTake(path);
+  const recording = await openTake(path, told);
   const { name, source, notes, gaps } = recording;
   const found = notes.map(({ code, facts }): Reason => ({ code, facts: { ...facts } }));
   return {

@@ -1,4 +1,4 @@
-import type { WorkTold } from '../core/signal/work-told.ts';
+import type { WorkPhase } from '../core/signal/work-told.ts';
 
 /** What the line is written to: a terminal's width is known, that of a file or a pipe isn't. */
 interface ProgressTarget {
@@ -8,12 +8,17 @@ interface ProgressTarget {
 
 /** A line on how far a long piece of work has come. */
 interface ProgressLine {
-  readonly tell: WorkTold;
+  readonly tell: (phase: WorkPhase | 'decoding', share: number) => void;
   /** Takes the line away, so that what is written next stands alone. */
   end(): void;
 }
 
-const words = { listening: 'Listening', laying: 'Laying strokes on the exercise', measuring: 'Measuring' };
+const words = {
+  decoding: 'Reading the recording',
+  listening: 'Listening',
+  laying: 'Laying strokes on the exercise',
+  measuring: 'Measuring',
+};
 /** Work done sooner than this needs no telling, ms; the line is written again after this long, ms. */
 const patienceMs = 1000;
 const againMs = 200;
@@ -65,4 +70,19 @@ export function statusLine(target: ProgressTarget, nowMs: () => number): StatusL
 export function progressLine(target: ProgressTarget, nowMs: () => number): ProgressLine {
   const { show, end } = statusLine(target, nowMs);
   return { tell: (phase, share) => show(() => `${words[phase]} ${Math.round(100 * share)} %`), end };
+}
+
+/**
+ * What opens a recording, its decoding told on the line, which is taken away when it can't be opened.
+ *
+ * @example const recording = await toldOpening(line, (told) => openTake('take.m4a', told));
+ */
+export function toldOpening<Opened>(
+  { tell, end }: ProgressLine,
+  open: (told: (share: number) => void) => Promise<Opened>,
+): Promise<Opened> {
+  return open((share) => tell('decoding', share)).catch((error: unknown) => {
+    end();
+    throw error;
+  });
 }

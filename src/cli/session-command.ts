@@ -16,7 +16,7 @@ import { type CommandOutput, toProcess } from './command-output.ts';
 import { exitCodes } from './exit-codes.ts';
 import { openTake } from './open-take.ts';
 import { checkOutputPaths } from './output-paths.ts';
-import { progressLine } from './progress-line.ts';
+import { progressLine, toldOpening } from './progress-line.ts';
 import { sessionSummary } from './session-summary.ts';
 import { writeOutputs } from './write-outputs.ts';
 
@@ -98,7 +98,8 @@ export function sessionCommand(output: CommandOutput = toProcess): Command {
       ]);
       const rubric = await chosenRubric(options.rubric);
       const sheet = askedSheet({ sheet: options.sheet! });
-      const recording = await openTake(named);
+      const progress = progressLine(process.stderr, () => performance.now());
+      const recording = await toldOpening(progress, (told) => openTake(named, told));
       try {
         const { source, name, notes, gaps } = recording;
         const warnings = [
@@ -106,9 +107,15 @@ export function sessionCommand(output: CommandOutput = toProcess): Command {
           ...gapWarnings(gaps, source.sampleRate),
         ];
         const sha256 = recording.sha256();
-        const { tell, end } = progressLine(process.stderr, () => performance.now());
-        const result = gradeSession(source, sheet, { name, sha256, rubric, discomfort, warnings, tell });
-        end();
+        const result = gradeSession(source, sheet, {
+          name,
+          sha256,
+          rubric,
+          discomfort,
+          warnings,
+          tell: progress.tell,
+        });
+        progress.end();
         if (result.takes.length === 0) process.exitCode = exitCodes.notGradable;
         const document = `${JSON.stringify(result)}\n`;
         if (jsonPath === '-') output.stdout(document);

@@ -3,7 +3,7 @@ import { hearStrokes } from '../core/onsets/hear-strokes.ts';
 import type { Hearing, Stroke } from '../core/onsets/stroke.ts';
 import { type CommandOutput, toProcess } from './command-output.ts';
 import { openTake } from './open-take.ts';
-import { progressLine } from './progress-line.ts';
+import { progressLine, toldOpening } from './progress-line.ts';
 
 interface Options {
   readonly all?: boolean;
@@ -66,9 +66,9 @@ export function strokesCommand(output: CommandOutput = toProcess): Command {
     .addHelpText('after', help)
     .configureOutput({ writeOut: output.stdout, writeErr: output.stderr })
     .action(async (take: string, { all = false, json }: Options) => {
-      const recording = await openTake(take);
+      const progress = progressLine(process.stderr, () => performance.now());
+      const recording = await toldOpening(progress, (told) => openTake(take, told));
       try {
-        const progress = progressLine(process.stderr, () => performance.now());
         const hearing = hearStrokes(recording.source, progress.tell);
         progress.end();
         const sounds = all ? hearing.sounds : hearing.sounds.filter(isPad);

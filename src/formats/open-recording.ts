@@ -5,6 +5,7 @@ import { isatty } from 'node:tty';
 import { aacByPackage } from './aac-by-package.ts';
 import { alacByPackage } from './alac-by-package.ts';
 import type { Bytes } from './bytes.ts';
+import type { DecodingMeans } from './coded/open-coded.ts';
 import { fileBytes } from './file-bytes.ts';
 import { type OpenSound, openSound } from './open-sound.ts';
 import type { RecordingFault } from './recording-fault.ts';
@@ -28,7 +29,7 @@ const hashBlockBytes = 1024 * 1024;
 
 /**
  * Opens a recording by its path; `-` is standard input. A wave file is read as it is needed; what comes through a pipe
- * is held in memory. Never rejects for what a user can get wrong; `recordingFaultSentence` puts a fault into words.
+ * is held in memory. `told` hears how far decoding has come. Never rejects for what a user can get wrong; `recordingFaultSentence` puts a fault into words.
  *
  * @example
  * const recording = await openRecording('take.wav');
@@ -36,7 +37,10 @@ const hashBlockBytes = 1024 * 1024;
  * recording.source.read(0, 0, 1024);
  * recording.close();
  */
-export async function openRecording(path: string): Promise<RecordingOutcome> {
+export async function openRecording(
+  path: string,
+  { told }: Pick<DecodingMeans, 'told'> = {},
+): Promise<RecordingOutcome> {
   const name = path === '-' ? 'standard input' : basename(path);
   const failed = (fault: RecordingFault): RecordingOutcome => ({ ok: false, name, fault });
   if (path === '-' && isatty(standardInput)) return failed({ code: 'nothing-piped', facts: {} });
@@ -55,6 +59,7 @@ export async function openRecording(path: string): Promise<RecordingOutcome> {
           name,
           status.isFile() ? fileBytes(descriptor) : spool(descriptor, beginsLikeSound),
           close,
+          told,
         );
     if (!opened.ok) close();
     return opened;
@@ -66,8 +71,18 @@ export async function openRecording(path: string): Promise<RecordingOutcome> {
   }
 }
 
-async function readRecording(name: string, bytes: Bytes, closeFile: () => void): Promise<RecordingOutcome> {
-  const opened = await openSound(bytes, { makeScratch: scratchFile, aac: aacByPackage, alac: alacByPackage });
+async function readRecording(
+  name: string,
+  bytes: Bytes,
+  closeFile: () => void,
+  told: DecodingMeans['told'],
+): Promise<RecordingOutcome> {
+  const opened = await openSound(bytes, {
+    makeScratch: scratchFile,
+    aac: aacByPackage,
+    alac: alacByPackage,
+    ...(told ? { told } : {}),
+  });
   if (!opened.ok) return { ...opened, name };
   let hash: string | undefined;
   const sha256 = (): string => {

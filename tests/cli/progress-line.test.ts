@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { progressLine } from '../../src/cli/progress-line.ts';
+import { progressLine, toldOpening } from '../../src/cli/progress-line.ts';
 
 function listened(isTTY: boolean) {
   const written: string[] = [];
@@ -41,5 +41,16 @@ describe('progressLine', () => {
     line.tell('listening', 0.5);
     line.end();
     expect(written).toEqual([]);
+  });
+
+  it('tells how far a recording is decoded, and goes when it can\'t be', async () => {
+    const { written, line, at } = listened(true);
+    at(1500);
+    const opening = toldOpening(line, async (told) => {
+      told(0.25);
+      throw new Error('cut off');
+    });
+    await expect(opening).rejects.toThrow('cut off');
+    expect(written).toEqual(['\r\u001b[2KReading the recording 25 %', '\r\u001b[2K']);
   });
 });

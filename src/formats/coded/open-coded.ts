@@ -10,7 +10,7 @@ import { decoders, type MakeDecoder } from './decoders.ts';
 import { flacTrack } from './flac-track.ts';
 import type { LostStretch } from './join-sound.ts';
 import { mp3Track } from './mp3-track.ts';
-import { type SoundTrack, soundTrack } from './sound-track.ts';
+import { type Packet, type SoundTrack, soundTrack } from './sound-track.ts';
 import { sturdyDecoder } from './sturdy-decoder.ts';
 
 export interface OpenCoded {
@@ -27,6 +27,8 @@ export interface DecodingMeans extends Room {
   /** How AAC and Apple Lossless are decoded here; each resolves to null where it can't be. */
   readonly aac?: () => Promise<MakeDecoder | null>;
   readonly alac?: () => Promise<MakeDecoder | null>;
+  /** Hears how much of the sound is decoded, 0 … 1. */
+  readonly told?: (share: number) => void;
 }
 
 export type CodedOutcome = OpenCoded | { readonly ok: false; readonly fault: CodedFault };
@@ -43,10 +45,11 @@ const leastMissing = 0.25;
  * silence and among the gaps. Rejects only with what the scratch file throws.
  */
 export async function openCoded(
-  bytes: Bytes,
+  file: Bytes,
   kind: RecordingKind,
   means: DecodingMeans,
 ): Promise<CodedOutcome> {
+  const bytes = followed(file);
   const track = await trackOf(bytes, kind).catch(() => undefined);
   if (track === undefined) return fault({ code: 'coded-unreadable', facts: { kind } });
   if (track === null) return fault({ code: 'no-sound-track', facts: { kind } });
@@ -55,7 +58,7 @@ export async function openCoded(
     if (refusal !== null) return fault(refusal);
     const make = await (isBrought(track.codec) ? means[track.codec] : decoders[track.codec])?.();
     if (make === undefined || make === null) return fault(withoutDecoder(track.codec));
-    return await decoded(track, make, kind, means);
+    return await decoded(track, make, bytes, kind, means);
   } finally {
     track.close();
   }
@@ -85,8 +88,9 @@ const withoutDecoder = (codec: string): CodedFault =>
 async function decoded(
   track: SoundTrack,
   make: MakeDecoder,
+  bytes: FollowedBytes,
   kind: RecordingKind,
-  room: Room,
+  { told, ...room }: DecodingMeans,
 ): Promise<CodedOutcome> {
   const { channels, sampleRate, statedSeconds } = track;
   const writer = soundWriter({ ...room, expected: (statedSeconds ?? 0) * sampleRate * channels });
@@ -94,7 +98,7 @@ async function decoded(
     const decoder = await sturdyDecoder(make, track).catch(() => null);
     if (decoder === null) return fault({ code: 'coded-unreadable', facts: { kind } });
     try {
-      const { lost } = await decodeTrack(track.packets(), decoder, writer);
+      const { lost } = await decodeTrack(toldOf(track, bytes, told), decoder, writer);
       const source = writer.end();
       const silent = lost.reduce((sum, { frames }) => sum + frames, 0);
       if (source === null || silent > mostLost * source.length) {
@@ -113,6 +117,40 @@ async function decoded(
     if (error instanceof TooMuchSound) return fault({ code: 'too-long', facts: {} });
     throw error;
   }
+}
+
+/** The packets, telling how far they have come: in time, or in the file where it doesn't say how long it is. */
+async function* toldOf(
+  { packets, statedSeconds }: SoundTrack,
+  bytes: FollowedBytes,
+  told: DecodingMeans['told'],
+): AsyncGenerator<Packet> {
+  let furthest = 0;
+  for await (const packet of packets()) {
+    const { timestamp } = packet;
+    const share =
+      statedSeconds && timestamp !== null ? timestamp / statedSeconds : bytes.place() / bytes.length;
+    furthest = Math.min(1, Math.max(furthest, share));
+    told?.(furthest);
+    yield packet;
+  }
+}
+
+interface FollowedBytes extends Bytes {
+  /** Where the last reading ended. */
+  place(): number;
+}
+
+function followed({ length, read }: Bytes): FollowedBytes {
+  let place = 0;
+  return {
+    length,
+    read(from, to, room) {
+      place = to;
+      return read(from, to, room);
+    },
+    place: () => place,
+  };
 }
 
 const fault = (found: CodedFault): CodedOutcome => ({ ok: false, fault: found });

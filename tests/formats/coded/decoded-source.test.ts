@@ -45,6 +45,22 @@ describe('soundWriter', () => {
     writer.close();
   });
 
+  it('goes to the file at once with what is expected to be too much for the memory', async () => {
+    let files = 0;
+    const makeScratch = () => {
+      files++;
+      return scratchFile();
+    };
+    const writer = await written({ makeScratch, inMemory: 20_000, expected: 20_001 }, [1, 32_768]);
+    expect(files).toBe(1);
+    const source = writer.end()!;
+    expect([...source.read(0, 32_766, 32_770)]).toEqual([32_766, 32_767, 32_768, 0]);
+    writer.close();
+    (await written({ makeScratch, inMemory: 20_000, expected: 20_000 }, [1])).close();
+    (await written({ inMemory: 20_000, expected: 20_001 }, [1])).close();
+    expect(files).toBe(1);
+  });
+
   it('leaves no name in the temporary folder', async () => {
     const names = () => readdirSync(tmpdir()).filter((name) => /^evenhand-[-\w]{36}\.tmp$/.test(name));
     const before = names();

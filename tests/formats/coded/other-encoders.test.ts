@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { gradeCommand } from '../../../src/cli/grade-command.ts';
 import type { TakeResult } from '../../../src/core/result/take-result.ts';
+import { mean } from '../../../src/core/stats/mean.ts';
 import { memoryBytes } from '../../../src/formats/memory-bytes.ts';
 import { openRecording } from '../../../src/formats/open-recording.ts';
 import { openSound } from '../../../src/formats/open-sound.ts';
@@ -45,6 +46,18 @@ describeProgram('ffmpeg', 'takes in files of other encoders', (ffmpeg) => {
     const path = join(folder, form.file);
     beforeAll(() => void encoded(ffmpeg, folder, form, shortTake));
     afterAll(() => rmSync(folder, { recursive: true }));
+
+    it('tells how far decoding has come, never back, to its end', async () => {
+      const shares: number[] = [];
+      const recording = await openRecording(path, { told: (share) => shares.push(share) });
+      if (!recording.ok) throw new Error(JSON.stringify(recording.fault));
+      recording.close();
+      // Plain samples that can be read at any place aren't decoded beforehand.
+      if (/^PCM in (CAF|AIFF)$/.test(form.name)) return expect(shares).toEqual([]);
+      expect(shares.at(-1)).toBeGreaterThan(0.85);
+      if (form.name === 'AAC in M4A') expect(mean(shares)).toBeCloseTo(0.5, 1);
+      expect(shares.every((share, i) => i === 0 || share >= shares[i - 1]!)).toBe(true);
+    });
 
     it('decodes to what ffmpeg makes of it, without what its encoder added', async () => {
       const recording = await openedFile(path);
