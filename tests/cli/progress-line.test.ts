@@ -43,7 +43,7 @@ describe('progressLine', () => {
     expect(written).toEqual([]);
   });
 
-  it('tells how far a recording is decoded, and goes when it can\'t be', async () => {
+  it("tells how far a recording is decoded, and goes when it can't be", async () => {
     const { written, line, at } = listened(true);
     at(1500);
     const opening = toldOpening(line, async (told) => {
