@@ -11,9 +11,11 @@ import { syncFolder } from '../written-for-good.ts';
 import { areStillKept, isThere } from './back-up-library.ts';
 import { type KeptRecording, openKeptTables, snapshotTables } from './kept-tables.ts';
 import { tablesName } from './places.ts';
+import { hashOfFile } from './store-recording.ts';
 import { tarEnd, tarHeader, tarPadding } from './tar-archive.ts';
 
-export const archiveFormat = { format: 'evenhand-library', version: 1 } as const;
+/** Version 1 had no hash of the tables. */
+export const archiveFormat = { format: 'evenhand-library', version: 2 } as const;
 
 interface Archived {
   readonly takes: number;
@@ -24,8 +26,8 @@ interface Archived {
 }
 
 /**
- * Writes a whole library as one archive (tar, POSIX.1-1988), block by block, while it may be in use: `library.json`,
- * the tables as of one moment, and every recording they name. At `to` stands what was there before or the whole
+ * Writes a whole library as one archive (tar, POSIX.1-1988), block by block, while it may be in use: `library.json`
+ * with the SHA-256 of the tables, the tables as of one moment, and every recording they name. At `to` stands what was there before or the whole
  * archive. Throws `LibraryFault` or the system's fault.
  *
  * @example await archiveLibrary(library, 'everything.library.tar')
@@ -61,11 +63,14 @@ async function writeArchive(libraryFolder: string, snapshot: string, to: string)
   const file = await open(to, 'w');
   const lacking: KeptRecording[] = [];
   try {
+    const tablesSha256 = await hashOfFile(createReadStream(snapshot));
     const about = Buffer.from(
-      `${JSON.stringify({ ...archiveFormat, takes, writtenBy: programVersion }, null, 2)}\n`,
+      `${JSON.stringify({ ...archiveFormat, takes, tablesSha256, writtenBy: programVersion }, null, 2)}\n`,
     );
     await add(file, 'library.json', about.length, one(about));
-    await add(file, tablesName, await sizeOf(snapshot), createReadStream(snapshot));
+    const written = await add(file, tablesName, await sizeOf(snapshot), createReadStream(snapshot));
+    if (written !== tablesSha256)
+      throw new LibraryFault('library-failed', { reason: `${tablesName} changed while it was read` });
     for (const recording of recordings) {
       const { hash, bytes } = recording;
       const path = audioFile(libraryFolder, hash);

@@ -8,6 +8,7 @@ import { libraryFaultOf } from '../library-fault-of.ts';
 import { archivedName, archiveFormat } from './archive-library.ts';
 import type { LibrarySource } from './library-source.ts';
 import { clearLeftOvers, tablesName } from './places.ts';
+import { hashOfFile } from './store-recording.ts';
 import { type TarEntry, tarEntries } from './tar-archive.ts';
 
 /** `library.json` is a few lines. */
@@ -22,12 +23,14 @@ export async function withArchive<T>(
   folder: string,
   work: (source: LibrarySource) => Promise<T>,
 ): Promise<T> {
-  const entries = await readEntries(path);
+  const { entries, tablesSha256 } = await readContents(path);
   const tables = join(folder, `.${randomUUID()}.arriving`);
   try {
     await mkdir(folder, { recursive: true });
     await clearLeftOvers(folder);
     await writeFile(tables, blocksOf(path, entries.get(tablesName)!), { flag: 'wx' });
+    if (tablesSha256 !== null && (await hashOfFile(createReadStream(tables))) !== tablesSha256)
+      throw unreadable(path, 'its tables are not those that were written into it');
     return await work({
       path,
       tables,
@@ -43,7 +46,15 @@ export async function withArchive<T>(
   }
 }
 
-async function readEntries(path: string): Promise<ReadonlyMap<string, TarEntry>> {
+interface Contents {
+  readonly entries: ReadonlyMap<string, TarEntry>;
+  /** Null in archives of version 1, which said none. */
+  readonly tablesSha256: string | null;
+}
+
+const unreadable = (path: string, reason: string) => new LibraryFault('archive-unreadable', { path, reason });
+
+async function readContents(path: string): Promise<Contents> {
   try {
     const file = await open(path);
     try {
@@ -53,18 +64,20 @@ async function readEntries(path: string): Promise<ReadonlyMap<string, TarEntry>>
         throw new Error('it holds no library');
       const text = Buffer.alloc(about.size);
       await file.read(text, 0, about.size, about.from);
-      const { format, version } = JSON.parse(text.toString()) as { format?: unknown; version?: unknown };
+      const { format, version, tablesSha256 } = JSON.parse(text.toString()) as Record<string, unknown>;
       if (format !== archiveFormat.format || typeof version !== 'number')
         throw new Error('it holds no library');
       if (version > archiveFormat.version)
         throw new LibraryFault('library-is-newer', { version, known: archiveFormat.version });
-      return entries;
+      if (typeof tablesSha256 === 'string') return { entries, tablesSha256 };
+      if (version > 1) throw new Error('it does not say what its tables are');
+      return { entries, tablesSha256: null };
     } finally {
       await file.close();
     }
   } catch (error) {
     if (error instanceof LibraryFault) throw error;
-    throw new LibraryFault('archive-unreadable', { path, reason: (error as Error).message });
+    throw unreadable(path, (error as Error).message);
   }
 }
 

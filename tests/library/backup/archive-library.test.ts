@@ -1,12 +1,24 @@
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { open } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { archiveLibrary } from '../../../src/library/backup/archive-library.ts';
 import { withArchive } from '../../../src/library/backup/archive-source.ts';
 import { restoreLibrary } from '../../../src/library/backup/restore-library.ts';
+import { tarEnd, tarEntries, tarHeader, tarPadding } from '../../../src/library/backup/tar-archive.ts';
 import { everything, fill, inFolders, opened } from './filled-library.ts';
+
+/** Where the files of an archive lie. */
+async function entriesOf(file: string) {
+  const handle = await open(file);
+  try {
+    return await tarEntries(handle);
+  } finally {
+    await handle.close();
+  }
+}
 
 const taken = (file: string, folder: string) =>
   withArchive(file, folder, (source) => restoreLibrary(source, folder));
@@ -77,5 +89,69 @@ describe('an archive of a library', () => {
         expect((await everything(library)).take).toEqual([]);
         expect(await library.audio.list()).toEqual([]);
       });
+    }));
+
+  it('says the SHA-256 of its tables (FIPS 180-4), as another program finds it', () =>
+    inFolders(async (folder) => {
+      const file = join(folder, 'all.tar');
+      await opened(join(folder, 'own'), async (library) => {
+        await fill(library, 1);
+        await archiveLibrary(library, file);
+      });
+      const about = JSON.parse(execFileSync('tar', ['-xOf', file, 'library.json'], { encoding: 'utf8' }));
+      execFileSync('tar', ['-xf', file, '-C', folder, 'takes.sqlite']);
+      const found = execFileSync('sha256sum', [join(folder, 'takes.sqlite')], { encoding: 'utf8' });
+      expect(about).toMatchObject({ version: 2, tablesSha256: found.slice(0, 64) });
+    }));
+
+  it('with a single bit of its tables turned is refused in one sentence, wherever the bit is', () =>
+    inFolders(async (folder) => {
+      const [place, file] = [join(folder, 'place'), join(folder, 'all.tar')];
+      await opened(join(folder, 'own'), async (library) => {
+        await fill(library, 2);
+        await archiveLibrary(library, file);
+      });
+      const whole = readFileSync(file);
+      const { from, size } = (await entriesOf(file)).get('takes.sqlite')!;
+      for (let i = 0; i < 40; i++) {
+        const bytes = Buffer.from(whole);
+        bytes[from + Math.floor((i / 40) * size) + i]! ^= 1 << (i % 8);
+        writeFileSync(file, bytes);
+        await expect(taken(file, place)).rejects.toMatchObject({
+          code: 'archive-unreadable',
+          facts: { reason: 'its tables are not those that were written into it' },
+        });
+      }
+      writeFileSync(file, whole);
+      expect(await taken(file, place)).toMatchObject({ takes: 2 });
+    }));
+
+  it('of the first version, which said no hash, comes in; a later one without it does not', () =>
+    inFolders(async (folder) => {
+      const file = join(folder, 'all.tar');
+      await opened(join(folder, 'own'), async (library) => {
+        await fill(library, 2);
+        await archiveLibrary(library, file);
+      });
+      const whole = readFileSync(file);
+      const files = [...(await entriesOf(file)).values()].filter(({ name }) => name !== 'library.json');
+      const without = (version: number) => {
+        const about = Buffer.from(JSON.stringify({ format: 'evenhand-library', version, takes: 2 }));
+        const parts = [{ name: 'library.json', bytes: about }].concat(
+          files.map(({ name, from, size }) => ({ name, bytes: whole.subarray(from, from + size) })),
+        );
+        return Buffer.concat([
+          ...parts.flatMap(({ name, bytes }) => [
+            tarHeader(name, bytes.length, 0),
+            bytes,
+            tarPadding(bytes.length),
+          ]),
+          tarEnd(),
+        ]);
+      };
+      writeFileSync(file, without(2));
+      await expect(taken(file, join(folder, 'second'))).rejects.toMatchObject({ code: 'archive-unreadable' });
+      writeFileSync(file, without(1));
+      expect(await taken(file, join(folder, 'first'))).toMatchObject({ takes: 2, recordings: 2 });
     }));
 });
