@@ -88,7 +88,8 @@ else {
   });
   const body = `\`npx tsx tests/bench/fuzz-parsers.ts ${count} ${seed}\`: one to three random changes of bits, bytes, pieces and lengths in a
 good file. A crash is anything thrown but the parser's own fault. Sheets that were still usable were also laid out,
-written and read again; archives were taken into a library. Limits for one file: ${limits.seconds} s of processor and ${limits.mebibytes} MiB for the
+written and read again; archives were taken into a library. What is taken in of take files and archives is held against
+what was written: damage in it that nobody notices counts as a crash. Limits for one file: ${limits.seconds} s of processor and ${limits.mebibytes} MiB for the
 whole process, of which some 140 are Node and the program before it reads anything.
 
 ${markdownTable(['parser', 'good files', 'damaged', 'still usable', 'crashes', 'slowest, ms of processor', 'process, MiB'], damaged)}

@@ -8,6 +8,7 @@ import { sha256Hex } from '../../src/library/sha256-hex.ts';
 import { readTakeFile } from '../../src/library/take-file/read-take-file.ts';
 import { browserThere } from './chromium.ts';
 import { libraryInBrowser, wav } from './library-in-browser.ts';
+import { scrolledTo } from './scrolled-to.ts';
 
 describe.skipIf(!browserThere('the library in the browser'))('the library in the browser', () => {
   const { myTakes, add, exported, privateFiles, folder } = libraryInBrowser();
@@ -47,9 +48,7 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
     const pinned = page.locator('.remarks li').filter({ hasText: 'Left waits here' });
     await pinned.getByRole('button', { name: `Play from ${chosen}` }).click();
     await expect.poll(() => report.locator('#listen-place').textContent()).toMatch(/^0:(19|20)/);
-    await page.reload();
-    await pinned.waitFor();
-
+    await scrolledTo(page.getByRole('button', { name: /^Export$/ }));
     const file = await exported(page, /^Export$/);
     expect(file).toMatch(/mirelle-week-7-the-accent-walks\.take\.zip$/);
     const read = await readTakeFile(new Uint8Array(readFileSync(file)));
