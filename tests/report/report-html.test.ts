@@ -200,4 +200,11 @@ describe('reportHtml of a take without a grade', () => {
     expect(html).not.toMatch(/<figure|<table|<script|All together/);
     expect(html).toContain('no medical advice');
   });
+
+  it('says that marks are full where the hands can\u2019t be told, and what hollow ones stand for where they can', () => {
+    const words = (hands: TakeResult['hands']) => reportHtml({ ...exampleResult(), hands }, parts);
+    expect(words('not-told')).toContain('all marks are full');
+    expect(words('not-told')).not.toContain('hollow ones the left');
+    expect(words('as-written')).toContain('hollow ones the left');
+  });
 });

@@ -18,10 +18,16 @@ export function pictures(result: TakeResult, images: ReportImages): string {
   const open = charts.filter(({ draw }) => draw(result, plainLook) === null);
   if (figures.length === 0) return '';
   return `<section id="pictures"><h2>Pictures</h2>
-<p class="note">Triangles are accents, circles taps; full marks are the right hand, hollow ones the left.</p>
+<p class="note">Triangles are accents, circles taps; ${handMarks(result)}.</p>
 <p class="note" id="stroke-hint" hidden>Point at a stroke, tap it, or use the arrow keys on a picture: it is marked in every picture.</p>
 <div class="pictures">${figures.join('')}</div>${unanswered(open)}</section>`;
 }
+
+/** What full and hollow marks stand for. */
+const handMarks = ({ hands }: TakeResult): string =>
+  hands === 'not-told'
+    ? "hands can't be told in this take, so all marks are full"
+    : 'full marks are the right hand, hollow ones the left';
 
 function unanswered(charts: readonly { readonly question: string; readonly needs: string }[]): string {
   if (charts.length === 0) return '';
