@@ -85,6 +85,7 @@ export function gradeHearing(
     gathered,
   } = options;
   const { sampleRate } = source;
+  const duration = source.length / sampleRate;
   const slots = layOut(sheet);
   const shape = gathered
     ? envelopeOfPeaks(source, envelopeSlices, gathered.peaks)
@@ -95,7 +96,7 @@ export function gradeHearing(
   const silences = silencesOf(options.playedClick);
   const question = { slots, sheet, strokes, click, silences };
   const perform = (laid: Alignment) =>
-    performanceOf({ ...question, alignment: withUnheard(laid, question, gaps, sampleRate) });
+    performanceOf({ ...question, alignment: withUnheard(laid, question, gaps, sampleRate, duration) });
   const written = perform(countedAlignment(question, risingAlignment(question, options.tell), perform));
   const evidence = handsBySound(written, strokes);
   const performance = withHeardHands(written, evidence, perform);
@@ -124,7 +125,7 @@ export function gradeHearing(
       sha256,
       sampleRate,
       channels: source.channels,
-      duration: source.length / sampleRate,
+      duration,
       noiseFloorDb: hearing.noiseFloorDb,
       envelope: shape,
       ...(found === null ? {} : { check: found }),
@@ -149,6 +150,8 @@ export function gradeHearing(
   const measures = refuseSpoiled([...measured, handRatioGap(measured, performance.hands)], findings);
   const scored = scoreTake({ measures, lines, strokes: performance.strokes.length, rubric });
   const scores = scored.state === 'scored' ? scored.scores : null;
+  const told = takeWarnings({ sheet, slots, alignment, segments });
+  const farOff = told.find(({ code }) => code === 'tempo-far-off');
   const tempos = new Set(lines.map((line) => line.bpm));
   const bpm = tempos.size === 1 ? (lines[0]?.bpm ?? null) : null;
   const breaking = breakingPoints({ performance, lines, slots: described.slots, rubric, findings });
@@ -164,11 +167,12 @@ export function gradeHearing(
       rubric,
       scores,
       bpm,
+      played: (farOff?.facts.played as number | undefined) ?? null,
       discomfort,
       turns: spoilt.has('turned-accents') ? [] : turnedAccentsFound(performance),
       breaking,
     }),
-    warnings: [...warnings, ...takeWarnings({ sheet, slots, alignment, segments })],
+    warnings: [...warnings, ...told],
     cannotTell: cannotTell({
       measures,
       lines,

@@ -20,6 +20,12 @@ const edgeSeconds = 0.012;
 /** A stroke due so near a gap may have been played inside it, as a share of its partial. Our judgement. */
 const lateShare = 0.3;
 
+/** What lies before a recording's first frame and behind its last, as stretches in which nothing could be heard. */
+const beyondEnds = (duration: number): Stretch[] => [
+  { from: Number.NEGATIVE_INFINITY, to: 0 },
+  { from: duration, to: Number.POSITIVE_INFINITY },
+];
+
 const stretches = (gaps: readonly RecordingGap[], sampleRate: number): Stretch[] =>
   gaps.map(({ at, frames }) => ({ from: at / sampleRate, to: (at + frames) / sampleRate }));
 
@@ -38,7 +44,8 @@ export function strokesOutsideGaps(
 
 /**
  * An alignment in which slots that were due inside a gap, or so near that they may have been played there, are unheard
- * instead of missed. Doing it twice changes nothing.
+ * instead of missed, and so are those due before the recording began or after it ended (`duration`, s; left out, it has no ends).
+ * Doing it twice changes nothing.
  *
  * @example withUnheard(alignment, { slots, strokes }, [{ at: 480000, frames: 4800 }], 48000).unheard // slots due from 10 to 10.1 s
  */
@@ -47,9 +54,11 @@ export function withUnheard(
   { slots, strokes }: { readonly slots: readonly Slot[]; readonly strokes: readonly Stroke[] },
   gaps: readonly RecordingGap[],
   sampleRate: number,
+  duration?: number,
 ): Alignment {
-  if (gaps.length === 0) return alignment;
-  const cut = stretches(gaps, sampleRate);
+  const ends = duration === undefined ? [] : beyondEnds(duration);
+  const cut = [...stretches(gaps, sampleRate), ...ends];
+  if (cut.length === 0) return alignment;
   const unheard = new Set(alignment.unheard);
   for (const { state, firstSlot, lastSlot, origin, period } of alignment.segments) {
     if (state !== 'graded') continue;
@@ -79,14 +88,15 @@ export function withUnheard(
   return { ...alignment, missed, unheard: [...unheard].sort((a, b) => a - b) };
 }
 
-/** What the reader must know of the gaps. */
+/** What the reader must know of the gaps, or of an end of the recording that cuts the exercise. */
 export function gapWarnings(
   gaps: readonly RecordingGap[],
   sampleRate: number,
   unheard: readonly number[] = [],
 ): Reason[] {
   const cut = stretches(gaps, sampleRate);
-  if (cut.length === 0) return [];
+  if (cut.length === 0)
+    return unheard.length === 0 ? [] : [{ code: 'cut-inside-exercise', facts: { unheard: unheard.length } }];
   const seconds = cut.reduce((sum, { from, to }) => sum + to - from, 0);
   const facts = { gaps: cut.length, from: cut[0]!.from, seconds, unheard: unheard.length };
   return [{ code: 'gaps-in-recording', facts }];

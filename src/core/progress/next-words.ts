@@ -20,6 +20,8 @@ export function nextWords({ code, facts }: Reason): string {
       return `down to ${whole(toBpm)} BPM`;
     case 'tempo-after-rest':
       return `${whole(bpm)} BPM after a rest, in shorter takes`;
+    case 'tempo-settle-first':
+      return 'none before it is clear which one was meant';
     case 'tempo-waits-for-discomfort':
       return 'none while discomfort is noted';
     default:

@@ -116,6 +116,8 @@ export const adviceSentences: SentenceTable = {
     `Secure at ${atBpm(f)} on two different days: go up ${f.toBpm === undefined ? 'by 4 to 6 BPM' : `to ${plain(f, 'fromBpm', 0)}–${plain(f, 'toBpm', 0)} BPM`}.`,
   'tempo-needs-second-day': (f) =>
     `Secure at ${atBpm(f)}. Play it like this on another day; if it is secure then too, go up ${f.toBpm === undefined ? 'by 4 to 6 BPM' : `to ${plain(f, 'fromBpm', 0)}–${plain(f, 'toBpm', 0)} BPM`}.`,
+  'tempo-settle-first': (f) =>
+    `Settle the tempo first: asked for were ${plain(f, 'bpm', 0)} BPM, played were ${plain(f, 'played', 0)}. Grade again with the one you meant, or play it again at the one asked for.`,
   'tempo-stay': (f) =>
     `Stay at ${atBpm(f)} until this is secure: ${dimensionName(textOf(f, 'dimension')).toLowerCase()}. Clean strokes at a held tempo are worth more than speed.`,
   'tempo-under-break': (f) =>

@@ -32,6 +32,8 @@ export const takeSentences: SentenceTable = {
     'Levels are what an electronic pad sent, decibels under velocity 127. Pads turn strokes into velocities each in its own way, so they compare with takes of this pad and its setting alone, and never with a recording.',
   'gaps-in-recording': (f) =>
     `Sound was lost while recording: ${numberOf(f, 'gaps') === 1 ? 'a gap' : `${numberOf(f, 'gaps')} gaps, the first`} at ${takeTime(numberOf(f, 'from'))}, ${lost(numberOf(f, 'seconds'))} in all. ${numberOf(f, 'unheard') === 0 ? 'No stroke was due there.' : `${counted(numberOf(f, 'unheard'), 'stroke was', 'strokes were')} due there and not counted as missed.`}`,
+  'cut-inside-exercise': (f) =>
+    `The recording begins or ends inside the exercise: ${counted(numberOf(f, 'unheard'), 'stroke was', 'strokes were')} due outside it and not counted as missed.`,
   'click-delay-unknown': () =>
     'Ahead or behind the click is not told: the delay of this output was not measured, or it is a wireless one. Measure the delay before the next take, or let a loudspeaker sound the click so that it is in the recording.',
   'click-delay-changed': (f) =>

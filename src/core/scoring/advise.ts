@@ -54,6 +54,8 @@ export function advise(
     readonly scores: Scores | null;
     /** The tempo of the take; null when its lines have several. */
     readonly bpm: number | null;
+    /** The tempo that was played, where it is far off the one asked for. */
+    readonly played?: number | null;
     readonly discomfort?: boolean;
     readonly cleanOnAnotherDay?: boolean;
     /** Of exercises whose tempo rises. */

@@ -32,6 +32,7 @@ export function isTempoAdvice(code: string): boolean {
 export function tempoAdvice({
   scores,
   bpm,
+  played = null,
   discomfort = false,
   cleanOnAnotherDay = false,
   fading = false,
@@ -39,6 +40,8 @@ export function tempoAdvice({
   readonly scores: DimensionScores | null;
   /** The tempo of the take; null when its lines have several. */
   readonly bpm: number | null;
+  /** The tempo that was played, where it is far off. */
+  readonly played?: number | null;
   readonly discomfort?: boolean;
   readonly cleanOnAnotherDay?: boolean;
   /** The end of the take gave way against its start: that asks for rest, whatever the scores. */
@@ -47,6 +50,8 @@ export function tempoAdvice({
   if (discomfort) return { code: 'tempo-waits-for-discomfort', facts: {} };
   if (!scores) return null;
   if (fading) return { code: 'tempo-after-rest', facts: bpm === null ? {} : { bpm } };
+  // Neither tempo is one to stay at or to leave before it is known which of them was meant.
+  if (played !== null && bpm !== null) return { code: 'tempo-settle-first', facts: { bpm, played } };
   const at: Record<string, number> = bpm === null ? {} : { bpm };
   const score = (id: string) => scores.dimensions.find((d) => d.id === id)?.score.score ?? 100;
   const short = scores.dimensions.filter((d) => d.score.score < secureScore);

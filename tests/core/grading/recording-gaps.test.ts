@@ -30,6 +30,23 @@ describe('withUnheard', () => {
   });
 });
 
+describe('a recording that begins or ends inside the exercise', () => {
+  it('has the slots that were due outside it unheard, not missed', () => {
+    // Slot 7 is missed; it was due at 5 + 7/3 s.
+    const ended = withUnheard(alignment, { slots, strokes }, [], 1000, 7.3);
+    expect(ended).toMatchObject({ missed: [], unheard: [7] });
+    expect(withUnheard(alignment, { slots, strokes }, [], 1000, 12)).toMatchObject({
+      missed: [7],
+      unheard: [],
+    });
+    const later = strokes.map((stroke) => ({ ...stroke, time: stroke.time - 7.35 }));
+    const segments = alignment.segments.map((segment) => ({ ...segment, origin: segment.origin - 7.35 }));
+    const begun = withUnheard({ ...alignment, segments }, { slots, strokes: later }, [], 1000, 12);
+    expect(begun).toMatchObject({ missed: [], unheard: [7] });
+    expect(gapWarnings([], 1000, [7])).toEqual([{ code: 'cut-inside-exercise', facts: { unheard: 1 } }]);
+  });
+});
+
 describe('strokesOutsideGaps', () => {
   it("drops what a gap's edges make", () => {
     const strokes = [0.98, 0.995, 1.05, 1.105, 1.12].map((time) => padStroke(time));

@@ -135,4 +135,12 @@ describe('isTempoAdvice', () => {
     ];
     expect(codes.filter(isTempoAdvice)).toEqual(['tempo-up', 'tempo-stay', 'tempo-waits-for-discomfort']);
   });
+
+  it('asks which tempo was meant where another one was played, and lets discomfort and fading go first', () => {
+    const far = { scores: scores({ tempo: 52 }), bpm: 140, played: 70 };
+    expect(tempoAdvice(far)).toEqual({ code: 'tempo-settle-first', facts: { bpm: 140, played: 70 } });
+    expect(tempoAdvice({ ...far, discomfort: true })?.code).toBe('tempo-waits-for-discomfort');
+    expect(tempoAdvice({ ...far, fading: true })?.code).toBe('tempo-after-rest');
+    expect(tempoAdvice({ ...far, played: null })?.code).toBe('tempo-stay');
+  });
 });

@@ -35,7 +35,7 @@ export function TakeRow({ take, chosen, choose }: Props) {
           onChange={({ currentTarget }) => choose(currentTarget.checked)}
         />
         <span class="unseen">
-          Choose {played}, {dayInWords(day)}
+          Choose {played}, {dayInWords(day)}, {timeInWords(recordedAt)}
         </span>
       </label>
       <a href={`#/takes/${id}`}>
