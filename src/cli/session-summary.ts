@@ -2,6 +2,7 @@ import { takeTime } from '../core/result/figures.ts';
 import { scoreWords } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
 import { shownScore, wordOfScore } from '../core/scoring/score-curve.ts';
+import { lineName } from '../core/session/line-name.ts';
 import type { LineOfSession, SessionResult } from '../core/session/session-result.ts';
 import { careLine, hanging, printable, textStyles, wrapped } from './text-layout.ts';
 
@@ -9,7 +10,7 @@ const times = (n: number) => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times
 const shown = (score: number) => `${shownScore(score)} (${scoreWords[wordOfScore(score)]})`;
 
 function lineText({ line, plays, score, repeats, asked }: LineOfSession, session: SessionResult): string {
-  const label = printable(session.sheet.lines[line]!.label);
+  const label = printable(lineName(session.sheet.lines, line));
   if (plays.length === 0) return `${label}: not played.`;
   const worth = score === null ? 'too few strokes for a score' : `score ${shown(score)}`;
   const runs = plays.length === 1 ? '' : ` in ${plays.length} goes`;
@@ -33,7 +34,7 @@ export function sessionSummary(
 ): string {
   const styles = textStyles(color);
   const { takes, summary, sheet, recording, unrecognised } = session;
-  const label = (line: number) => printable(sheet.lines[line]!.label);
+  const label = (line: number) => printable(lineName(sheet.lines, line));
   const takeRows = takes.map(({ line, repeats, from, to, result }) => {
     const score = result.scores?.overall.score;
     const worth =

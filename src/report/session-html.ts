@@ -3,6 +3,7 @@ import { scoreWords } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
 import { shownScore, wordOfScore } from '../core/scoring/score-curve.ts';
 import { lineCourses } from '../core/session/line-course.ts';
+import { lineName } from '../core/session/line-name.ts';
 import type { LineOfSession, SessionResult, SessionTake } from '../core/session/session-result.ts';
 import { escapeHtml, outsideText } from './escape-html.ts';
 import { pageHead } from './page-head.ts';
@@ -41,7 +42,7 @@ export function sessionHtml(
     ['Takes', `${takes.length}, each with a report of its own`],
     ...(summary.weakest === null
       ? []
-      : [['Weakest line', outsideText(sheet.lines[summary.weakest]!.label)] as [string, string]]),
+      : [['Weakest line', outsideText(lineName(sheet.lines, summary.weakest))] as [string, string]]),
   ];
   const foreign = unrecognised.map(({ from, to }) => `${clockTime(from)} to ${clockTime(to)}`);
   return `${pageHead({ title: title, kind: 'session', style, policy: securityPolicy(style, [], sha256) })}
@@ -68,7 +69,7 @@ function lineItem(
   session: SessionResult,
   reports: readonly string[],
 ): string {
-  const label = `<strong>${outsideText(session.sheet.lines[line]!.label, 80)}</strong>`;
+  const label = `<strong>${outsideText(lineName(session.sheet.lines, line), 80)}</strong>`;
   if (plays.length === 0) return `<li>${label}<span>Not played.</span></li>`;
   const goes = plays.length === 1 ? '' : ` in ${plays.length} goes`;
   const worth = score === null ? 'too few strokes for a score' : mark(score);
@@ -90,7 +91,7 @@ function mark(score: number): string {
 
 function takeTable({ takes, sheet }: SessionResult, reports: readonly string[]): string {
   const rows = takes.map((take, i) => {
-    const label = outsideText(sheet.lines[take.line]!.label, 60);
+    const label = outsideText(lineName(sheet.lines, take.line), 60);
     const overall = take.result.scores?.overall;
     const score =
       overall === undefined
