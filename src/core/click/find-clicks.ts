@@ -4,6 +4,7 @@ import { findBell } from './bell.ts';
 import { clearSeconds } from './clear-seconds.ts';
 import { type ClickGrid, fitGrid } from './click-grid.ts';
 import { leftOver, matchSeconds } from './click-match.ts';
+import { withoutOwnAttacks } from './click-own-attacks.ts';
 import { type Attack, clickSeeds, soundLead } from './click-seed.ts';
 import { learnClickSound, type Occurrence } from './click-sound-learned.ts';
 import { everyClick, follow, followAgain, type HeardAt, halfCovered, isEven } from './follow-clicks.ts';
@@ -75,10 +76,16 @@ function settle(
   );
   const startLength = Math.round(matchSeconds * source.sampleRate);
   const timeOf = (k: number) => grid.origin + k * grid.period;
-  const occurrence = (k: number): Occurrence => {
-    const start = timeOf(k);
-    return { start, clear: clearSeconds(start + soundLead, attacks, duration) };
-  };
+  const onset = (k: number) => timeOf(k) + soundLead;
+  const others = withoutOwnAttacks(
+    source,
+    Array.from({ length: last - first + 3 }, (_, i) => onset(first - 1 + i)),
+    attacks,
+  );
+  const occurrence = (k: number): Occurrence => ({
+    start: timeOf(k),
+    clear: clearSeconds(onset(k), others, duration),
+  });
   const learn = (places: readonly number[]) => learnClickSound(source, places.map(occurrence), length);
   const alone = (places: readonly number[]) =>
     places.some((k) => occurrence(k).clear * source.sampleRate >= length);
@@ -96,10 +103,14 @@ function settle(
   const voiceOf = (k: number) => (bell?.has(k) ? bell.sound : sound);
   let from = Math.min(first, bell?.first ?? first);
   let to = last;
-  // A click at either end may be half under a stroke: it belongs if most of it is there.
+  // A click at either end may be half under a stroke, or in what rings of one: it belongs if most of it is there.
+  const isOverRinging = (k: number) =>
+    timeOf(k) > 0 &&
+    timeOf(k) < duration - 0.02 &&
+    leftOver(steps(startOf(k)), steps(voiceOf(k)), source.sampleRate) < halfCovered;
   const next = (k: number, step: 1 | -1) =>
-    Array.from({ length: coveredReach }, (_, n) => k + (n + 1) * step).find((place) =>
-      isThere(place, voiceOf(place), halfCovered),
+    Array.from({ length: coveredReach }, (_, n) => k + (n + 1) * step).find(
+      (place) => isThere(place, voiceOf(place), halfCovered) || isOverRinging(place),
     );
   for (let k = next(from, -1); k !== undefined; k = next(from, -1)) from = k;
   for (let k = next(to, 1); k !== undefined; k = next(to, 1)) to = k;
@@ -125,4 +136,9 @@ function settle(
     times: onsets(() => true),
     voices,
   };
+}
+
+/** From sample to sample, where what is low, as drums ring, hardly counts. */
+function steps(samples: Float32Array): Float32Array {
+  return samples.map((x, i) => x - (samples[i - 1] ?? x));
 }
