@@ -31,6 +31,16 @@ const demo = JSON.parse(readFileSync(join(repository, 'reports/samples/demo.json
 /** Lines of the help that begin with the program's name. */
 const examplesIn = (help: string) => [...help.matchAll(/^ {2}(evenhand .+)$/gm)].map(([, line]) => line!);
 
+/** Keeps a second take, and gives the short name of the one that isn't the newest. */
+function oldestOfTwo(folder: string, kept: readonly string[]): string {
+  copyFileSync(sampleTakePath('accent-two'), join(folder, 'tuesday.wav'));
+  runProgram(['grade', 'tuesday.wav', ...kept], { folder });
+  const listed = runProgram(['takes', '--library', 'library'], { folder }).stdout;
+  const names = listed.match(/\b[0-9a-f]{8}\b/g)!;
+  expect(names).toHaveLength(2);
+  return names.at(-1)!;
+}
+
 describe('help', () => {
   it('lists every command, each with what it does', () => {
     expect(commands.length).toBeGreaterThanOrEqual(3);
@@ -54,11 +64,15 @@ describe('help', () => {
         writeFileSync(join(folder, sheet), 'tempo: 144\n>RLR >LRL ; times: 9\n');
       const kept = ['--sheet', 'week-7.sheet', '--player', 'Mirelle', '--library', 'library'];
       if (needLibrary.includes(name)) runProgram(['grade', 'monday.wav', ...kept], { folder });
+      const oldest = name === 'compare' ? oldestOfTwo(folder, kept) : '';
       const examples = examplesIn(stdout);
       expect(examples.length).toBeGreaterThan(0);
       for (const example of examples) {
         const [line = '', piped] = example.split(' < ');
-        const words = line.match(/"[^"]*"|\S+/g)!.map((word) => word.replaceAll('"', ''));
+        const words = line
+          .replace('3f0a91c2', oldest)
+          .match(/"[^"]*"|\S+/g)!
+          .map((word) => word.replaceAll('"', ''));
         const input = piped === undefined ? {} : { input: readFileSync(join(folder, piped)) };
         const ending = runProgram(
           [...words.slice(1), ...(needLibrary.includes(name) ? ['--library', 'library'] : [])],
