@@ -2,6 +2,7 @@ import { defineConfig } from 'vitest/config';
 
 /** A browser that plays and records in real time loses sound where others take the processor. */
 const inRealTime = [
+  'tests/browser/microphone-habits.test.ts',
   'tests/browser/page-recovery.test.ts',
   'tests/browser/page-reference.test.ts',
   'tests/browser/page-rising.test.ts',

@@ -98,9 +98,9 @@ export function assignmentsCommand(output: CommandOutput = toProcess): Command {
         const names = new Map((await listPeople(db)).map(({ id, name }) => [id, name]));
         const text = assignmentSheet(assignment, names.get(assignment.personId ?? '') ?? '');
         if (path === undefined) return output.stdout(text);
-        const fault = path === '' ? undefined : writeAtomically(path, text);
         if (path === '')
           throw new CommandFault('usage', '--output has an empty name behind it. Name a file.');
+        const fault = writeAtomically(path, text);
         if (fault !== undefined) throw new CommandFault('fault', outputFaultSentence(path, fault));
         output.stderr(`Sheet written to ${path}\n`);
       }),

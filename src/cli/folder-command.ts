@@ -20,6 +20,7 @@ import { clearLeftovers, readyReportFolder, writeIntoFolder } from './folder/rep
 import type { TakeJob } from './folder/take-job.ts';
 import { takesDone } from './folder/takes-done.ts';
 import { lineOptions } from './line-options.ts';
+import { numberOption } from './number-option.ts';
 import { checkOutputPaths } from './output-paths.ts';
 
 interface Options {
@@ -66,12 +67,7 @@ function onScreen(result: FolderResult): string {
 
 function workersFrom(typed: string | undefined): number {
   if (typed === undefined) return Math.min(8, availableParallelism());
-  const count = Number(typed);
-  if (Number.isInteger(count) && count >= 1 && count <= mostAtOnce) return count;
-  throw new CommandFault(
-    'usage',
-    `--at-once ${typed} is no whole number from 1 to ${mostAtOnce}. Choose one.`,
-  );
+  return numberOption('--at-once', typed, { least: 1, most: mostAtOnce, whole: true });
 }
 
 /**

@@ -71,6 +71,9 @@ async function takeFilter(db: LibraryDb, options: Partial<Options>): Promise<Tak
   };
 }
 
+/** Takes listed at once: a screen or two can be looked through, more is a file's business. Our judgement. */
+const mostListed = 200;
+
 /** `96` or `90..110`. */
 function tempos(typed: string | undefined): Pick<TakeFilter, 'fromBpm' | 'toBpm'> {
   if (typed === undefined) return {};
@@ -127,9 +130,7 @@ export function takesCommand(output: CommandOutput = toProcess): Command {
       const order = orders.find((one) => one === options.order);
       if (order === undefined)
         throw new CommandFault('usage', `--order ${options.order} is unknown. Choose ${orders.join(', ')}.`);
-      const limit = Number(options.limit);
-      if (!Number.isInteger(limit) || limit < 1 || limit > 200)
-        throw new CommandFault('usage', `--limit ${options.limit} can't be. Write a number from 1 to 200.`);
+      const limit = numberOption('--limit', options.limit, { least: 1, most: mostListed, whole: true });
       const filter = await takeFilter(db, options);
       const after = await pageAfter(db, options.after);
       const { takes, next } = await listTakes(db, { filter, order, limit, after });

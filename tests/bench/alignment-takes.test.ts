@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { slotF } from '../core/alignment/judge-alignment.ts';
+import { line, sheetOf } from '../core/alignment/made-sheet.ts';
 import { realities } from '../core/alignment/realities.ts';
-import { line, sheetOf } from '../core/alignment/simulated-take.ts';
 import { alignRendered } from './alignment-takes.ts';
 
 /** Neither those of the report nor those of the other tests. */

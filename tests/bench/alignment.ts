@@ -4,8 +4,8 @@
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { slotF } from '../core/alignment/judge-alignment.ts';
+import { line, sheetOf } from '../core/alignment/made-sheet.ts';
 import { realities } from '../core/alignment/realities.ts';
-import { line, sheetOf } from '../core/alignment/simulated-take.ts';
 import { type AlignedTake, alignRendered } from './alignment-takes.ts';
 import { figure, markdownTable } from './markdown-table.ts';
 

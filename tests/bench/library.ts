@@ -2,18 +2,15 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { CompiledQuery } from 'kysely';
-import type { TakeResult } from '../../src/core/result/take-result.ts';
 import { assignmentPlays } from '../../src/library/assignment-plays.ts';
 import { listAssignments, setAssignment } from '../../src/library/assignments.ts';
 import { filterChoices } from '../../src/library/filter-choices.ts';
 import { lessonOf, lessonsOf } from '../../src/library/lesson.ts';
-import type { LibraryDb } from '../../src/library/library.ts';
-import { comparedMeasures } from '../../src/library/line-figures.ts';
 import { listLinePlays } from '../../src/library/line-plays.ts';
 import { listSheets } from '../../src/library/list-sheets.ts';
 import { countTakes, listTakes, type TakeOrder } from '../../src/library/list-takes.ts';
 import { openFolderLibrary } from '../../src/library/open-folder-library.ts';
-import { addPerson, listPeople } from '../../src/library/people.ts';
+import { listPeople } from '../../src/library/people.ts';
 import { playedExercises } from '../../src/library/played-exercises.ts';
 import { exerciseCourse, nextTempoOf, playerProgress } from '../../src/library/player-progress.ts';
 import { practiceDays } from '../../src/library/practice.ts';
@@ -21,93 +18,10 @@ import { readTake } from '../../src/library/read-take.ts';
 import { restDueOf } from '../../src/library/rest-due-of.ts';
 import { storageUse } from '../../src/library/storage-use.ts';
 import type { TakeFilter } from '../../src/library/take-filter.ts';
-import { lineRows, resultRow, takeRow } from '../../src/library/take-rows.ts';
-import { exampleResult } from '../support/example-result.ts';
+import { asked, day, exerciseId, exercises, fillLibrary, hex, people, takes } from './large-library.ts';
 
 /** How long listings take in a large library; writes reports/library.md. */
-const takes = 100_000;
-const people = 40;
-const exercises = 300;
 const limitMs = 200;
-
-/** One of the exercises is the catalogue's, so that an assignment can ask for it. */
-const asked = 7;
-const exerciseId = (i: number) => (i === asked ? 'triplet-2-doubles' : `exercise-${i}`);
-const hex = (number: number, length: number) => (number * 2654435761 + 97).toString(16).padStart(length, '0');
-const day = (number: number) =>
-  new Date(Date.UTC(2016, 0, 1) + number * 86_400_000).toISOString().slice(0, 10);
-
-/** Takes as `keepTake` writes them, a thousand in a transaction: ten years of forty players. */
-async function fill(db: LibraryDb): Promise<void> {
-  for (let i = 0; i < people; i++)
-    await addPerson(db, { id: `person-${i}`, name: `Player ${i}`, role: 'student', note: '', createdAt: 0 });
-  const example = exampleResult();
-  // Of both lines every figure is kept, as of a take that was graded.
-  const measures: TakeResult['measures'] = [
-    ...example.measures,
-    ...comparedMeasures.flatMap((id, at) => {
-      const value = 1.23456 + at;
-      const outcome = {
-        state: 'measured' as const,
-        value,
-        low: value - 0.654321,
-        high: value + 1.34567,
-        strokes: 71,
-        pointsAt: [],
-      };
-      return [0, 1].map((line) => ({ id, unit: 'ms', scope: { line }, outcome }));
-    }),
-  ];
-  const { json, version, recordingFacts } = resultRow('', example, {});
-  for (let i = 0; i < exercises; i++) {
-    await db
-      .insertInto('exercise')
-      .values({ id: exerciseId(i), label: `Exercise ${i}`, notation: '>RLR' })
-      .execute();
-    const title = `Sheet ${i}`;
-    await db
-      .insertInto('sheet')
-      .values({ id: `sheet-${i}`, title, titleKey: title.toLowerCase(), text: '>RLR', lines: 2 })
-      .execute();
-  }
-  for (let from = 0; from < takes; from += 1000) {
-    await db.transaction().execute(async (transaction) => {
-      for (let i = from; i < from + 1000; i++) {
-        const id = hex(i, 32);
-        const lines = example.sheet.lines.map((line, place) => ({
-          ...line,
-          id: exerciseId((i * 7 + place * 13) % exercises),
-          bpm: 60 + (i % 12) * 8,
-        }));
-        const result = { ...example, measures, sheet: { title: '', lines } };
-        const played = {
-          result,
-          sheetText: '',
-          audio: null,
-          recordedAt: Date.UTC(2016, 0, 1) + i * 3_153_600,
-          day: day(Math.floor((i * 3_153_600) / 86_400_000)),
-          keptAt: 0,
-          personId: `person-${(i * 31 + Math.floor(i / exercises)) % people}`,
-          details: { technique: i % 3 === 0 ? 'wrist' : 'finger' },
-        };
-        const hash = hex(i, 64);
-        await transaction.insertInto('audio').values({ hash, bytes: 2_000_000, name: 'a.wav' }).execute();
-        const row = { ...takeRow(id, `sheet-${i % exercises}`, hash, played), score: (i * 37) % 100 };
-        await transaction.insertInto('take').values(row).execute();
-        await transaction.insertInto('takeLine').values(lineRows(row, result)).execute();
-        await transaction
-          .insertInto('takeResult')
-          .values({ takeId: id, version, json, recordingFacts })
-          .execute();
-        if (i % 50 === 0)
-          await transaction
-            .insertInto('takeTag')
-            .values({ takeId: id, tag: 'lesson', recordedAt: row.recordedAt })
-            .execute();
-      }
-    });
-  }
-}
 
 const assignment = {
   id: 'assignment-3',
@@ -137,7 +51,7 @@ const folder = mkdtempSync(join(tmpdir(), 'evenhand-bench-'));
 const library = await openFolderLibrary(folder);
 const { db } = library;
 try {
-  await fill(db);
+  await fillLibrary(db);
   const rows: string[] = [];
   let slowest = 0;
   const over: string[] = [];

@@ -3,137 +3,22 @@
  * `tsx tests/bench/power.ts [takes]` writes reports/power.md.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { layOut } from '../../src/core/exercise/lay-out.ts';
-import { parseSheet } from '../../src/core/exercise/parse-sheet.ts';
 import { measures } from '../../src/core/measures/index.ts';
-import type { MeasureResult, Scope } from '../../src/core/result/take-result.ts';
+import type { MeasureResult } from '../../src/core/result/take-result.ts';
 import { handRatioGap } from '../../src/core/scoring/hand-ratio-gap.ts';
 import { holm } from '../../src/core/stats/holm.ts';
 import { quantile } from '../../src/core/stats/quantile.ts';
-import { studentTCdf } from '../../src/core/stats/student-t-cdf.ts';
 import { studentTQuantile } from '../../src/core/stats/student-t-quantile.ts';
 import { players, simulatedPerformance, type Take } from '../core/measures/simulated-performance.ts';
 import { findingsOf, justSecure, tellingLine, tellingSheet, withoutFault } from './findings-of.ts';
-import { longRunSpread } from './long-run-spread.ts';
 import { figure, markdownTable } from './markdown-table.ts';
+import { faults, lengths } from './power-faults.ts';
+import { type Figure, levelSd, pOf, type Question, questions } from './power-questions.ts';
 
 const takes = Number(process.argv[2] ?? 300);
-const lengths = [2, 6, 20];
 const strokesOf = (repeats: number) => repeats * 24;
-const accentLevel = -18;
-const tapLevel = -30;
-const levelSd = 1.5;
 
-type Figure = { readonly value: number; readonly low: number; readonly high: number };
-
-/** Slots of the sheet that directly follow an accent. */
-const followers = new Map(
-  lengths.map((repeats) => {
-    const parsed = parseSheet(tellingSheet(repeats));
-    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
-    const slots = layOut(parsed.sheet);
-    return [repeats, new Set(slots.filter((_, i) => slots[i - 1]?.accent).map(({ index }) => index))];
-  }),
-);
-
-/** Degrees of freedom of each interval's method: blocks of six strokes, beats of a hand, half the strokes. */
-const habitDegrees = (strokes: number) => strokes / 6 - 1;
-const beatDegrees = (strokes: number) => strokes / 3 - 1;
-const halfOfThem = (strokes: number) => strokes / 2;
-const large = () => 1e6;
-
-interface Question {
-  readonly id: string;
-  readonly scope: Scope;
-  /** Value without a fault; a spread is judged by its logarithm. */
-  readonly truth: (player: string) => number;
-  readonly degrees: (strokes: number) => number;
-}
-
-const zero = () => 0;
-/** Everything a take is asked at once. */
-const questions: readonly Question[] = [
-  { id: 'hand-offset', scope: {}, truth: zero, degrees: habitDegrees },
-  ...[1, 2, 3].map((partial) => ({
-    id: 'placement',
-    scope: { partial },
-    truth: zero,
-    degrees: habitDegrees,
-  })),
-  ...(['before', 'on', 'after'] as const).map((place) => ({
-    id: 'accent-bend',
-    scope: { place },
-    truth: zero,
-    degrees: habitDegrees,
-  })),
-  { id: 'tempo-error', scope: {}, truth: zero, degrees: halfOfThem },
-  { id: 'tempo-change', scope: {}, truth: zero, degrees: halfOfThem },
-  { id: 'hand-ratio-gap', scope: {}, truth: zero, degrees: beatDegrees },
-  { id: 'accent-to-tap-ratio', scope: {}, truth: () => accentLevel - tapLevel, degrees: beatDegrees },
-  { id: 'timing-spread', scope: {}, truth: (player) => longRun.get(player)!, degrees: large },
-  { id: 'tap-spread', scope: {}, truth: () => levelSd, degrees: large },
-  { id: 'accent-spread', scope: {}, truth: () => levelSd, degrees: large },
-];
-const longRun = new Map(Object.entries(players).map(([name, player]) => [name, longRunSpread(player)]));
 const used = measures.filter(({ id }) => questions.some((one) => one.id === id));
-
-interface Fault {
-  readonly name: string;
-  readonly id: string;
-  readonly scope: Scope;
-  readonly unit: string;
-  /** What the measure shows of a fault of size 1. */
-  readonly shown: number;
-  readonly play: (size: number, repeats: number) => Partial<Take>;
-}
-
-const ms = 0.001;
-const faults: readonly Fault[] = [
-  {
-    name: 'left hand late against right',
-    id: 'hand-offset',
-    scope: {},
-    unit: 'ms',
-    shown: 1,
-    play: (size) => ({ habit: ({ hand }) => (hand === 'L' ? 0.5 : -0.5) * size * ms }),
-  },
-  {
-    name: 'one partial late',
-    id: 'placement',
-    scope: { partial: 2 },
-    unit: 'ms',
-    shown: 2 / 3,
-    play: (size) => ({ habit: ({ partial }) => (partial === 2 ? size * ms : 0) }),
-  },
-  {
-    name: 'strokes after an accent late',
-    id: 'accent-bend',
-    scope: { place: 'after' },
-    unit: 'ms',
-    shown: 1,
-    play: (size, repeats) => ({
-      habit: ({ index }) => (followers.get(repeats)!.has(index) ? size * ms : 0),
-    }),
-  },
-  {
-    name: 'end faster than start',
-    id: 'tempo-change',
-    scope: {},
-    unit: '%',
-    shown: 1,
-    play: (size) => ({ slowing: -size / 100 }),
-  },
-  {
-    name: "left hand's taps louder than the right's",
-    id: 'hand-ratio-gap',
-    scope: {},
-    unit: 'dB',
-    shown: 1,
-    play: (size) => ({
-      level: ({ accent, hand }) => (accent ? accentLevel : tapLevel + (hand === 'L' ? size / 2 : -size / 2)),
-    }),
-  },
-];
 
 function resultsOf(
   player: string,
@@ -158,16 +43,6 @@ function figureOf(
   const wanted = JSON.stringify(scope);
   const outcome = results.find((one) => one.id === id && JSON.stringify(one.scope) === wanted)?.outcome;
   return outcome?.state === 'measured' ? outcome : null;
-}
-
-/** Two-sided p of the truth, from the half of the interval that lies on its side. */
-function pOf(question: Question, { value, low, high }: Figure, player: string, strokes: number): number {
-  const truth = question.truth(player);
-  const by = truth > 0 && question.id.endsWith('spread') ? Math.log : (x: number) => x;
-  const half = truth > value ? by(high) - by(value) : by(value) - by(low);
-  const degrees = question.degrees(strokes);
-  const t = (Math.abs(by(value) - by(truth)) / half) * studentTQuantile(0.975, degrees);
-  return 2 * studentTCdf(-t, degrees);
 }
 
 const alpha = 0.05;

@@ -1,9 +1,10 @@
-import type { MeasureResult, Scope, TakeResult } from '../../src/core/result/take-result.ts';
+import type { TakeResult } from '../../src/core/result/take-result.ts';
 import { advise } from '../../src/core/scoring/advise.ts';
 import { cannotTell } from '../../src/core/scoring/cannot-tell.ts';
 import { handRatioGap } from '../../src/core/scoring/hand-ratio-gap.ts';
 import { steady } from '../../src/core/scoring/rubrics/steady.ts';
 import { scoreTake } from '../../src/core/scoring/score-take.ts';
+import { exampleMeasures } from './example-measures.ts';
 
 const lineA = '>RLR >LRL >RLR >LRL';
 const lineB = 'R>LR L>RL R>LR L>RL';
@@ -42,60 +43,6 @@ function exampleSlots() {
       }),
     ),
   );
-}
-
-function handSetMeasures(): MeasureResult[] {
-  const measured = (
-    id: string,
-    unit: string,
-    value: number,
-    low: number,
-    high: number,
-    scope: Scope = {},
-    pointsAt: number[] = [],
-    strokes = 71,
-  ): MeasureResult => ({
-    id,
-    unit,
-    scope,
-    outcome: { state: 'measured', value, low, high, strokes, pointsAt },
-  });
-  return [
-    measured('timing-spread', 'ms', 11.6, 9.8, 14.1, {}, [29, 52, 63]),
-    measured('timing-spread-share', '%', 5.8, 4.9, 7.1, {}, [29, 52, 63]),
-    measured('placement', 'ms', 9.4, 5.2, 13.6, {}, [2, 5, 8]),
-    measured('placement', 'ms', -2.1, -6.0, 1.8, { partial: 1 }, [], 24),
-    measured('placement', 'ms', -7.3, -11.2, -3.4, { partial: 2 }, [1, 4, 7], 23),
-    measured('placement', 'ms', 9.4, 5.2, 13.6, { partial: 3 }, [2, 5, 8], 24),
-    measured('placement-share', '%', 4.7, 2.6, 6.8, {}, [2, 5, 8]),
-    measured('accent-bend', 'ms', 3.9, 0.4, 7.4, {}),
-    measured('accent-bend', 'ms', 1.2, -2.4, 4.8, { place: 'before' }, [], 24),
-    measured('accent-bend', 'ms', -0.8, -4.1, 2.5, { place: 'on' }, [], 24),
-    measured('accent-bend', 'ms', -3.9, -7.4, -0.4, { place: 'after' }, [], 23),
-    measured('accent-bend-share', '%', 2.0, 0.2, 3.7),
-    measured('hand-offset', 'ms', 3.1, -0.9, 7.1),
-    measured('hand-offset-share', '%', 1.6, -0.5, 3.6),
-    measured('ioi-evenness', '%', 7.9, 6.7, 9.6),
-    measured('tempo-error', '%', 0.6, 0.1, 1.1),
-    measured('tempo-change', '%', 1.4, 0.3, 2.5),
-    measured('accent-to-tap-ratio', 'dB', 9.2, 8.4, 10.0),
-    measured('accent-to-tap-ratio', 'dB', 10.8, 9.7, 11.9, { hand: 'R' }, [], 36),
-    measured('accent-to-tap-ratio', 'dB', 7.6, 6.4, 8.8, { hand: 'L' }, [], 35),
-    measured('accent-to-tap-ratio', 'dB', 9.9, 8.8, 11.0, { line: 0 }, [], 36),
-    measured('accent-to-tap-ratio', 'dB', 8.5, 7.3, 9.7, { line: 1 }, [], 35),
-    measured('separation', 'probability', 0.985, 0.952, 0.996, {}, [22, 46]),
-    measured('tap-ceiling', '%', 21.3, 12.0, 34.9, {}, [10, 22, 34, 46, 58, 70]),
-    measured('tap-spread', 'dB', 2.4, 1.9, 3.2, {}, [10, 22, 46], 47),
-    measured('tap-spread', 'dB', 1.9, 1.4, 2.9, { hand: 'R' }, [], 24),
-    measured('tap-spread', 'dB', 2.8, 2.1, 4.1, { hand: 'L' }, [10, 22, 46], 23),
-    measured('accent-spread', 'dB', 1.3, 0.9, 2.0, {}, [], 24),
-    measured('accent-spread', 'dB', 1.1, 0.7, 2.1, { hand: 'R' }, [], 12),
-    measured('accent-spread', 'dB', 1.4, 0.9, 2.7, { hand: 'L' }, [], 12),
-    measured('missed', '%', 1.4, 0.2, 7.5, {}, [], 72),
-    measured('extra', '%', 1.4, 0.2, 7.5, {}, [18], 72),
-    measured('doubled', '%', 0, 0, 5.1, {}, [], 72),
-    measured('missed-and-extra', '%', 2.8, 0.8, 9.6, {}, [18], 72),
-  ];
 }
 
 /**
@@ -154,7 +101,7 @@ export function exampleResult(changes: Partial<TakeResult> = {}): TakeResult {
     line('accent-1-hand-to-hand', 'Accent on 1, hand-to-hand', lineA),
     line('accent-2-hand-to-hand', 'Accent on 2, hand-to-hand', lineB),
   ];
-  const handSet = handSetMeasures();
+  const handSet = exampleMeasures();
   const measures = [...handSet, handRatioGap(handSet, 'as-written')];
   const rubric = steady;
   const scored = scoreTake({ measures, lines, strokes: 71, rubric });

@@ -51,7 +51,10 @@ export function findRecordings(named: readonly string[], except?: string): Found
   for (const path of named) {
     const status = statSync(path, { throwIfNoEntry: false });
     if (status === undefined)
-      throw new CommandFault('unreadableInput', `There is no folder "${path}" here. Check its name.`);
+      throw new CommandFault(
+        'unreadableInput',
+        `There is no folder or recording "${path}" here. Check its name.`,
+      );
     const name = basename(resolve(path));
     if (!status.isDirectory()) add(path, name);
     else walk(path, named.length === 1 ? '' : `${name}/`);

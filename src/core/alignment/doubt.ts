@@ -37,7 +37,8 @@ export const doubtOf = (question: {
   const inside = alignment.matches.length + alignment.extra.length + alignment.doubled.length;
   const all = inside + alignment.outside.length;
   if (inside < leastInside * all) return { code: 'mostly-outside', facts: { inside, strokes: all } };
-  if (levels === null && !rhythmTells(main) && alignment.reference !== 'heard-click') {
+  const clicked = alignment.reference === 'heard-click' || alignment.reference === 'played-click';
+  if (levels === null && !rhythmTells(main) && !clicked) {
     return { code: 'phase-not-told', facts: { strokes: all } };
   }
   return null;

@@ -3,6 +3,8 @@ import type { DiscomfortNote } from '../../library/practice.ts';
 import { pageLibrary } from '../library/page-library.ts';
 import { dayInWords } from '../library/take-words.ts';
 import { useAttempt } from '../library/views/use-attempt.ts';
+import { DayField } from './day-field.tsx';
+import { WrittenList } from './written-list.tsx';
 
 interface Props {
   readonly person: string | null;
@@ -36,15 +38,7 @@ export function DiscomfortNotes({ person, today, notes, changed }: Props) {
           void attempt(pageLibrary().writeDiscomfort(note), done);
         }}
       >
-        <label class="field">
-          <span>Day of the note</span>
-          <input
-            type="date"
-            max={today}
-            value={day}
-            onChange={({ currentTarget }) => setDay(currentTarget.value)}
-          />
-        </label>
+        <DayField label="Day of the note" day={day} today={today} choose={setDay} />
         <label class="field">
           <span>What, where, since when</span>
           <input type="text" value={text} onInput={({ currentTarget }) => setText(currentTarget.value)} />
@@ -54,24 +48,14 @@ export function DiscomfortNotes({ person, today, notes, changed }: Props) {
       <p class="fault" role="status">
         {fault}
       </p>
-      {notes.length > 0 && (
-        <ul class="written-list">
-          {notes.toReversed().map((note) => (
-            <li key={note.id}>
-              <span>
-                {dayInWords(note.day)}: {note.text === '' ? 'noted without words' : note.text}
-              </span>
-              <button
-                type="button"
-                aria-label={`Delete the note of ${dayInWords(note.day)}`}
-                onClick={() => void attempt(pageLibrary().deleteDiscomfort(note.id), done)}
-              >
-                Delete
-              </button>
-            </li>
-          ))}
-        </ul>
-      )}
+      <WrittenList
+        entries={notes.toReversed().map(({ id, day: noted, text: words }) => ({
+          id,
+          words: `${dayInWords(noted)}: ${words === '' ? 'noted without words' : words}`,
+          called: `the note of ${dayInWords(noted)}`,
+        }))}
+        remove={(id) => void attempt(pageLibrary().deleteDiscomfort(id), done)}
+      />
     </section>
   );
 }

@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { PracticeEntry } from '../../library/practice.ts';
 import { pageLibrary } from '../library/page-library.ts';
-import { dayInWords } from '../library/take-words.ts';
+import { counted, dayInWords } from '../library/take-words.ts';
 import { useAttempt } from '../library/views/use-attempt.ts';
+import { DayField } from './day-field.tsx';
+import { WrittenList } from './written-list.tsx';
 
 interface Props {
   readonly person: string | null;
@@ -42,15 +44,7 @@ export function WrittenMinutes({ person, today, written, changed }: Props) {
           write();
         }}
       >
-        <label class="field">
-          <span>Day</span>
-          <input
-            type="date"
-            max={today}
-            value={day}
-            onChange={({ currentTarget }) => setDay(currentTarget.value)}
-          />
-        </label>
+        <DayField label="Day" day={day} today={today} choose={setDay} />
         <label class="field">
           <span>Minutes</span>
           <input
@@ -69,24 +63,14 @@ export function WrittenMinutes({ person, today, written, changed }: Props) {
       <p class="fault" role="status">
         {fault}
       </p>
-      {written.length > 0 && (
-        <ul class="written-list">
-          {written.map((entry) => (
-            <li key={entry.id}>
-              <span>
-                {dayInWords(entry.day)}: {entry.minutes} minutes{entry.note === '' ? '' : `, ${entry.note}`}
-              </span>
-              <button
-                type="button"
-                aria-label={`Delete ${entry.minutes} minutes on ${dayInWords(entry.day)}`}
-                onClick={() => void attempt(pageLibrary().deletePractice(entry.id), done)}
-              >
-                Delete
-              </button>
-            </li>
-          ))}
-        </ul>
-      )}
+      <WrittenList
+        entries={written.map(({ id, day: on, minutes: count, note: what }) => ({
+          id,
+          words: `${dayInWords(on)}: ${counted(count, 'minute')}${what === '' ? '' : `, ${what}`}`,
+          called: `${counted(count, 'minute')} on ${dayInWords(on)}`,
+        }))}
+        remove={(id) => void attempt(pageLibrary().deletePractice(id), done)}
+      />
     </section>
   );
 }

@@ -5,8 +5,9 @@ import { alignTake } from '../../../src/core/alignment/align-take.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
 import { parseSheet } from '../../../src/core/exercise/parse-sheet.ts';
 import { type Judgement, judge, slotF } from './judge-alignment.ts';
+import { padStrokes } from './made-sheet.ts';
 import { realities } from './realities.ts';
-import { padStrokes, simulateTake } from './simulated-take.ts';
+import { simulateTake } from './simulated-take.ts';
 
 const seeds = [101, 102, 103, 104, 105];
 const sum = (judgements: readonly Judgement[], of: (judgement: Judgement) => number): number =>

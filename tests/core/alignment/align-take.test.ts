@@ -4,9 +4,10 @@ import { alignTake } from '../../../src/core/alignment/align-take.ts';
 import type { Alignment } from '../../../src/core/alignment/alignment.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
 import { judge, slotF } from './judge-alignment.ts';
+import { line, padStrokes, sheetOf } from './made-sheet.ts';
 import { sheets } from './played-sheets.ts';
 import { realities } from './realities.ts';
-import { line, padStrokes, sheetOf, simulateTake } from './simulated-take.ts';
+import { simulateTake } from './simulated-take.ts';
 
 const gradedMatches = ({ matches, segments }: Alignment) =>
   matches.filter(({ segment }) => segments[segment]!.state === 'graded');

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { clickFits, clickPhase, clicksOnBeat } from '../../../src/core/alignment/click-phase.ts';
 import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { line, sheetOf } from './simulated-take.ts';
+import { line, sheetOf } from './made-sheet.ts';
 
 const click = { times: Array.from({ length: 20 }, (_, i) => 0.5 * i), period: 0.5, levelDb: -20 };
 

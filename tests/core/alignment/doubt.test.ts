@@ -3,7 +3,7 @@ import type { Alignment } from '../../../src/core/alignment/alignment.ts';
 import { doubtOf } from '../../../src/core/alignment/doubt.ts';
 import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { line, sheetOf } from './simulated-take.ts';
+import { line, sheetOf } from './made-sheet.ts';
 
 const sheet = sheetOf(line('>RLR >LRL'));
 const slots = layOut(sheet);
@@ -41,6 +41,13 @@ describe('doubtOf', () => {
     expect(codeOf({ outside: Array.from({ length: 30 }, (_, i) => 10 + i) })).toBe('mostly-outside');
     expect(codeOf({}, null)).toBe('phase-not-told');
   });
+
+  it.each(['heard-click', 'played-click'] as const)(
+    'is none of the phase where a %s tells it',
+    (reference) => {
+      expect(codeOf({ reference }, null)).toBeNull();
+    },
+  );
 
   it('says from how many slots and strokes', () => {
     const of = (change: Partial<Alignment>, model: typeof levels | null = levels) =>

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { fitRun } from '../../../src/core/alignment/fit-run.ts';
 import { describeOutside } from '../../outside.ts';
-import { seeded } from './simulated-take.ts';
+import { seeded } from './seeded.ts';
 
 describe('fitRun', () => {
   it('is not moved by one stray', () => {

@@ -3,7 +3,7 @@ import { gradeRuns } from '../../../src/core/alignment/grade-runs.ts';
 import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
 import type { StepKind } from '../../../src/core/alignment/paths.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { line, sheetOf } from './simulated-take.ts';
+import { line, sheetOf } from './made-sheet.ts';
 
 const sheet = sheetOf(line('>RLR >LRL', { repeats: 8 }), line('R>LR L>RL', { repeats: 8 }));
 const main = mainSlots(layOut(sheet), sheet);

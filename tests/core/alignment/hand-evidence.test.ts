@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { HandStroke } from '../../../src/core/alignment/hand-contrasts.ts';
 import { handEvidence } from '../../../src/core/alignment/hand-evidence.ts';
-import { seeded } from './simulated-take.ts';
+import { seeded } from './seeded.ts';
 
 interface Playing {
   readonly seed: number;

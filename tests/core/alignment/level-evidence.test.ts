@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findLevels, levelEvidence } from '../../../src/core/alignment/level-evidence.ts';
-import { seeded } from './simulated-take.ts';
+import { seeded } from './seeded.ts';
 
 const take = (ratioDb: number, count = 300, seed = 1) => {
   const random = seeded(seed);

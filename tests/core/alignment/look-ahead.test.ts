@@ -3,7 +3,7 @@ import { lookAhead } from '../../../src/core/alignment/look-ahead.ts';
 import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
 import { thinStrokes } from '../../../src/core/alignment/thin-strokes.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { line, sheetOf } from './simulated-take.ts';
+import { line, sheetOf } from './made-sheet.ts';
 
 const sheet = sheetOf(line('RL- R-L RLR L--', { repeats: 2, bpm: null }));
 const main = mainSlots(layOut(sheet), sheet);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { line, sheetOf } from './simulated-take.ts';
+import { line, sheetOf } from './made-sheet.ts';
 
 const sheet = sheetOf(
   line('>lRLR L-L RL R', { repeats: 2, beatsInBar: 2, restBeats: 3 }),

@@ -3,7 +3,7 @@ import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
 import { otherStrokes } from '../../../src/core/alignment/other-strokes.ts';
 import type { StepKind } from '../../../src/core/alignment/paths.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { line, sheetOf } from './simulated-take.ts';
+import { line, sheetOf } from './made-sheet.ts';
 
 const sheet = sheetOf(line('>RLR >llLRL', { bpm: 100 }));
 const main = mainSlots(layOut(sheet), sheet);

@@ -4,7 +4,8 @@ import { firstScatter, scatterOnPath } from '../../../src/core/alignment/path-sc
 import { temposOnPath } from '../../../src/core/alignment/path-tempo.ts';
 import { levelsOnPath } from '../../../src/core/alignment/take-levels.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { line, seeded, sheetOf } from './simulated-take.ts';
+import { line, sheetOf } from './made-sheet.ts';
+import { seeded } from './seeded.ts';
 
 const sheet = sheetOf(line('>RLR >LRL >RLR >LRL', { repeats: 40, bpm: 100 }));
 const main = mainSlots(layOut(sheet), sheet);

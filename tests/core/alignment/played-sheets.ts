@@ -1,5 +1,5 @@
 import type { Sheet } from '../../../src/core/exercise/sheet.ts';
-import { line, sheetOf } from './simulated-take.ts';
+import { line, sheetOf } from './made-sheet.ts';
 
 /** Sheets that the takes are played from. */
 export const sheets: Readonly<Record<string, Sheet>> = {

@@ -1,6 +1,8 @@
+import { line, sheetOf } from './made-sheet.ts';
 import { barStarts, inside, whole } from './places-in-sheet.ts';
 import { sheets } from './played-sheets.ts';
-import { line, seeded, sheetOf, type TakeSpec } from './simulated-take.ts';
+import { seeded } from './seeded.ts';
+import type { TakeSpec } from './simulated-take.ts';
 
 const pick = <T>(list: readonly T[], share: number): T => list[Math.floor(share * list.length)]!;
 

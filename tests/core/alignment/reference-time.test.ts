@@ -5,7 +5,8 @@ import { alignTake } from '../../../src/core/alignment/align-take.ts';
 import { dueTimes, partialsOffClick, referenceOf } from '../../../src/core/alignment/reference-time.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
 import { describeOutside } from '../../outside.ts';
-import { line, padStrokes, type SimulatedTake, sheetOf, simulateTake } from './simulated-take.ts';
+import { line, padStrokes, sheetOf } from './made-sheet.ts';
+import { type SimulatedTake, simulateTake } from './simulated-take.ts';
 
 const sheet = sheetOf(line('>RLR >LRL >RLR >LRL', { repeats: 4, bpm: 100 }));
 const due = (take: SimulatedTake) => {

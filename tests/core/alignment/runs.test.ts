@@ -3,7 +3,7 @@ import type { PathStep } from '../../../src/core/alignment/find-path.ts';
 import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
 import { cutRuns } from '../../../src/core/alignment/runs.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { line, sheetOf } from './simulated-take.ts';
+import { line, sheetOf } from './made-sheet.ts';
 
 const sheet = sheetOf(line('>RLR >LRL >RLR >LRL', { repeats: 2 }), line('R>LR L>RL R>LR L>RL', { bpm: 90 }));
 const main = mainSlots(layOut(sheet), sheet);

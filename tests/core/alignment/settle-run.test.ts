@@ -3,7 +3,7 @@ import { levelEvidence } from '../../../src/core/alignment/level-evidence.ts';
 import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
 import { settleRun } from '../../../src/core/alignment/settle-run.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { line, sheetOf } from './simulated-take.ts';
+import { line, sheetOf } from './made-sheet.ts';
 
 const sheet = sheetOf(line('>RLR >LRL >RLR >LRL', { repeats: 2, bpm: 100 }));
 const main = mainSlots(layOut(sheet), sheet);

@@ -1,63 +1,15 @@
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { parseNotation } from '../../../src/core/exercise/parse-notation.ts';
-import type { Sheet, SheetLine } from '../../../src/core/exercise/sheet.ts';
+import type { Sheet } from '../../../src/core/exercise/sheet.ts';
 import type { Slot } from '../../../src/core/exercise/slot.ts';
 import type { HeardClick, Stroke } from '../../../src/core/onsets/stroke.ts';
-
-/** mulberry32: uniform numbers in [0, 1) from a seed. */
-export const seeded = (seed: number) => {
-  let state = seed >>> 0;
-  const uniform = (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = state;
-    t = Math.imul(t ^ (t >>> 15), t | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-  const normal = (): number => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
-  const between = (a: number, b: number): number => a + (b - a) * uniform();
-  const whole = (a: number, b: number): number => Math.floor(between(a, b + 1));
-  return { uniform, normal, between, whole };
-};
-
-export const line = (notation: string, options: Partial<SheetLine> = {}): SheetLine => {
-  const parsed = parseNotation(notation);
-  if (!parsed.ok) throw new Error(`notation: ${notation}`);
-  return {
-    id: notation,
-    label: notation,
-    notation,
-    beats: parsed.beats,
-    repeats: 1,
-    bpm: 110,
-    beatsInBar: 4,
-    restBeats: 0,
-    leadChange: false,
-    ratioBand: null,
-    ...options,
-  };
-};
-
-export const sheetOf = (...lines: readonly SheetLine[]): Sheet => ({ title: '', lines });
-
-/** Strokes on a pad at these onsets (s) and levels (dBFS). */
-export const padStrokes = (times: readonly number[], levels: readonly number[]): Stroke[] =>
-  times.map((time, i) => ({
-    time,
-    timeSe: 0.0001,
-    levelDb: levels[i]!,
-    levelSe: 0.2,
-    sound: 'pad',
-    evidence: 50,
-    timbre: null,
-  }));
+import { padStrokes } from './made-sheet.ts';
+import { seeded } from './seeded.ts';
 
 /** A part of the sheet as it was played: slots from one to another, and what came before it. */
 export interface Part {
   readonly from: number;
   readonly to: number;
-  /** `in-time`: on the beat that was due; `left-out`: the partial between is dropped and the gap closed;
-   * `put-in`: one more stroke first; a number: seconds of pause. */
+  /** On the beat that was due; the partial between dropped and the gap closed; one more stroke first; s of pause. */
   readonly after: 'in-time' | 'left-out' | 'put-in' | number;
   readonly state: 'graded' | 'abandoned' | 'surplus';
   /** Strokes of talk or noodling in the pause before. */
@@ -147,8 +99,7 @@ export const simulateTake = (spec: TakeSpec): SimulatedTake => {
       time += first * (1 + 0.02 * random.normal());
     }
   }
-  const start = time;
-  const beats = mains[mains.length - 1]!.beatTime;
+  const [start, beats] = [time, mains.at(-1)!.beatTime];
   const phase = random.between(0, 6);
   let done = 0;
   parts.forEach((part, p) => {

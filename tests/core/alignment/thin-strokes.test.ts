@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
 import { thinStrokes } from '../../../src/core/alignment/thin-strokes.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
-import { line, sheetOf } from './simulated-take.ts';
+import { line, sheetOf } from './made-sheet.ts';
 
 const mainOf = (notation: string, bpm: number | null) => {
   const sheet = sheetOf(line(notation, { bpm }));

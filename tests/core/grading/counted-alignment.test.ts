@@ -4,7 +4,8 @@ import { alignTake } from '../../../src/core/alignment/align-take.ts';
 import type { Alignment } from '../../../src/core/alignment/alignment.ts';
 import { countedAlignment } from '../../../src/core/grading/counted-alignment.ts';
 import { performanceOf } from '../../../src/core/measures/performance.ts';
-import { line, sheetOf, simulateTake } from '../alignment/simulated-take.ts';
+import { line, sheetOf } from '../alignment/made-sheet.ts';
+import { simulateTake } from '../alignment/simulated-take.ts';
 
 /** 96 strokes of a line accented on the first partial, heard with the accents `by` partials late. */
 function question(seed: number, by: number, left: readonly number[] = []): AlignQuestion {

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { alignTake } from '../../../src/core/alignment/align-take.ts';
 import { performanceOf } from '../../../src/core/measures/performance.ts';
 import { turnedAccents } from '../../../src/core/measures/turned-accents.ts';
-import { line, sheetOf, simulateTake } from '../alignment/simulated-take.ts';
+import { line, sheetOf } from '../alignment/made-sheet.ts';
+import { simulateTake } from '../alignment/simulated-take.ts';
 import { figureOf } from './coverage.ts';
 import { plain, takeOfLevels } from './made-levels.ts';
 

@@ -8,6 +8,7 @@ import { cannotTellSentences } from '../../../src/core/result/sentences-cannot-t
 import { measureSentences } from '../../../src/core/result/sentences-measures.ts';
 import { takeSentences } from '../../../src/core/result/sentences-take.ts';
 import { exampleResult } from '../../support/example-result.ts';
+import { anyFacts } from './any-facts.ts';
 
 const root = join(import.meta.dirname, '../../..');
 
@@ -23,73 +24,6 @@ function codesIn(folder: string): string[] {
   const outcomes = texts.flatMap((text) => all(/\bnot(?:Measurable|Applicable)\(\s*'([a-z-]+)'/g, text));
   return [...new Set([...written, ...outcomes])];
 }
-
-/** Facts that any sentence can be filled in with. */
-const anyFacts = {
-  to: 17.2,
-  alone: 12,
-  value: 4.26,
-  low: 3.04,
-  high: 5.46,
-  wantedDb: 8,
-  partial: 3,
-  direction: 'late',
-  place: 'after',
-  laterHand: 'L',
-  flatterHand: 'R',
-  rightDb: 10.8,
-  leftDb: 7.6,
-  missed: 2,
-  extra: 1,
-  dimension: 'hands',
-  keys: 'key 38 (120), key 42 (60)',
-  bpm: 100,
-  fromBpm: 104,
-  toBpm: 106,
-  strokes: 40,
-  needed: 24,
-  scored: 2,
-  of: 6,
-  measure: 'tap-spread',
-  measures: 'tap-spread,placement',
-  has: 72,
-  slots: 72,
-  matched: 30,
-  inside: 12,
-  peakDb: -71,
-  wanted: 72,
-  graded: 12,
-  notReached: 8,
-  at: 12.3,
-  gaps: 2,
-  seconds: 1.26,
-  unheard: 3,
-  differenceMs: 14.2,
-  runs: 2,
-  from: 12.5,
-  asked: 100,
-  writtenPartial: 3,
-  playedPartial: 2,
-  played: 118,
-  accents: 3,
-  taps: 4,
-  error: 1.26,
-  spread: 2.34,
-  intervals: 60,
-  silences: 2,
-  stoppedBpm: 120,
-  msPerBeat: -4.26,
-  beats: 8,
-  repeat: 2,
-  bar: 1,
-  beat: 3,
-  by: 1,
-  times: 1,
-  line: 1,
-  'timing-spread-trend': 62.3,
-  'tap-level-trend': 2.41,
-  unit: 'ms',
-};
 
 const tables = {
   ...measureSentences,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cutHearing } from '../../../src/core/session/cut-hearing.ts';
-import { padStrokes } from '../alignment/simulated-take.ts';
+import { padStrokes } from '../alignment/made-sheet.ts';
 
 describe('cutHearing', () => {
   const click = { times: [0, 1, 2, 3, 4], period: 1, levelDb: -20 };

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { playingStretches } from '../../../src/core/session/playing-stretches.ts';
-import { padStrokes } from '../alignment/simulated-take.ts';
+import { padStrokes } from '../alignment/made-sheet.ts';
 
 const row = (from: number, count: number) => Array.from({ length: count }, (_, i) => from + i / 4);
 const heard = (times: readonly number[]) => padStrokes(times, times.map(() => -20)); // biome-ignore format: short

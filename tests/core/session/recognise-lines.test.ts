@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { recogniseLines } from '../../../src/core/session/recognise-lines.ts';
-import { line, sheetOf, simulateTake } from '../alignment/simulated-take.ts';
+import { line, sheetOf } from '../alignment/made-sheet.ts';
+import { simulateTake } from '../alignment/simulated-take.ts';
 
 const lines = [
   line('>RLR >LRL >RLR >LRL', { repeats: 2 }),

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { tellAlike } from '../../../src/core/session/tell-alike.ts';
-import { line, sheetOf } from '../alignment/simulated-take.ts';
+import { line, sheetOf } from '../alignment/made-sheet.ts';
 
 const sheet = sheetOf(
   line('>RLR >LRL', { bpm: 110 }),
