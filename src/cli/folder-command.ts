@@ -6,7 +6,6 @@ import type { Rubric } from '../core/scoring/rubric.ts';
 import { rubrics } from '../core/scoring/rubrics/index.ts';
 import { signalsTold } from '../formats/whole-before-signal.ts';
 import { programVersion } from '../library/program-version.ts';
-import type { FolderResult } from '../report/folder/folder-result.ts';
 import { askedSheet } from './asked-sheet.ts';
 import { chosenRubric } from './chosen-rubric.ts';
 import { CommandFault } from './command-fault.ts';
@@ -22,6 +21,7 @@ import { takesDone } from './folder/takes-done.ts';
 import { lineOptions } from './line-options.ts';
 import { numberOption } from './number-option.ts';
 import { checkOutputPaths } from './output-paths.ts';
+import { screenOf } from './screen.ts';
 
 interface Options {
   readonly exercise?: string;
@@ -56,14 +56,8 @@ wrong, 3 when a recording or its sheet can't be read, 4 when a take can't be gra
 command can't be understood.
 `;
 
-const widths = { usual: 80, least: 56, most: 100 };
+/** More threads than any machine has use for. Our judgement. */
 const mostAtOnce = 32;
-
-function onScreen(result: FolderResult): string {
-  const { isTTY, columns = widths.usual } = process.stdout;
-  const width = Math.max(widths.least, Math.min(widths.most, isTTY ? columns : widths.usual));
-  return folderText(result, { color: Boolean(isTTY) && !process.env.NO_COLOR, width });
-}
 
 function workersFrom(typed: string | undefined): number {
   if (typed === undefined) return Math.min(8, availableParallelism());
@@ -119,7 +113,7 @@ export function folderCommand(output: CommandOutput = toProcess): Command {
       const takes = await takesDone(jobs, workers, output);
       const result = folderResultOf(takes, programVersion);
       const document = `${JSON.stringify(result)}\n`;
-      output.stdout(jsonPath === '-' ? document : onScreen(result));
+      output.stdout(jsonPath === '-' ? document : folderText(result, screenOf()));
       if (jsonPath !== undefined && jsonPath !== '-') {
         writeIntoFolder({ path: jsonPath, contents: document });
         output.stderr(`Summary written to ${jsonPath}\n`);

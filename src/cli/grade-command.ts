@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { Command } from 'commander';
-import type { TakeResult } from '../core/result/take-result.ts';
 import { rubrics } from '../core/scoring/rubrics/index.ts';
 import { askedSheet } from './asked-sheet.ts';
 import { chosenRubric } from './chosen-rubric.ts';
@@ -16,6 +15,7 @@ import { openPlayed } from './open-played.ts';
 import { checkOutputPaths, type FileOutputs } from './output-paths.ts';
 import { progressLine, toldOpening } from './progress-line.ts';
 import { riseOptions } from './rise-options.ts';
+import { screenOf } from './screen.ts';
 import { printable } from './text-layout.ts';
 import { textSummary } from './text-summary.ts';
 import { writeOutputs } from './write-outputs.ts';
@@ -56,14 +56,6 @@ The summary comes on the screen unless something else goes there. The exit code 
 take was graded, however low; 2 when this command can't be understood; 3 when the recording, the
 sheet or the rubric can't be read; 4 when the take can't be graded (the outputs say why).
 `;
-
-const widths = { usual: 80, least: 56, most: 100 };
-
-function onScreen(result: TakeResult): string {
-  const { isTTY, columns = widths.usual } = process.stdout;
-  const width = Math.max(widths.least, Math.min(widths.most, isTTY ? columns : widths.usual));
-  return textSummary(result, { color: Boolean(isTTY) && !process.env.NO_COLOR, width });
-}
 
 function takeFrom(take: string | undefined, { json }: Options): string {
   if (take !== undefined) return take;
@@ -146,7 +138,7 @@ export function gradeCommand(output: CommandOutput = toProcess): Command {
       });
       progress.end();
       if (result.grading.state === 'not-gradable') process.exitCode = exitCodes.notGradable;
-      if (!Object.values(files).includes('-')) output.stdout(onScreen(result));
+      if (!Object.values(files).includes('-')) output.stdout(textSummary(result, screenOf()));
       await writeOutputs(result, { files, pictures, sound: sound ? source : null }, output);
       if (options.player !== undefined) await keep({ result, sheet, path: take, name }, options, output);
     } finally {

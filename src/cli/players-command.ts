@@ -98,11 +98,11 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
         if (!yes)
           throw new CommandFault(
             'usage',
-            `Nothing was changed. Add --yes to give the ${from.takes} takes of "${from.name}" to "${to.name}"; this can't be taken back.`,
+            `Nothing was changed. Add --yes to give the ${counted(from.takes, 'take')} of "${from.name}" to "${to.name}"; this can't be taken back.`,
           );
         await mergePeople(db, { from: from.id, into: to.id });
         output.stdout(
-          `${from.takes} takes of ${printable(from.name)} belong to ${printable(to.name)} now.\n`,
+          `${counted(from.takes, 'take')} of ${printable(from.name)} given to ${printable(to.name)}.\n`,
         );
       }),
     );
@@ -117,11 +117,11 @@ export function playersCommand(output: CommandOutput = toProcess): Command {
         if (!yes)
           throw new CommandFault(
             'usage',
-            `Nothing was deleted. Add --yes to delete "${person.name}" with ${person.takes} takes and their recordings for good.`,
+            `Nothing was deleted. Add --yes to delete "${person.name}" with ${counted(person.takes, 'take')} and all recordings for good.`,
           );
         const { takes, audioBytes } = await deletePerson(library, person.id);
         output.stdout(
-          `${printable(person.name)} deleted, with ${takes} takes and ${(audioBytes / 1e6).toFixed(1)} MB of recordings.\n`,
+          `${printable(person.name)} deleted, with ${counted(takes, 'take')} and ${(audioBytes / 1e6).toFixed(1)} MB of recordings.\n`,
         );
       }),
     );

@@ -44,8 +44,11 @@ export async function runCommandLine(
     return exitCodes.usage;
   }
 
+  const [, second = ''] = args;
+  // Help for what isn't there is refused as the command itself is, with the nearest name.
+  const helpForNothing = first === 'help' && second !== '' && !Object.hasOwn(commands, second);
   try {
-    await program.parseAsync(args, { from: 'user' });
+    await program.parseAsync(helpForNothing ? [second] : args, { from: 'user' });
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.done : exitCodes.usage;
     if (error instanceof CommandFault) {

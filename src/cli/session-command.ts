@@ -17,6 +17,7 @@ import { exitCodes } from './exit-codes.ts';
 import { openTake } from './open-take.ts';
 import { checkOutputPaths } from './output-paths.ts';
 import { progressLine, toldOpening } from './progress-line.ts';
+import { screenOf } from './screen.ts';
 import { sessionSummary } from './session-summary.ts';
 import { writeOutputs } from './write-outputs.ts';
 
@@ -41,14 +42,6 @@ noodling between them are left out. Each playing of a line is graded as a take o
 The exit code is 0 when a line was found, however low it scores; 2 when this command can't be
 understood; 3 when the recording, the sheet or the rubric can't be read; 4 when no line was found.
 `;
-
-const widths = { usual: 80, least: 56, most: 100 };
-
-function onScreen(result: SessionResult): string {
-  const { isTTY, columns = widths.usual } = process.stdout;
-  const width = Math.max(widths.least, Math.min(widths.most, isTTY ? columns : widths.usual));
-  return sessionSummary(result, { color: Boolean(isTTY) && !process.env.NO_COLOR, width });
-}
 
 /** The folder for the reports, made where it isn't there yet. Throws a usage fault. */
 function madeFolder(folder: string): void {
@@ -119,7 +112,7 @@ export function sessionCommand(output: CommandOutput = toProcess): Command {
         if (result.takes.length === 0) process.exitCode = exitCodes.notGradable;
         const document = `${JSON.stringify(result)}\n`;
         if (jsonPath === '-') output.stdout(document);
-        else output.stdout(onScreen(result));
+        else output.stdout(sessionSummary(result, screenOf()));
         if (jsonPath !== undefined && jsonPath !== '-') {
           const fault = writeAtomically(jsonPath, document);
           if (fault !== undefined) throw new CommandFault('fault', outputFaultSentence(jsonPath, fault));

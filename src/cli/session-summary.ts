@@ -4,6 +4,7 @@ import { sentence } from '../core/result/sentences.ts';
 import { shownScore, wordOfScore } from '../core/scoring/score-curve.ts';
 import { lineName } from '../core/session/line-name.ts';
 import type { LineOfSession, SessionResult } from '../core/session/session-result.ts';
+import type { Screen } from './screen.ts';
 import { careLine, hanging, printable, textStyles, wrapped } from './text-layout.ts';
 
 const times = (n: number) => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`);
@@ -28,10 +29,7 @@ function lineText({ line, plays, score, repeats, asked }: LineOfSession, session
  *
  * @example sessionSummary(result, { color: false, width: 80 })
  */
-export function sessionSummary(
-  session: SessionResult,
-  { color, width }: { readonly color: boolean; readonly width: number },
-): string {
+export function sessionSummary(session: SessionResult, { color, width }: Screen): string {
   const styles = textStyles(color);
   const { takes, summary, sheet, recording, unrecognised } = session;
   const label = (line: number) => printable(lineName(sheet.lines, line));

@@ -7,6 +7,7 @@ import { isTempoAdvice } from '../core/scoring/tempo-advice.ts';
 import { breakingRows } from './breaking-rows.ts';
 import { measureTable } from './measure-table.ts';
 import { modelTable } from './model-table.ts';
+import type { Screen } from './screen.ts';
 import { careLine, hanging, padded, printable, type Styles, textStyles, wrapped } from './text-layout.ts';
 
 const references: Readonly<Record<TakeResult['reference']['kind'], string>> = {
@@ -86,10 +87,7 @@ function workOn({ advice, strokes }: TakeResult, width: number): string[] {
  *
  * @example textSummary(result, { color: false, width: 80 })
  */
-export function textSummary(
-  result: TakeResult,
-  { color, width }: { readonly color: boolean; readonly width: number },
-): string {
+export function textSummary(result: TakeResult, { color, width }: Screen): string {
   const styles = textStyles(color);
   const { scores, grading, warnings } = result;
   const section = (title: string, lines: readonly string[]): string[] =>

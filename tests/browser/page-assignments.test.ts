@@ -17,7 +17,7 @@ describe.skipIf(!browserThere('assignments and the lesson, in the page'))(
           await page.getByLabel('Or one that is kept').selectOption({ index: 1 });
           await page.getByRole('combobox', { name: 'For', exact: true }).selectOption('Mirelle');
           await page.getByLabel('Until (or nothing)').fill(day(-7));
-          await page.getByLabel('Beats per minute (or as written)').fill('96');
+          await page.getByLabel('Beats per minute (or as written)').fill('98');
           await page.getByLabel('A word to the player').fill('Left hand first');
           await page.getByRole('button', { name: 'Hand out' }).click();
           const item = page.locator('.assignment-list li').first();
@@ -28,7 +28,7 @@ describe.skipIf(!browserThere('assignments and the lesson, in the page'))(
             item.getByRole('button', { name: /^Save the sheet/ }).click(),
           ]);
           const sheet = readFileSync(await download.path(), 'utf8');
-          expect(sheet).toMatch(/^title: .*\nfor: Mirelle\ndue: .*\nnote: Left hand first\ntempo: 96\n/);
+          expect(sheet).toMatch(/^title: .*\nfor: Mirelle\ndue: .*\nnote: Left hand first\ntempo: 98\n/);
           await readable(page, 'light');
 
           await page.locator('.hand-out textarea').fill('RLX');

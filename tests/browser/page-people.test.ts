@@ -53,7 +53,7 @@ describe.skipIf(!browserThere('people and practice, in the page'))('people and p
       const assigned = {
         id: 'a',
         personId: mirelle,
-        bpm: 96,
+        bpm: 98,
         dueDay: day(-2),
         note: 'Softly',
         setAt: 1,

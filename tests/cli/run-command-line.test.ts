@@ -41,6 +41,7 @@ describe('runCommandLine', () => {
   it.each([
     ['nothing at all', []],
     ['an unknown command', ['plya']],
+    ['help for an unknown command', ['help', 'plya']],
     ['an unknown option', ['play', '--bpm', '90', '--loud']],
     ['a missing option', ['play']],
     ['a missing value', ['play', '--bpm']],
@@ -50,6 +51,10 @@ describe('runCommandLine', () => {
     expect(code).toBe(exitCodes.usage);
     expect(stdout).toBe('');
     expect(stderr).not.toBe('');
+  });
+
+  it('names the nearest command to one that is asked for help', async () => {
+    expect((await run(['help', 'plya'])).stderr).toMatch(/^Unknown command 'plya'\. Did you mean play\?/);
   });
 
   it('tells what a command throws in one line and calls it a fault', async () => {

@@ -4,12 +4,8 @@ import { sentence } from '../../core/result/sentences.ts';
 import { shownScore } from '../../core/scoring/score-curve.ts';
 import { countsInWords } from '../../report/folder/counts-in-words.ts';
 import type { FolderResult, FolderTake, TakeFigures } from '../../report/folder/folder-result.ts';
+import type { Screen } from '../screen.ts';
 import { careLine, hanging, padded, printable, type Styles, textStyles, wrapped } from '../text-layout.ts';
-
-interface Shown {
-  readonly color: boolean;
-  readonly width: number;
-}
 
 /** Columns of a take's first line, in characters: the recording's name takes what is left. */
 const scoreWidth = 17;
@@ -22,7 +18,7 @@ const timeWidth = 6;
  *
  * @example folderText(result, { color: false, width: 80 })
  */
-export function folderText(result: FolderResult, { color, width }: Shown): string {
+export function folderText(result: FolderResult, { color, width }: Screen): string {
   const styles = textStyles(color);
   const shown = result.takes.filter(({ figures }) => figures !== null);
   const unread = result.takes.filter(({ figures }) => figures === null);

@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { practiceCare } from '../../core/progress/practice-words.ts';
+import { counted } from '../../core/result/figures.ts';
 import { writeDiscomfort, writePractice } from '../../library/practice.ts';
 import { CommandFault } from '../command-fault.ts';
 import type { CommandOutput } from '../command-output.ts';
@@ -49,8 +50,8 @@ export function practiceLogCommand(output: CommandOutput): Command {
   ).action((typed: string, options: Options) => {
     const minutes = numberOption('Minutes of practice:', typed, dayMinutes);
     const strokes = (hand: 'right' | 'left') => {
-      const counted = options[hand];
-      return counted === undefined ? null : numberOption(`--${hand}`, counted, handStrokes);
+      const typed = options[hand];
+      return typed === undefined ? null : numberOption(`--${hand}`, typed, handStrokes);
     };
     const day = playedDay(options.day);
     const [strokesRight, strokesLeft] = [strokes('right'), strokes('left')];
@@ -59,7 +60,9 @@ export function practiceLogCommand(output: CommandOutput): Command {
       const id = crypto.randomUUID();
       const note = printable(options.note ?? '');
       await writePractice(db, { id, personId, day, minutes, strokesRight, strokesLeft, note });
-      output.stdout(`${shortId(id)}  ${minutes} minutes of ${printable(name)} on ${day} written down.\n`);
+      output.stdout(
+        `${shortId(id)}  ${counted(minutes, 'minute')} of ${printable(name)} on ${day} written down.\n`,
+      );
     });
   });
 }

@@ -1,8 +1,14 @@
+import type { Slot } from '../exercise/slot.ts';
 import type { PlayedStroke } from './played-stroke.ts';
 
 /** Number of the beat a stroke lies in, the same for the strokes of one beat of one stretch and no others. */
 export function beatOf({ slot, stretch }: Pick<PlayedStroke, 'slot' | 'stretch'>): string {
   return `${stretch}:${Math.floor(slot.beatTime + 1e-6)}`;
+}
+
+/** The same of a written slot: the same for the slots of one beat of one line and no others. */
+export function beatOfSlot({ line, beatTime }: Pick<Slot, 'line' | 'beatTime'>): string {
+  return `${line}:${Math.floor(beatTime + 1e-6)}`;
 }
 
 /** Sums of a quantity over the beats of a list of strokes, in order. */

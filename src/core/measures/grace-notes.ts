@@ -1,3 +1,4 @@
+import { beatOfSlot } from './beat-of.ts';
 import { defineMeasure } from './measure.ts';
 import { notApplicable, notMeasurable } from './outcomes.ts';
 import { type BeatCount, shareInterval, shareOutcome } from './share-outcome.ts';
@@ -42,7 +43,7 @@ export const graceNotes = defineMeasure(
         const slot = slots[at]!;
         if (!slot.grace || seen.has(at) || !own.has(at)) continue;
         seen.add(at);
-        const key = `${slot.line}:${Math.floor(slot.beatTime + 1e-6)}`;
+        const key = beatOfSlot(slot);
         const { hits, of } = beats.get(key) ?? { hits: 0, of: 0 };
         beats.set(key, { hits: hits + (heard.has(at) ? 1 : 0), of: of + 1 });
         if (heard.has(at)) continue;

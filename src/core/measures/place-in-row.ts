@@ -1,7 +1,5 @@
 import type { Slot } from '../exercise/slot.ts';
-
-/** Strokes further apart than this many of the wider partials have a rest between them. */
-const adjacent = 1.5;
+import { areAdjacent } from './adjacent-slots.ts';
 
 /** For each main slot how many strokes the same hand is written right before it, by slot index. */
 export function placeInRow(slots: readonly Slot[]): ReadonlyMap<number, number> {
@@ -12,7 +10,7 @@ export function placeInRow(slots: readonly Slot[]): ReadonlyMap<number, number> 
     const goesOn =
       before !== null &&
       before.hand === slot.hand &&
-      (slot.beatTime - before.beatTime) * Math.min(before.divisions, slot.divisions) <= adjacent;
+      areAdjacent(before, slot, slot.beatTime - before.beatTime);
     places.set(slot.index, goesOn ? places.get(before!.index)! + 1 : 0);
     before = slot;
   }

@@ -1,12 +1,10 @@
+import { beatOfSlot } from './beat-of.ts';
 import { accentsAndTaps, fewestLevels } from './level-classes.ts';
 import { handTerm, type LevelTerm, levelEffect, levelInterval } from './level-effect.ts';
 import { levelEffectOutcome } from './level-effect-outcome.ts';
 import { defineMeasure } from './measure.ts';
 import { notApplicable, notMeasurable } from './outcomes.ts';
 import type { Performance } from './performance.ts';
-
-type BeatOfSlot = { readonly line: number; readonly repeat: number; readonly beat: number };
-const beatOfSlot = ({ line, repeat, beat }: BeatOfSlot) => `${line}:${repeat}:${beat}`;
 
 /** Main accents of each beat that has exactly two, by their partials in order. */
 function pairsWritten({ asked }: Performance): ReadonlyMap<string, readonly number[]> {

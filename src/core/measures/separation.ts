@@ -1,4 +1,5 @@
 import type { Scope } from '../result/take-result.ts';
+import { firstAtLeast } from '../stats/first-at-least.ts';
 import { separationInterval } from '../stats/separation-interval.ts';
 import { separationProbability } from '../stats/separation-probability.ts';
 import { accentsAndTaps, levelsOf } from './level-classes.ts';
@@ -9,19 +10,8 @@ import type { PlayedStroke } from './played-stroke.ts';
 import { handScopes } from './scopes.ts';
 import { worstStrokes } from './worst-strokes.ts';
 
+/** 97.5 % point of the normal distribution. */
 const normal975 = 1.959963984540054;
-
-/** How many of ascending values lie below a level. */
-function countBelow(ascending: Float64Array, level: number): number {
-  let low = 0;
-  let high = ascending.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (ascending[middle]! < level) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
 
 /** How surely accents and taps are told apart by loudness alone. */
 export const separation = defineMeasure(
@@ -61,8 +51,8 @@ export const separation = defineMeasure(
       const softness = levelsOf(taps).sort();
       const pointsAt = worstStrokes(own, ({ slot, levelDb }) =>
         slot.accent
-          ? (taps.length - countBelow(softness, levelDb)) / taps.length
-          : countBelow(loudness, levelDb) / accents.length,
+          ? (taps.length - firstAtLeast(softness, levelDb)) / taps.length
+          : firstAtLeast(loudness, levelDb) / accents.length,
       );
       const interval = separationInterval(value, accents.length, taps.length, normal975);
       return { scope, outcome: measured({ value, ...interval, strokes: own.length, pointsAt }) };

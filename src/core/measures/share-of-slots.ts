@@ -1,4 +1,6 @@
 import type { Outcome } from '../result/take-result.ts';
+import { firstAtLeast } from '../stats/first-at-least.ts';
+import { beatOfSlot } from './beat-of.ts';
 import { notMeasurable } from './outcomes.ts';
 import type { Performance } from './performance.ts';
 import { type BeatCount, shareOutcome } from './share-outcome.ts';
@@ -53,13 +55,7 @@ function gradedMatches(
 
 /** The last match that lies before a time. */
 function lastBefore(played: GradedMatches['played'], times: readonly number[], time: number) {
-  let [low, high] = [0, played.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (times[played[middle]!.stroke]! < time) low = middle + 1;
-    else high = middle;
-  }
-  return played[low - 1];
+  return played[firstAtLeast(played, time, ({ stroke }) => times[stroke]!) - 1];
 }
 
 /** Surplus strokes inside graded segments, each put on the slot played last before it. */
@@ -89,10 +85,10 @@ export function shareOfSlots(
   const seen = new Set<number>();
   const unheard = new Set(alignment.unheard);
   const own = asked.filter((slot) => !slot.grace && !unheard.has(slot.index)).map((slot) => slot.index);
-  const keyOf = (slot: number) => `${slots[slot]!.line}:${Math.floor(slots[slot]!.beatTime + 1e-6)}`;
+  const keyOf = (slot: number) => beatOfSlot(slots[slot]!);
   for (const segment of alignment.segments) {
     if (segment.state !== 'graded') continue;
-    for (let i = firstFrom(own, segment.firstSlot); i < own.length && own[i]! <= segment.lastSlot; i++) {
+    for (let i = firstAtLeast(own, segment.firstSlot); i < own.length && own[i]! <= segment.lastSlot; i++) {
       const slot = own[i]!;
       if (seen.has(slot)) continue;
       seen.add(slot);
@@ -109,15 +105,4 @@ export function shareOfSlots(
   }
   const pointsAt = [...new Set(faults.map((fault) => fault.stroke))].slice(0, mostPointedAt);
   return shareOutcome([...beats.values()], seen.size, pointsAt);
-}
-
-/** Place of the first of the ascending numbers that isn't under `least`. */
-function firstFrom(ascending: readonly number[], least: number): number {
-  let [low, high] = [0, ascending.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (ascending[middle]! < least) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }

@@ -1,5 +1,6 @@
 import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
+import { areAdjacent } from './adjacent-slots.ts';
 import type { AccentPlace } from './played-stroke.ts';
 
 /** What a slot's neighbours say of it. */
@@ -7,13 +8,6 @@ interface StrokeContext {
   readonly place: AccentPlace;
   /** The written hand differs from the stroke before; null when nothing stands right before it. */
   readonly handChange: boolean | null;
-}
-
-/** Neighbours further apart than this many of the wider partials have a rest between them. */
-const adjacent = 1.5;
-
-function areAdjacent(earlier: Slot, later: Slot, gapBeats: number): boolean {
-  return gapBeats * Math.min(earlier.divisions, later.divisions) <= adjacent;
 }
 
 /**

@@ -1,3 +1,4 @@
+import { firstAtLeast } from '../stats/first-at-least.ts';
 import type { Source } from './source.ts';
 
 /** A pulse's place and height. */
@@ -27,7 +28,7 @@ export function notePulses(pulses: readonly Pulse[], seconds: number): Source {
     length,
     read(_channel, from, to) {
       const block = new Float32Array(to - from);
-      for (let i = firstAfter(at, from - reach); i < at.length && at[i]! < to; i++) {
+      for (let i = firstAtLeast(at, from - reach); i < at.length && at[i]! < to; i++) {
         const start = at[i]!;
         const last = Math.min(to, start + reach, length);
         for (let frame = Math.max(from, start, 0); frame < last; frame++) {
@@ -39,15 +40,4 @@ export function notePulses(pulses: readonly Pulse[], seconds: number): Source {
       return block;
     },
   };
-}
-
-/** Index of the first place at or after `frame`. */
-function firstAfter(at: readonly number[], frame: number): number {
-  let [low, high] = [0, at.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (at[middle]! < frame) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
