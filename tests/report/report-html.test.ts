@@ -3,6 +3,7 @@ import { gunzipSync, gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { chartList } from '../../src/charts/chart-list.ts';
 import { plainLook } from '../../src/charts/look.ts';
+import type { TakeResult } from '../../src/core/result/take-result.ts';
 import { type PackedPart, unpackPart } from '../../src/report/packed-part.ts';
 import {
   type ReportParts,
