@@ -15,7 +15,7 @@ export function nextWords({ code, facts }: Reason): string {
     case 'tempo-needs-second-day':
       return `${whole(bpm)} BPM once more on another day, then up`;
     case 'tempo-stay':
-      return `stay at ${whole(bpm)} BPM for ${dimensionName(String(dimension)).toLowerCase()}`;
+      return `stay at ${whole(bpm)} BPM, weakest: ${dimensionName(String(dimension)).toLowerCase()}`;
     case 'tempo-down':
       return `down to ${whole(toBpm)} BPM`;
     case 'tempo-after-rest':

@@ -19,6 +19,8 @@ audio:focus-visible{outline:3px solid var(--second);outline-offset:2px}
 .day{white-space:nowrap}
 .write-here{display:none}
 .weeks td p{margin:.1rem 0}
+.stack th[scope=col]{overflow-wrap:normal}
+.players{max-width:none}
 @media (max-width:48rem){
 table.stack,.stack tbody,.stack tr,.stack th[scope=row],.stack td{display:block;border:0;padding:.05rem 0;text-align:left;white-space:normal}
 .stack thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
@@ -30,7 +32,6 @@ table.stack,.stack tbody,.stack tr,.stack th[scope=row],.stack td{display:block;
 @media (min-width:62rem){.two{grid-template-columns:repeat(2,minmax(0,1fr))}}
 @media print{
 audio,.pair-controls,.screen-only,.weeks>footer{display:none!important}
-.stack th[scope=col]{overflow-wrap:normal}
 .write-here{display:block;border:1px solid currentColor;min-height:45mm;margin:.4rem 0;break-inside:avoid}
 .asked,.weak>li{break-inside:avoid}
 .two{grid-template-columns:1fr 1fr}

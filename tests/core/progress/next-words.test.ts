@@ -17,7 +17,7 @@ it('says each piece of advice on the next tempo in a few words', () => {
   );
   expect(advised({ scores: scores(90), cleanOnAnotherDay: true })).toBe('up to 104–106 BPM');
   expect(advised({ scores: scores(90) })).toBe('100 BPM once more on another day, then up');
-  expect(advised({ scores: scores(90, 70) })).toBe('stay at 100 BPM for accents and taps');
+  expect(advised({ scores: scores(90, 70) })).toBe('stay at 100 BPM, weakest: accents and taps');
   expect(advised({ scores: scores(50) })).toBe('down to 90 BPM');
   expect(advised({ scores: scores(90), fading: true })).toBe('100 BPM after a rest, in shorter takes');
   expect(advised({ scores: scores(90), discomfort: true })).toBe('none while discomfort is noted');

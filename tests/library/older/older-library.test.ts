@@ -64,7 +64,7 @@ it('is listed, opened, compared, followed and prepared for a lesson as it is', a
     '2 times on 2 days.',
   );
   const lesson = await runCommand(lessonCommand, ['--since', '2026-11-21', ...here]);
-  expect(lesson.stdout).toContain('Next: >RLR >LRL, stay at 144 BPM for tempo');
+  expect(lesson.stdout).toContain('Next: >RLR >LRL, stay at 144 BPM, weakest: tempo');
 });
 
 it('is graded again, and says then what older programs put down nowhere', async () => {
@@ -75,5 +75,5 @@ it('is graded again, and says then what older programs put down nowhere', async 
   expect(again.stdout).toContain('2 of 2 graded again');
   expect(await givenWay(folder)).toEqual([0, 0]);
   const lesson = await runCommand(lessonCommand, ['--since', '2026-11-21', ...here]);
-  expect(lesson.stdout).toContain('Next: >RLR >LRL, stay at 144 BPM for tempo');
+  expect(lesson.stdout).toContain('Next: >RLR >LRL, stay at 144 BPM, weakest: tempo');
 });
