@@ -116,6 +116,19 @@ describe('the check of a recording', () => {
     expect(found(grade(samples, sampleRate, sheet), 'limited')).toBeUndefined();
   });
 
+  it('finds a gate that closes fast amid ringing, that lets a floor through for a while, or that taps do not open', () => {
+    const gated = (name: string, thresholdDb: number) => {
+      const { sheet, spec } = checkTakeSpec(tuningTakes.find((one) => one.name === name)!, 13);
+      const { samples, sampleRate } = renderTake(spec);
+      expect(found(grade(samples, sampleRate, sheet), 'gated')).toBeUndefined();
+      const gate = { thresholdDb, floorDb: -25, attackMs: 1, holdMs: 30, releaseMs: 6 };
+      return found(grade(chain({ gate })(samples, sampleRate), sampleRate, sheet), 'gated');
+    };
+    expect(gated('snare', -28)!.spoils).toContain('tap-spread');
+    expect(gated('mesh, living room, phone', -44)!.spoils).toContain('tap-spread');
+    expect(gated('rubber pad', -28)!.spoils).toContain('tap-spread');
+  });
+
   it('takes accents that ring longer than taps, as rim shots do, for no limiter', () => {
     const random = seeded('rim shots');
     const rate = 48_000;
