@@ -4,6 +4,7 @@ import { madToSd } from '../stats/mad.ts';
 import { median } from '../stats/median.ts';
 import type { LostStretch } from './lost-stretch.ts';
 import { phaseSteps } from './phase-steps.ts';
+import { withoutBetween } from './without-between.ts';
 
 /** Longer steps from stroke to stroke than this, in beats, are rests, which players cut short themselves. */
 const longestBeats = 0.9;
@@ -38,7 +39,9 @@ export function lostStretches(
   sounds: readonly number[] = [],
 ): readonly LostStretch[] {
   const written = earlyAlike(intervalsOf(strokes));
-  return written.length > 0 ? written : phaseSteps(sounds);
+  if (written.length > 0) return written;
+  const steps = phaseSteps(sounds);
+  return steps.length > 0 ? steps : phaseSteps(withoutBetween(sounds));
 }
 
 /**
