@@ -62,6 +62,10 @@ export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardR
   return {
     code: 'drop-outs',
     facts,
-    spoils: [...(comesEarly ? strokeTimes : []), ...(comesEarly || muchLost ? strokeCounts : [])],
+    // What comes early by a partial or more stands on another's slot, and accents beside their own.
+    spoils: [
+      ...(comesEarly ? [...strokeTimes, 'turned-accents'] : []),
+      ...(comesEarly || muchLost ? strokeCounts : []),
+    ],
   };
 }

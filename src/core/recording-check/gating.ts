@@ -88,8 +88,8 @@ function turnsTapsDown({ quiet, performance }: HeardRecording): boolean {
 }
 
 /**
- * A gate: sounds end in a fall that no sound makes by itself, the place has two floors, some taps are turned down, or pauses
- * are dead. Soft taps may be cut off or missing after silence.
+ * A gate: sounds end in a fall that no sound makes by itself, the place has two floors, some taps are turned down, or
+ * pauses are dead. Soft taps may be cut off or missing after silence.
  */
 export function gating(heard: HeardRecording): Finding | null {
   const { hearing, performance, quiet, sound } = heard;
