@@ -14,5 +14,5 @@ export type { GradeOptions } from './grading/grade-hearing.ts';
  * @example gradeTake(source, sheet, { name: 'monday.wav' }).grading // { state: 'graded' }
  */
 export function gradeTake(source: Source, sheet: Sheet, options: GradeOptions = {}): TakeResult {
-  return gradeHearing(source, hearStrokes(source, options.tell), sheet, options);
+  return gradeHearing(source, hearStrokes(source, options.tell, options.playedClick?.sounds), sheet, options);
 }

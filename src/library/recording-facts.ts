@@ -11,6 +11,10 @@ export const recordingFactsSchema = Type.Object({
     Type.Object({
       times: Type.Array(Type.Number()),
       audible: Type.Optional(Type.Array(Type.Boolean())),
+      sounds: Type.Optional(
+        Type.Array(Type.Object({ kind: Type.String(), times: Type.Array(Type.Number()) })),
+      ),
+      delay: Type.Optional(Type.Number()),
       calibrated: Type.Boolean(),
       uncertaintyMs: Type.Number(),
     }),

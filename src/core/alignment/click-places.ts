@@ -6,8 +6,9 @@ const beyond = ({
   times,
   period,
   played,
+  changes,
 }: HeardClick): { readonly before: number; readonly after: number } =>
-  played === undefined || times.length < 2
+  (played === undefined && !changes) || times.length < 2
     ? { before: period, after: period }
     : { before: times[1]! - times[0]!, after: times.at(-1)! - times.at(-2)! };
 
@@ -56,13 +57,13 @@ export const soundsAt = ({ times, period, silent }: HeardClick, time: number): b
 const reach = 3;
 
 /**
- * Seconds between clicks round a time. A heard click keeps one tempo; one that was played may go from line to line.
+ * Seconds between clicks round a time. A click found by its evenness keeps one tempo; one that was played may go from line to line.
  *
  * @example periodNear({ times: [0, 1, 2, 2.5, 3], period: 1, levelDb: 0, played: { delaySe: 0 } }, 0.5) // 1
  */
 export const periodNear = (click: HeardClick, time: number): number => {
-  const { times, period, played } = click;
-  if (played === undefined || times.length < 2) return period;
+  const { times, period, played, changes } = click;
+  if ((played === undefined && !changes) || times.length < 2) return period;
   const before = Math.min(times.length - 2, Math.max(0, Math.floor(placeAmong(click, time))));
   const own = times[before + 1]! - times[before]!;
   const near: number[] = [];

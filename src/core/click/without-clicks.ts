@@ -28,7 +28,7 @@ function takeOff(samples: Float32Array, samplesFrom: number, { from, samples: so
 }
 
 /** The same one-channel recording with the clicks' sounds taken off wherever it is read. */
-export function withoutClicks(source: Source, { voices }: FoundClicks): Source {
+export function withoutClicks(source: Source, { voices }: Pick<FoundClicks, 'voices'>): Source {
   const rate = source.sampleRate;
   const clicks = voices
     .flatMap(({ sound: whole, times }, voice) => {

@@ -1,3 +1,4 @@
+import type { ClickTimes } from '../click/click-times.ts';
 import type { Source } from '../signal/source.ts';
 import { steadyLevel, withoutLevel } from '../signal/steady-level.ts';
 import { atGain, peakFollower, usualGain } from '../signal/usual-gain.ts';
@@ -13,8 +14,8 @@ export interface Listening {
    * struck, in order: everything with an attack, clicks of a metronome too; what the end makes of them isn't known yet.
    */
   goOn(recording: Source): readonly Stroke[];
-  /** The recording is over: everything heard in it, to the last digit what is heard in it at once. */
-  end(recording: Source, tell?: WorkTold): Hearing;
+  /** The recording is over: everything heard in it, to the last digit what is heard in it at once. `put`: clicks put out meanwhile. */
+  end(recording: Source, tell?: WorkTold, put?: readonly ClickTimes[]): Hearing;
 }
 
 /** About how much of the work is the first search where clicks make a second one needed. */
@@ -87,12 +88,17 @@ export function startListening(): Listening {
         return isNew;
       });
     },
-    end(recording, tell) {
+    end(recording, tell, put) {
       level = steadyLevel(recording);
       const pass = passFor(recording);
       const source = heardBy(pass, recording);
       const found = pass.search.end(source, partOfWork(tell, 0, shareOfFirst));
-      const { sounds, noiseFloorDb, click } = settleHearing(source, found, partOfWork(tell, shareOfFirst, 1));
+      const { sounds, noiseFloorDb, click } = settleHearing(
+        source,
+        found,
+        partOfWork(tell, shareOfFirst, 1),
+        put,
+      );
       const gainDb = 20 * Math.log10(pass.gain);
       return {
         sounds: sounds.map((sound) => ({ ...sound, levelDb: sound.levelDb - gainDb })),

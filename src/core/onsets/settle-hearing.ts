@@ -1,9 +1,12 @@
-import { type FoundClicks, findClicks } from '../click/find-clicks.ts';
+import type { ClickTimes } from '../click/click-times.ts';
+import { type ClickVoice, findClicks } from '../click/find-clicks.ts';
+import { findPutClicks } from '../click/find-put-clicks.ts';
 import { silentBeyond } from '../click/silent-beyond.ts';
 import { withoutClicks } from '../click/without-clicks.ts';
 import { bandLayout } from '../signal/band-layout.ts';
 import type { Source } from '../signal/source.ts';
 import type { WorkTold } from '../signal/work-told.ts';
+import { median } from '../stats/median.ts';
 import { enoughEvidence } from './attack-chain.ts';
 import { type AttacksFound, attacksOf } from './attack-search.ts';
 import { clickRemains } from './click-remains.ts';
@@ -16,24 +19,53 @@ import { roomSound } from './room-sound.ts';
 import { classifySounds } from './sound-classes.ts';
 import type { HeardClick, Hearing, Stroke } from './stroke.ts';
 
+/** A metronome whose clicks are taken off. */
+interface TakenOff {
+  readonly voices: readonly ClickVoice[];
+  readonly click: Omit<HeardClick, 'levelDb'>;
+}
+
 /** A take's softest strokes lie at most this far under its loud ones, dB: taps 34 under accents, and their scatter. */
 const deepestDb = 46;
 
 /**
  * What only the whole of a recording tells of the attacks found in it: its metronome, whose sound is taken off before the
- * search runs again; which sound is the pad's; strokes that drown; gaps; the room. `tell` hears of the second search.
+ * search runs again; which sound is the pad's; strokes that drown; gaps; the room. `put`: clicks that are known to have been
+ * put out, by their sound. `tell` hears of the second search.
  */
-export function settleHearing(source: Source, found: AttacksFound, tell?: WorkTold): Hearing {
+export function settleHearing(
+  source: Source,
+  found: AttacksFound,
+  tell?: WorkTold,
+  put?: readonly ClickTimes[],
+): Hearing {
   const noiseFloorDb = 10 * Math.log10(2 * found.floorPower);
-  const clicks = findClicks(source, found.attacks);
+  const clicks = (put && knownClicks(source, found, put)) ?? unknownClicks(source, found);
   return clicks === null
     ? { sounds: padAndOthers(source, found, () => true), noiseFloorDb, click: null }
     : hearBesideClicks(source, clicks, noiseFloorDb, tell);
 }
 
+/** Clicks known to be put out, where they are heard. */
+function knownClicks(source: Source, { attacks }: AttacksFound, put: readonly ClickTimes[]): TakenOff | null {
+  const found = findPutClicks(source, attacks, put);
+  if (found === null) return null;
+  const { voices, clock, whole } = found;
+  const times = voices.flatMap((voice) => voice.times).sort((a, b) => a - b);
+  const period = median(times.slice(1).map((time, i) => time - times[i]!));
+  return { voices, click: { times, period, put: { ...clock, whole } } };
+}
+
+function unknownClicks(source: Source, { attacks }: AttacksFound): TakenOff | null {
+  const found = findClicks(source, attacks);
+  if (found === null) return null;
+  const { voices, times, grid } = found;
+  return { voices, click: { times, period: grid.period, silent: silentBeyond(source, found) } };
+}
+
 function hearBesideClicks(
   source: Source,
-  clicks: FoundClicks,
+  clicks: TakenOff,
   noiseFloorDb: number,
   tell: WorkTold | undefined,
 ): Hearing {
@@ -48,9 +80,7 @@ function hearBesideClicks(
   });
   const sounds = [...strokes, ...heard];
   const click: HeardClick = {
-    times: clicks.times,
-    period: clicks.grid.period,
-    silent: silentBeyond(source, clicks),
+    ...clicks.click,
     levelDb: Math.max(...clicks.voices.map(({ sound }) => peakDb(sound))),
   };
   return { sounds: sounds.sort((a, b) => a.time - b.time), noiseFloorDb, click };

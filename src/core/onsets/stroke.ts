@@ -44,4 +44,11 @@ export interface HeardClick {
   readonly silent?: SilentBeyond;
   /** Only where the tool played it: standard error of the delay that its times were corrected by, s. */
   readonly played?: { readonly delaySe: number };
+  /**
+   * Only where what the tool put out was found by its times: put out at t it is heard at delay + rate·t; whether all kinds of
+   * it were heard and taken off.
+   */
+  readonly put?: { readonly delay: number; readonly rate: number; readonly whole: boolean };
+  /** Its tempo changes; without, it keeps one. */
+  readonly changes?: true;
 }

@@ -41,7 +41,9 @@ export function changingClick(heard: HeardRecording): Finding | null {
   const beats = times.slice(1).map((time, i) => time - times[i]!);
   if (beats.length < countIn.clicks || Math.max(...beats) < changes * Math.min(...beats)) return null;
   const sounded = times.filter((_, i) => audible?.[i] ?? true);
-  if (hearing.click !== null && hearing.click.times.length >= found * sounded.length) return null;
+  if (hearing.click?.put?.whole) return null;
+  if (hearing.click !== null && !hearing.click.put && hearing.click.times.length >= found * sounded.length)
+    return null;
   const levelDb = heardLevel(heard);
   if (levelDb === null) return null;
   const taps = performance.strokes.filter(({ slot }) => !slot.accent).map((stroke) => stroke.levelDb);

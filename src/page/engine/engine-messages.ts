@@ -1,3 +1,4 @@
+import type { ClickTimes } from '../../core/click/click-times.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import type { PlayedClick } from '../../core/grading/click-to-hold-against.ts';
 import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
@@ -55,7 +56,7 @@ export type EngineWish =
       readonly at: number;
       readonly samples: Float32Array;
     }
-  | { readonly wish: 'over'; readonly recording: number }
+  | { readonly wish: 'over'; readonly recording: number; readonly put?: readonly ClickTimes[] }
   | { readonly wish: 'grade-heard'; readonly recording: number; readonly facts: TakeFacts }
   | { readonly wish: 'leave'; readonly recording: number };
 

@@ -66,7 +66,7 @@ async function grant(body: EngineWish, number: number, tell: Tell): Promise<void
       return;
     }
     case 'over':
-      along.get(body.recording)?.over();
+      along.get(body.recording)?.over(body.put);
       return;
     case 'grade-heard': {
       const heard = along.get(body.recording)!;

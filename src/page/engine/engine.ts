@@ -137,8 +137,8 @@ export function startEngine(): Engine {
         const copy = samples.slice();
         send({ wish: 'hear-more', recording, at, samples: copy }, [copy.buffer]);
       },
-      over() {
-        if (!gone) send({ wish: 'over', recording });
+      over(put) {
+        if (!gone) send({ wish: 'over', recording, ...(put && { put }) });
       },
       async grade(facts) {
         if (gone) return null;

@@ -1,3 +1,4 @@
+import type { ClickTimes } from '../../core/click/click-times.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { gradeTake } from '../../core/grade-take.ts';
 import { type GatheredSound, gatherSound } from '../../core/grading/gathered-sound.ts';
@@ -15,8 +16,8 @@ import { sha256Of } from './sha256-of.ts';
 export interface HearingAlong {
   /** What is heard now; null where nobody wants to know. */
   add(at: number, samples: Float32Array): LiveHeard | null;
-  /** Nothing more comes: settles what was heard. */
-  over(): void;
+  /** Nothing more comes: settles what was heard beside clicks that were put out meanwhile. */
+  over(put?: readonly ClickTimes[]): void;
   grade(facts: TakeFacts): Promise<HeardResult>;
   /** The recording as an MP3, once it is over; null where that wasn't to be had. */
   mp3(): Uint8Array | null;
@@ -57,13 +58,18 @@ export function hearAlong({ sampleRate, sheet: played, live: followed }: AlongWi
     length += samples.length;
   };
   let end: Settled | undefined;
-  function settled() {
+  function settled(put?: readonly ClickTimes[]) {
     if (end === undefined) {
       const bytes = wav.bytes();
       // The digest is worked out beside the hearing.
       const digest = sha256Of(bytes);
       const source = recording.source();
-      end = { bytes, digest, hearing: live.listening.end(source), gathered: gathering.end(source) };
+      end = {
+        bytes,
+        digest,
+        hearing: live.listening.end(source, undefined, put),
+        gathered: gathering.end(source),
+      };
     }
     return end;
   }
@@ -80,9 +86,9 @@ export function hearAlong({ sampleRate, sheet: played, live: followed }: AlongWi
       }
       return followed ? heard : null;
     },
-    over: () => void settled(),
+    over: (put) => void settled(put),
     async grade({ sheet, ...known }) {
-      const { bytes, digest, hearing, gathered } = settled();
+      const { bytes, digest, hearing, gathered } = settled(known.playedClick?.sounds);
       const sha256 = await digest;
       const options = { ...known, sha256, gathered };
       return { result: gradeHearing(recording.source(), hearing, sheet, options), bytes };

@@ -1,3 +1,4 @@
+import type { ClickTimes } from '../../core/click/click-times.ts';
 import type { LiveHeard } from '../../core/onsets/live-strokes.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import type { TakeFacts } from './engine-messages.ts';
@@ -6,8 +7,11 @@ import type { TakeFacts } from './engine-messages.ts';
 export interface HeardRecording {
   /** Samples that begin at frame `at` of the recording; what is missing before them is silence. They are copied. */
   add(at: number, samples: Float32Array): void;
-  /** The recording is over: what can be done is begun, though it isn't known yet what else is to be said of it. */
-  over(): void;
+  /**
+   * The recording is over: what can be done is begun, though it isn't known yet what else is to be said of it.
+   * `put`: the clicks that were put out meanwhile.
+   */
+  over(put?: readonly ClickTimes[]): void;
   /** Grades it. Null where it couldn't be heard along: too long, or the worker failed. */
   grade(facts: TakeFacts): Promise<HeardResult | null>;
   /** Forgets it. */

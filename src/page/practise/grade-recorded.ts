@@ -70,10 +70,13 @@ export async function gradeRecorded(recorded: RecordedTake, facts: RecordedFacts
   }
 }
 
-const factsOf = ({ times, audible, ...rest }: PlayedClick) => ({
+const factsOf = ({ times, audible, sounds, ...rest }: PlayedClick) => ({
   ...rest,
   times: [...times],
   ...(audible === undefined ? {} : { audible: [...audible] }),
+  ...(sounds === undefined
+    ? {}
+    : { sounds: sounds.map(({ kind, times: put }) => ({ kind, times: [...put] })) }),
 });
 
 /** From what was heard while it came, or else all at once. */

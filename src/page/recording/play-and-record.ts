@@ -2,7 +2,7 @@ import type { ClickPlan } from '../../core/click-track/click-plan.ts';
 import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
 import { joined } from '../../core/signal/joined.ts';
 import type { HeardRecording } from '../engine/heard-recording.ts';
-import { delayInUse } from './calibration/delay-in-use.ts';
+import { type DelayInUse, delayInUse } from './calibration/delay-in-use.ts';
 import { delaysOf } from './calibration/kept-delays.ts';
 import { looksWireless } from './calibration/looks-wireless.ts';
 import { loadCapture, startCapture } from './capture/start-capture.ts';
@@ -134,23 +134,26 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
   }
 
   async function finish(): Promise<RecordedTake> {
+    const until = context.currentTime - start;
     sound?.stop();
     const outputNow = currentOutput(context);
     if (context.state === 'running') await new Promise((resolve) => setTimeout(resolve, 1000 * tail));
     capture.stop();
-    heard?.over();
+    const { gaps, first, length } = capture.frames();
+    const trackStart = start - (first ?? 0) / sampleRate;
+    const clickOf = (delay: DelayInUse | null) =>
+      sound && playedClickOf(sound.plan(), trackStart, delay, click?.silences?.(), { sampleRate, until });
+    heard?.over(clickOf(null)?.sounds);
     if ((await outputNow).id !== output.id) meet('output-changed');
     unwatch();
     sleep();
-    const { gaps, first, length } = capture.frames();
     const way = { outputId: output.id, inputId: microphone.deviceId, sampleRate };
     const delays = delaysOf(way);
     const wireless = looksWireless(output.label, delays.at(-1)?.latency ?? null) !== null;
     const met = (code: TroubleCode) => troubles.some((one) => one.code === code);
     const doubtful = wireless || met('output-changed') || met('busy');
     const delay = doubtful ? null : delayInUse(delays, microphone.session);
-    const trackStart = start - (first ?? 0) / sampleRate;
-    const playedClick = sound && playedClickOf(sound.plan(), trackStart, delay, click?.silences?.());
+    const playedClick = clickOf(delay);
     writer.note({ frame: length, what: 'click', facts: { playedClick } });
     // Its end isn't waited for: what was handed over is there, whatever becomes of the tab.
     void writer.end();

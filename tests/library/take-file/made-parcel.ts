@@ -15,7 +15,13 @@ export function madeParcel(number: number, changes: Partial<TakeParcel> = {}): T
     setUp: null,
     guess: { guessedAt: recordedAt, worstLine: 1, tempo: 'rushed' },
     recordingFacts: {
-      playedClick: { times: [1, 1.6], calibrated: true, uncertaintyMs: 0.4 },
+      playedClick: {
+        times: [1, 1.6],
+        sounds: [{ kind: 'beat', times: [0.9, 1.5] }],
+        delay: 0.1,
+        calibrated: true,
+        uncertaintyMs: 0.4,
+      },
       gaps: [{ at: 3.5, frames: 128 }],
       warnings: [{ code: 'samples-lost', facts: { frames: 128 } }],
     },

@@ -3,6 +3,9 @@ import type { Reason } from '../../../core/result/take-result.ts';
 import type { RecordedTake } from '../recorded-take.ts';
 import type { RecoveredSound, UnfinishedTake } from './recover-takes.ts';
 
+const areTimes = (times: unknown): times is readonly number[] =>
+  Array.isArray(times) && times.every((time) => typeof time === 'number');
+
 /** The click that was noted with a recovered recording, or null: it is noted when a take ends, not before. */
 export function recoveredClick({ notes }: RecoveredSound): PlayedClick | null {
   const noted = notes.findLast(({ what }) => what === 'click')?.facts.playedClick as
@@ -10,11 +13,12 @@ export function recoveredClick({ notes }: RecoveredSound): PlayedClick | null {
     | null
     | undefined;
   if (noted === null || noted === undefined) return null;
-  const { times, audible, calibrated, uncertaintyMs } = noted;
+  const { times, audible, sounds, delay, calibrated, uncertaintyMs } = noted;
   const isClick =
-    Array.isArray(times) &&
-    times.every((time) => typeof time === 'number') &&
+    areTimes(times) &&
     (audible === undefined || (Array.isArray(audible) && audible.length === times.length)) &&
+    (sounds === undefined || (Array.isArray(sounds) && sounds.every((one) => areTimes(one?.times)))) &&
+    (delay === undefined || typeof delay === 'number') &&
     typeof calibrated === 'boolean' &&
     typeof uncertaintyMs === 'number';
   return isClick ? (noted as PlayedClick) : null;
