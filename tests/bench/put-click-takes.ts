@@ -44,7 +44,7 @@ export interface ClickTake {
 
 /** The way of the click: s from the page's clock to the microphone's, and how much faster that one runs. */
 const delays = { least: 0.01, most: 0.25 };
-const clocksApart = 30e-6;
+export const clocksApart = 30e-6;
 const sampleRate = 24000;
 const levels = { accentDb: -10, contrastDb: 14, noiseDb: -65 };
 
@@ -52,6 +52,8 @@ const levels = { accentDb: -10, contrastDb: 14, noiseDb: -65 };
 export function takeWithClick(asked: ClickTake): {
   readonly take: BenchTake;
   readonly playedClick: PlayedClick;
+  /** s. */
+  readonly delay: number;
 } {
   const { sheet, place, kind, player, seed } = asked;
   const random = seeded(seed);
@@ -84,7 +86,9 @@ export function takeWithClick(asked: ClickTake): {
     const sum = Math.round((sample + heard[i]!) * 2 ** 23) / 2 ** 23;
     return Math.max(-1, Math.min(1, sum));
   });
-  return { take: { ...take, samples }, playedClick: playedClickOf(plan, trackAt, null, [], { sampleRate }) };
+  const playedClick = playedClickOf(plan, trackAt, null, [], { sampleRate });
+  // The clocks have run apart from the track's start on.
+  return { take: { ...take, samples }, playedClick, delay };
 }
 
 function clicksAtMicrophone(

@@ -13,11 +13,11 @@ import { likelyDelays } from './put-delays.ts';
 import { withoutClicks } from './without-clicks.ts';
 
 /** Clicks that were put out, found in a recording. */
-export interface PutClicks {
+interface PutClicks {
   readonly clock: ClickClock;
-  /** Of every kind that was heard. */
+  /** Of every kind whose sound was learned. */
   readonly voices: readonly ClickVoice[];
-  /** Whether each kind was heard: what wasn't is still in the recording. */
+  /** Whether each kind's was: what wasn't is still in the recording. */
   readonly whole: boolean;
 }
 
@@ -25,6 +25,8 @@ export interface PutClicks {
 const seeds = { most: 4, within: 0.0006 };
 /** Readings after which no better are looked for, those that tell a clock, and clicks from which a sound is learned. */
 const enough = { sure: 12, fewest: 3, learned: 4 };
+/** Clicks of a kind that may be the first to be read. */
+const firstClicks = 64;
 /** So far from what was read (s) clocks can't have run apart much. */
 const nearSeconds = 20;
 /** Longest sound learned, s, and as a share of what lies between clicks of a kind. */
@@ -36,7 +38,9 @@ const tail = 0.02;
 
 /**
  * Finds clicks that were put out at known times by their delay and the rate of the clocks, and learns the sound of each
- * kind. Null where they aren't heard. `attacks` in order of time.
+ * kind: the page's own, in a loudspeaker that the microphone hears. Their tempo may change, and some of them may lie under
+ * strokes; that they sound alike at times that agree is what no player does. Null where they aren't heard. `attacks` in
+ * order of time. Linear in the number of clicks.
  */
 export function findPutClicks(
   source: Source,
@@ -106,10 +110,14 @@ function firstReadings(
     readonly weight: number;
   } | null = null;
   for (const delay of likelyDelays(clicks, attacks)) {
-    for (const [kind, { times }] of clicks.entries()) {
+    for (const [kind, { times: all }] of clicks.entries()) {
+      const times = all.slice(0, firstClicks);
+      const until = (times.at(-1) ?? 0) + delay + seeds.within;
+      const end = attacks.findIndex(({ time }) => time > until);
+      const early = end < 0 ? attacks : attacks.slice(0, end);
       const tried = times
         .flatMap((put) => {
-          const attack = attacks.find(({ time }) => Math.abs(time - put - delay) < seeds.within);
+          const attack = early.find(({ time }) => Math.abs(time - put - delay) < seeds.within);
           return attack === undefined ? [] : [{ put, time: attack.time }];
         })
         .map((seed) => ({ ...seed, clear: clearSeconds(seed.time, attacks, duration) }))

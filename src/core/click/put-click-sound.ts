@@ -28,9 +28,11 @@ export function commonSound(source: Source, starts: readonly number[], length: n
   const reach = Math.max(1, Math.round(smoothSeconds * source.sampleRate));
   const sound = new Float32Array(length);
   const doubt = new Float64Array(length);
-  const rooms = heard.map(() => new Float64Array(Math.ceil(length / reach)));
+  const weights = heard.map(() => new Float64Array(Math.ceil(length / reach)));
   for (let pass = 0; pass < passes; pass++) {
-    const weights = heard.map((samples, i) => powerOf(samples, sound, reach, rooms[i]!));
+    weights.forEach((weight, i) => {
+      weight.set(powerOf(heard[i]!, sound, reach, weight.length));
+    });
     toWeights(weights);
     for (let n = 0; n < length; n++) {
       const place = n / reach - 0.5;
@@ -52,24 +54,16 @@ export function commonSound(source: Source, starts: readonly number[], length: n
 }
 
 /** Power of what `samples` are without `sound`, block by block of `reach` samples, each with those beside it. */
-function powerOf(
-  samples: Float32Array,
-  sound: Float32Array,
-  reach: number,
-  power: Float64Array,
-): Float64Array {
-  const own = power.map((_, block) => {
+function powerOf(samples: Float32Array, sound: Float32Array, reach: number, blocks: number): Float64Array {
+  const own = Float64Array.from({ length: blocks }, (_, block) => {
     const to = Math.min(samples.length, (block + 1) * reach);
     let sum = 0;
     for (let n = block * reach; n < to; n++) sum += (samples[n]! - sound[n]!) ** 2;
     return sum / (to - block * reach);
   });
-  for (let block = 0; block < power.length; block++) {
-    const before = own[Math.max(0, block - 1)]!;
-    const after = own[Math.min(own.length - 1, block + 1)]!;
-    power[block] = (before + 2 * own[block]! + after) / 4;
-  }
-  return power;
+  return own.map((power, block) => {
+    return (own[Math.max(0, block - 1)]! + 2 * power + own[Math.min(blocks - 1, block + 1)]!) / 4;
+  });
 }
 
 /** Turns powers, one row a click, into weights. */

@@ -29,7 +29,7 @@ export const checkSentences: SentenceTable = {
   'narrow-band': (f) =>
     `The sound ends at ${rounded(numberOf(f, 'upToHz') / 1000)} kHz, as over a telephone or a wireless headset. Record with the phone's own microphone, at 44.1 kHz or more.`,
   'click-changes': () =>
-    "The microphone heard the click, whose tempo changes, and such a click can't be told apart from strokes. With the click in headphones, at a low volume, all of it can be told.",
+    "The microphone heard the click, whose tempo changes, and not all of it could be taken off the sound, so it can't be told apart from strokes. With the click in headphones, at a low volume, all of it can be told.",
   'click-loud': (f) =>
     `The click is ${decibels(f, 'overDb')} louder in the recording than the taps. It is taken off before strokes are measured; a softer click, or one in headphones at a low volume, leaves more of them.`,
   'stick-clicks': (f) =>
