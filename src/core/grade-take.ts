@@ -1,4 +1,5 @@
 import type { Sheet } from './exercise/sheet.ts';
+import { clicksToFind } from './grading/clicks-to-find.ts';
 import { type GradeOptions, gradeHearing } from './grading/grade-hearing.ts';
 import { hearStrokes } from './onsets/hear-strokes.ts';
 import type { TakeResult } from './result/take-result.ts';
@@ -14,5 +15,10 @@ export type { GradeOptions } from './grading/grade-hearing.ts';
  * @example gradeTake(source, sheet, { name: 'monday.wav' }).grading // { state: 'graded' }
  */
 export function gradeTake(source: Source, sheet: Sheet, options: GradeOptions = {}): TakeResult {
-  return gradeHearing(source, hearStrokes(source, options.tell, options.playedClick?.sounds), sheet, options);
+  return gradeHearing(
+    source,
+    hearStrokes(source, options.tell, clicksToFind(options.playedClick)),
+    sheet,
+    options,
+  );
 }

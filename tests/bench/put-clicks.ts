@@ -39,7 +39,10 @@ function figures(scores: readonly TakeScore[]): string[] {
 }
 
 const rows: string[][] = [];
-for (const [tempo, sheet] of [['rises', rising], ['one', even]] as const)
+for (const [tempo, sheet] of [
+  ['rises', rising],
+  ['one', even],
+] as const)
   for (const place of places)
     for (const { name, click } of sounds)
       for (const clickDb of [-30, -20, -8]) {
@@ -57,7 +60,12 @@ for (const [tempo, sheet] of [['rises', rising], ['one', even]] as const)
         }
         const where = [tempo, place.name, name, `${clickDb}`];
         rows.push([...where, 'no', ...figures(unknown)], [...where, 'yes', ...figures(known)]);
-        console.error(rows.slice(-2).map((row) => row.join(' | ')).join('\n'));
+        console.error(
+          rows
+            .slice(-2)
+            .map((row) => row.join(' | '))
+            .join('\n'),
+        );
       }
 const heads = ['recall', 'precision', 'time, ms', 'level, dB', 'ratio, dB'];
 console.log(markdownTable(['tempo', 'place', 'click', 'dBFS', 'known', ...heads], rows));

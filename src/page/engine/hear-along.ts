@@ -1,6 +1,7 @@
 import type { ClickTimes } from '../../core/click/click-times.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { gradeTake } from '../../core/grade-take.ts';
+import { clicksToFind } from '../../core/grading/clicks-to-find.ts';
 import { type GatheredSound, gatherSound } from '../../core/grading/gathered-sound.ts';
 import { gradeHearing } from '../../core/grading/grade-hearing.ts';
 import { type LiveHeard, liveStrokes } from '../../core/onsets/live-strokes.ts';
@@ -88,7 +89,7 @@ export function hearAlong({ sampleRate, sheet: played, live: followed }: AlongWi
     },
     over: (put) => void settled(put),
     async grade({ sheet, ...known }) {
-      const { bytes, digest, hearing, gathered } = settled(known.playedClick?.sounds);
+      const { bytes, digest, hearing, gathered } = settled(clicksToFind(known.playedClick));
       const sha256 = await digest;
       const options = { ...known, sha256, gathered };
       return { result: gradeHearing(recording.source(), hearing, sheet, options), bytes };

@@ -1,4 +1,5 @@
 import type { ClickPlan } from '../../core/click-track/click-plan.ts';
+import { clicksToFind } from '../../core/grading/clicks-to-find.ts';
 import type { RecordingGap } from '../../core/grading/recording-gaps.ts';
 import { joined } from '../../core/signal/joined.ts';
 import type { HeardRecording } from '../engine/heard-recording.ts';
@@ -143,7 +144,7 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
     const trackStart = start - (first ?? 0) / sampleRate;
     const clickOf = (delay: DelayInUse | null) =>
       sound && playedClickOf(sound.plan(), trackStart, delay, click?.silences?.(), { sampleRate, until });
-    heard?.over(clickOf(null)?.sounds);
+    heard?.over(clicksToFind(clickOf(null) ?? undefined));
     if ((await outputNow).id !== output.id) meet('output-changed');
     unwatch();
     sleep();

@@ -1,0 +1,12 @@
+import { expect, it } from 'vitest';
+import { clicksToFind } from '../../../src/core/grading/clicks-to-find.ts';
+
+const sounds = [{ kind: 'beat', times: [0, 0.5, 1] }];
+const played = (times: readonly number[]) => ({ times, sounds, calibrated: false, uncertaintyMs: 0 });
+
+it('names the clicks of a click whose tempo changes, and of no other', () => {
+  expect(clicksToFind(played([0, 0.5, 0.95]))).toBe(sounds);
+  expect(clicksToFind(played([0, 0.5, 1]))).toBeUndefined();
+  expect(clicksToFind(played([]))).toBeUndefined();
+  expect(clicksToFind(undefined)).toBeUndefined();
+});
