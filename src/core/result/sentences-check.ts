@@ -23,7 +23,11 @@ export const checkSentences: SentenceTable = {
   hum: (f) =>
     `The mains hum at ${textOf(f, 'hz')} Hz, ${numberOf(f, 'levelDb').toFixed(0)} dBFS. Keep the microphone and its cable away from power supplies, or record on battery.`,
   'lossy-codec': (f) =>
-    `The sound was packed so small that a faint echo (${decibels(f, 'echoDb')} over the quiet) comes before each stroke. Record as WAV, or choose a higher quality or bit rate; don't send takes through a messenger.`,
+    `The sound was packed so small that ${
+      'echoDb' in f
+        ? `a faint echo (${decibels(f, 'echoDb')} over the quiet) comes before each stroke`
+        : `its hiss goes up and down in steps (${rounded(numberOf(f, 'hissTimes'))} times as much as hiss does)`
+    }. Record as WAV, or choose a higher quality or bit rate; don't send takes through a messenger.`,
   'spectral-holes': () =>
     'The quiet between strokes is full of holes, as noise reduction or strong packing leaves them; soft taps lose some of their loudness there. Turn off voice enhancement or noise reduction in the recording app, or record as WAV or at a higher bit rate.',
   'narrow-band': (f) =>
