@@ -97,7 +97,8 @@ export function gating(heard: HeardRecording): Finding | null {
   const suddenDb = suddenFallsDb(quiet.decaysDb);
   const isCutOff = kneeDb >= leastDb || suddenDb > 0 || turnsTapsDown(heard);
   const showsFloors =
-    twoFloors(sound, quiet.pauseDb) >= Math.max(floors.fewest, floors.share * hearing.sounds.length);
+    twoFloors(sound, quiet.pauseDb, hearing.click?.times ?? []) >=
+    Math.max(floors.fewest, floors.share * hearing.sounds.length);
   if (!isCutOff && !showsFloors && !isDead(heard)) return null;
   const { alignment, slots } = performance;
   // It may open for what is no stroke, too.

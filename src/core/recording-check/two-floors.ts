@@ -1,3 +1,4 @@
+import { anyBetween } from '../stats/any-between.ts';
 import { binSeconds } from './quiet-course.ts';
 import type { SoundFeatures } from './sound-pass.ts';
 
@@ -9,6 +10,8 @@ const broughtDown = { leastDb: 6, bins: 12 };
 const step = { leastDb: 10, mostDb: 45, bins: 4 };
 /** The lower level is that of pauses, within so much, dB. */
 const nearPauseDb = 3;
+/** A metronome's beep swells, stays level and ends at once: so long after one nothing is asked, s. */
+const beepSeconds = 0.15;
 /** Nothing lies under this: a third of the last bit's flicker at 24 bits. */
 const leastPower = 1e-15;
 
@@ -17,10 +20,12 @@ const leastPower = 1e-15;
  * what a gate holds open for a while has two.
  *
  * @param pauseDb Level of pauses, dB of the mean square step.
+ * @param clicks Clicks of a metronome, s, ascending.
  */
 export function twoFloors(
   { bright, frameRate }: Pick<SoundFeatures, 'bright' | 'frameRate'>,
   pauseDb: number,
+  clicks: readonly number[] = [],
 ): number {
   const width = Math.max(1, Math.round(binSeconds * frameRate));
   const levels = new Float64Array(Math.floor(bright.length / width));
@@ -41,6 +46,8 @@ export function twoFloors(
   };
   let count = 0;
   for (let end = broughtDown.bins + held.bins; end + step.bins + held.bins <= levels.length; end++) {
+    const at = (end * width) / frameRate;
+    if (anyBetween(clicks, at - beepSeconds, at)) continue;
     const lower = middleOf(end + step.bins);
     if (lower === null || Math.abs(lower - pauseDb) > nearPauseDb) continue;
     const upper = middleOf(end - held.bins);

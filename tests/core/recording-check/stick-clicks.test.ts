@@ -17,6 +17,19 @@ describe('sticks struck together', () => {
     expect(stickClicks(heardAt([0.5], null))).toBeNull();
   });
 
+  it('are not what is left of a click that was taken off, far softer and right behind it', () => {
+    const behind = (clickDb: number) => {
+      const { hearing, ...rest } = heardAt([], [0.5, 1]);
+      const sounds = [0.5, 1].flatMap((time) => [
+        { time, sound: 'click', levelDb: clickDb },
+        { time: time + 0.031, sound: 'stick-click', levelDb: -55 },
+      ]);
+      return stickClicks({ ...rest, hearing: { ...hearing, sounds } } as unknown as HeardRecording);
+    };
+    expect(behind(-22)).toBeNull();
+    expect(behind(-50)?.facts).toEqual({ clicks: 2, at: 0.531 });
+  });
+
   it('count in on the click; what follows each click by a sixth of a second is its own', () => {
     const clicks = [0.5, 1, 1.5, 2];
     expect(stickClicks(heardAt([0.51, 1.01, 1.49, 2.02], clicks))?.facts).toEqual({ clicks: 4, at: 0.51 });

@@ -42,6 +42,14 @@ describe('two floors', () => {
     ).toBe(0);
   });
 
+  it('are none of a beep that swells, falls to its level and breaks off behind a click', () => {
+    const beep = place((ms) => (ms < 60 ? Math.max(-40 - ms, -62) : Number.NEGATIVE_INFINITY));
+    const clicks = Array.from({ length: seconds }, (_, second) => second + 0.3);
+    expect(twoFloors(beep, -92)).toBe(seconds);
+    expect(twoFloors(beep, -92, clicks)).toBe(0);
+    expect(twoFloors(beep, -92, clicks.slice(1))).toBe(1);
+  });
+
   it('are none where pauses are unknown, or nothing is recorded', () => {
     expect(twoFloors(place(dying), Number.NaN)).toBe(0);
     expect(twoFloors({ bright: new Float32Array(0), frameRate }, -92)).toBe(0);
