@@ -2,14 +2,10 @@ import { type BandLayout, bandLayout } from './band-layout.ts';
 import { halfBandState, splitHalfBand } from './half-band.ts';
 import { applyHighPass, highPass } from './high-pass.ts';
 import { innovationPower, innovationState } from './innovation.ts';
-import type { Source } from './source.ts';
 
 /** Mean power of each band in each frame, raw and with its ringing predicted away. */
 export interface BandBlock {
-  /** Number of the first frame; frame f covers work-rate samples f·hop … (f+1)·hop. */
-  readonly firstFrame: number;
-  readonly frames: number;
-  /** One array a band, the highest first, `frames` long; linear power, full-scale sine = ½. */
+  /** One array a band, the highest first, a number a frame of `hop` work-rate samples; linear power, full-scale sine = ½. */
   readonly power: readonly Float32Array[];
   /**
    * The same with the ringing of the two lowest bands predicted away (see `innovation.ts`); equal to `power` in the
@@ -44,7 +40,7 @@ interface BandSplit {
  * Begins to split a recording of one channel into the power of its bands. Causal: a frame's power depends on nothing
  * after it. Linear; memory doesn't grow.
  *
- * @example bandSplit(48000).next(new Float32Array(480)).frames // 10
+ * @example bandSplit(48000).next(new Float32Array(480)).power[0].length // 10
  */
 export function bandSplit(sampleRate: number): BandSplit {
   const layout = bandLayout(sampleRate);
@@ -60,7 +56,6 @@ export function bandSplit(sampleRate: number): BandSplit {
   const upperState = innovationState(ringing.upperOrder, past, step);
   const inputHop = hop * 2 ** layout.preHalvings;
   let half = new Float32Array(0);
-  let firstFrame = 0;
 
   function next(samples: Float32Array): BandBlock {
     const frames = samples.length / inputHop;
@@ -84,25 +79,10 @@ export function bandSplit(sampleRate: number): BandSplit {
     };
     predict(upperState, stages - 1, half);
     predict(lowState, stages, samples);
-    const block = { firstFrame, frames, power, fresh };
-    firstFrame += frames;
-    return block;
+    return { power, fresh };
   }
 
   return { layout, inputHop, next };
-}
-
-/**
- * Walks channel `channel` of a recording once, in order, and hands over band powers block by block.
- * The last block is filled up with silence. Linear in length; memory doesn't grow with it.
- */
-export function* bandFrames(source: Source, channel: number): Generator<BandBlock> {
-  const { inputHop, next } = bandSplit(source.sampleRate);
-  const total = Math.ceil(source.length / inputHop);
-  for (let from = 0; from < total; from += framesAtATime) {
-    const to = Math.min(from + framesAtATime, total);
-    yield next(source.read(channel, from * inputHop, to * inputHop));
-  }
 }
 
 /** Mean power of each frame, which `count` samples make up. */

@@ -1,3 +1,4 @@
+import { peakOf } from './peak-of.ts';
 import type { Source } from './source.ts';
 
 /**
@@ -23,14 +24,4 @@ export function envelope(source: Source, slices: number): number[] {
     }
   }
   return peaks;
-}
-
-function peakOf(samples: Float32Array, from: number, to: number): number {
-  let [least, most] = [0, 0];
-  for (let i = from; i < to; i++) {
-    const x = samples[i]!;
-    if (x > most) most = x;
-    else if (x < least) least = x;
-  }
-  return Math.max(most, -least);
 }

@@ -29,9 +29,9 @@ export function innovationState(order: number, past: number, step: number): Inno
 const rawShare = 0.002;
 
 /**
- * Replaces `power` (mean power a frame of `samples`, `perFrame` samples each) by the innovation's power, step after
- * step, wherever the power of the step before is above `quiet`; elsewhere there is nothing to remove. Samples may come
- * in any number of whole steps at a time; only the last may be cut short. Costs order³/6 + order·(a step's samples) for
+ * `power` (mean power a frame of `samples`, `perFrame` samples each) with the innovation's power in its place, step
+ * after step, wherever the power of the step before is above `quiet`; elsewhere there is nothing to remove. Samples may
+ * come in any number of whole steps at a time; only the last may be cut short. Costs order³/6 + order·(a step's samples) for
  * a step worked on.
  */
 export function innovationPower(

@@ -1,5 +1,7 @@
 import { covariancePrediction } from './covariance-prediction.ts';
+import { energyOf } from './energy-of.ts';
 import { halfBandState, splitHalfBand } from './half-band.ts';
+import { predictionResidual } from './prediction-residual.ts';
 import type { Source } from './source.ts';
 
 /** The lower part of a recording's spectrum: flat up to two fifths of its own rate, 3.2 to 6.4 kHz. */
@@ -69,14 +71,7 @@ export function freshAfter({ rate, samples }: LowSound, at: number, count: numbe
   const past = Math.round(ringing.pastSeconds * rate);
   const recent = Math.round(ringing.noiseSeconds * rate);
   const a = covariancePrediction(samples, at - past, at, order);
-  const residual = (n: number): number => {
-    let e = samples[n]!;
-    for (let k = 0; k < order; k++) e -= a[k]! * samples[n - 1 - k]!;
-    return e;
-  };
-  let power = 0;
-  for (let n = at - recent; n < at; n++) power += residual(n) ** 2;
-  const fresh = new Float64Array(count);
-  for (let i = 0; i < count; i++) fresh[i] = residual(at + i);
-  return { samples: fresh, noise: power / recent + 1e-14 };
+  const before = predictionResidual(a, samples, at - recent, at, new Float64Array(recent));
+  const fresh = predictionResidual(a, samples, at, at + count, new Float64Array(count));
+  return { samples: fresh, noise: energyOf(before) / recent + 1e-14 };
 }

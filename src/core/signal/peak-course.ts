@@ -1,3 +1,4 @@
+import { peakOf } from './peak-of.ts';
 import type { Source } from './source.ts';
 
 /** Frames of which one peak is kept. */
@@ -40,13 +41,4 @@ export function envelopeOfPeaks(recording: Source, slices: number, peaks: PeakCo
     for (let i = first; i < last; i++) if (peaks[i]! > peak) peak = peaks[i]!;
     return peak;
   });
-}
-
-function peakOf(samples: Float32Array, from: number, to: number): number {
-  let peak = 0;
-  for (let i = from; i < to; i++) {
-    const x = Math.abs(samples[i]!);
-    if (x > peak) peak = x;
-  }
-  return peak;
 }

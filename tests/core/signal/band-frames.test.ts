@@ -1,20 +1,20 @@
 import { describe, expect, it } from 'vitest';
-import { bandFrames } from '../../../src/core/signal/band-frames.ts';
+import { bandSplit } from '../../../src/core/signal/band-frames.ts';
 import { bandLayout } from '../../../src/core/signal/band-layout.ts';
 import type { Source } from '../../../src/core/signal/source.ts';
-import { floatSource, formulaSource, watchedSource } from '../../support/float-source.ts';
+import { bandFrames } from '../../support/band-frames.ts';
+import { floatSource } from '../../support/float-source.ts';
 import { sine, toDb, whiteNoise } from '../../support/signals.ts';
 
 /** Power and innovation of every band over the whole recording. */
-function allFrames(source: Source, channel = 0): { power: number[][]; fresh: number[][] } {
+function allFrames(source: Source): { power: number[][]; fresh: number[][] } {
   const bands = bandLayout(source.sampleRate).bands.length;
   const power = Array.from({ length: bands }, (): number[] => []);
   const fresh = Array.from({ length: bands }, (): number[] => []);
-  for (const block of bandFrames(source, channel)) {
-    expect(block.firstFrame).toBe(power[0]!.length);
+  for (const block of bandFrames(source)) {
     for (let band = 0; band < bands; band++) {
-      expect(block.power[band]).toHaveLength(block.frames);
-      expect(block.fresh[band]).toHaveLength(block.frames);
+      expect(block.fresh[band]).toHaveLength(block.power[0]!.length);
+      expect(block.power[band]).toHaveLength(block.power[0]!.length);
       power[band]!.push(...block.power[band]!);
       fresh[band]!.push(...block.fresh[band]!);
     }
@@ -24,7 +24,7 @@ function allFrames(source: Source, channel = 0): { power: number[][]; fresh: num
 
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
-describe('bandFrames', () => {
+describe('bandSplit', () => {
   const rates = [8000, 16_000, 22_050, 44_100, 48_000, 96_000, 192_000];
   const cases = rates.flatMap((rate) =>
     bandLayout(rate).bands.map(({ lowHz, highHz }, band) => ({ rate, band, hz: (lowHz + highHz) / 2 })),
@@ -80,40 +80,12 @@ describe('bandFrames', () => {
     expect(toDb(mean(fresh.at(-1)!.slice(from)) / mean(power.at(-1)!.slice(from)))).toBeLessThan(-15);
   });
 
-  it('reads the channel asked for', () => {
-    const tone = sine(4800, 48_000, 2000, 0.5);
-    const source = floatSource(48_000, new Float32Array(4800), tone);
-    expect(Math.max(...allFrames(source, 0).power.flat())).toBe(0);
-    expect(Math.max(...allFrames(source, 1).power.flat())).toBeGreaterThan(0.1);
-  });
-
-  it('reads block by block, once, in order: memory does not grow with the recording', () => {
-    const reads: [number, number][] = [];
-    const tone = (n: number) => 0.1 * Math.sin(0.05 * n);
-    const longestOf = (seconds: number) => {
-      const { source, longestRead } = watchedSource(formulaSource(16_000, seconds * 16_000, tone));
-      const noted: Source = {
-        ...source,
-        read(channel, from, to) {
-          reads.push([from, to]);
-          return source.read(channel, from, to);
-        },
-      };
-      for (const _ of bandFrames(noted, 0));
-      return longestRead();
-    };
-    const short = longestOf(10);
-    reads.length = 0;
-    expect(longestOf(60)).toBe(short);
-    expect(short).toBeLessThan(6 * 16_000);
-    reads.forEach(([from], i) => {
-      expect(from).toBe(reads[i - 1]?.[1] ?? 0);
-    });
-    expect(reads.at(-1)![1]).toBeGreaterThanOrEqual(60 * 16_000);
-  });
-
   it('has no frames of an empty recording, and one of a single sample', () => {
-    expect([...bandFrames(floatSource(48_000, new Float32Array(0)), 0)]).toEqual([]);
-    expect([...bandFrames(floatSource(48_000, new Float32Array(1)), 0)][0]!.frames).toBe(1);
+    expect(allFrames(floatSource(48_000, new Float32Array(0))).power[0]).toEqual([]);
+    expect(allFrames(floatSource(48_000, new Float32Array(1))).power[0]).toHaveLength(1);
+  });
+
+  it('splits ten frames of 48 samples as in the example', () => {
+    expect(bandSplit(48_000).next(new Float32Array(480)).power[0]).toHaveLength(10);
   });
 });
