@@ -19,7 +19,7 @@ export function clickAlone(sound: Float32Array, doubt: Float64Array, sampleRate:
   const chance = smoothed(doubt, window);
   const share = power.map((value, n) => Math.max(0, 1 - (chanceTimes * chance[n]!) / (value + 1e-20)));
   const weight = smoothed(share, window);
-  const end = lastOf(weight, window);
+  const end = endOf(weight, window);
   const fading = Math.max(1, Math.min(fadingWindows * window, end >> 3));
   return sound.map((value, n) => {
     // Its start is known to be there.
@@ -29,7 +29,7 @@ export function clickAlone(sound: Float32Array, doubt: Float64Array, sampleRate:
 }
 
 /** Where a run of windows begins in which next to nothing is left. */
-function lastOf(weight: Float64Array, window: number): number {
+function endOf(weight: Float64Array, window: number): number {
   let quiet = 0;
   for (let n = 0; n < weight.length; n++) {
     quiet = weight[n]! < ends.share ? quiet + 1 : 0;

@@ -12,6 +12,13 @@ export interface ClickMatch {
   readonly gain: number;
 }
 
+/** How well a click must lie to count as surely heard, and the gain it may have. */
+const strict = { correlation: 0.93, gain: { least: 0.8, most: 1.25 } };
+
+/** Whether a click is surely heard. */
+export const isSure = ({ correlation, gain }: ClickMatch): boolean =>
+  correlation > strict.correlation && gain > strict.gain.least && gain < strict.gain.most;
+
 /** Only this much of a click is held against the recording, s: the stroke it goes with often follows at once. */
 export const matchSeconds = 0.0075;
 

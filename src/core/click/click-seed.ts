@@ -40,7 +40,7 @@ export const soundLead = 0.0008;
 export function* clickSeeds(source: Source, attacks: readonly Attack[], most: number): Generator<ClickSeed> {
   yield* first(
     most,
-    seedsOf(source, attacks, likeSound, (_, second, period, from) => {
+    seedsOf(source, attacks, likeSound, (second, period, from) => {
       const third = attackNear(attacks, second.time + period, from);
       return third === null ? null : [second, third];
     }),
@@ -48,7 +48,7 @@ export function* clickSeeds(source: Source, attacks: readonly Attack[], most: nu
   const recurring = recurringIntervals(attacks);
   yield* first(
     most,
-    seedsOf(source, attacks, sameSound, (_, second, period) => (recurring(period) ? [second] : null)),
+    seedsOf(source, attacks, sameSound, (second, period) => (recurring(period) ? [second] : null)),
   );
 }
 
@@ -60,7 +60,8 @@ function* first<T>(most: number, values: Iterable<T>): Generator<T> {
   }
 }
 
-type Companions = (first: Attack, second: Attack, period: number, from: number) => readonly Attack[] | null;
+/** The attacks that go on with a first and `second` at a period, looked for from an index on; null without them. */
+type Companions = (second: Attack, period: number, from: number) => readonly Attack[] | null;
 
 function* seedsOf(
   source: Source,
@@ -77,7 +78,7 @@ function* seedsOf(
       if (period < periods.shortest) continue;
       if (period > periods.longest) break;
       if (Math.abs(second.levelDb - start.levelDb) > likeLevelDb) continue;
-      const others = companions(start, second, period, j + 1);
+      const others = companions(second, period, j + 1);
       if (others === null || others.some(({ levelDb }) => Math.abs(levelDb - start.levelDb) > likeLevelDb))
         continue;
       compared++;
@@ -90,7 +91,7 @@ function* seedsOf(
   }
 }
 
-/** Whether an interval between attacks is found at least three times within a tenth of the evenness. */
+/** Whether an interval between attacks comes often enough, to about a third of the evenness. */
 function recurringIntervals(attacks: readonly Attack[]): (period: number) => boolean {
   const step = evenness / 4;
   const counts = new Map<number, number>();

@@ -2,7 +2,7 @@ import { readAt } from '../signal/fractional-read.ts';
 import type { Source } from '../signal/source.ts';
 import { findBell } from './bell.ts';
 import { clearSeconds } from './clear-seconds.ts';
-import { type ClickGrid, fitGrid } from './click-grid.ts';
+import { fitGrid } from './click-grid.ts';
 import { leftOver, matchSeconds } from './click-match.ts';
 import { withoutOwnAttacks } from './click-own-attacks.ts';
 import { type Attack, clickSeeds, soundLead } from './click-seed.ts';
@@ -22,17 +22,18 @@ export interface ClickVoice {
 
 /** A metronome found in a recording. */
 export interface FoundClicks {
-  readonly grid: ClickGrid;
+  /** Seconds between clicks. */
+  readonly period: number;
   /** All onsets in order of time, s. */
   readonly times: readonly number[];
   /** The common sound, then the bell's if there is one. */
   readonly voices: readonly ClickVoice[];
 }
 
-/** Surely heard clicks that make a metronome, and the share of the places between the first and the last. */
-const enough = { clicks: 4, alone: 3, share: 0.12 };
-/** Longest sound learned, s, and as a share of the period. */
-const longestSound = { seconds: 0.6, share: 0.92 };
+/** Surely heard clicks that make a metronome, or do with a bell, and the share of the places between the first and the last. */
+const enough = { clicks: 4, withBell: 3, share: 0.12 };
+/** Longest sound learned, s, and as a share of what lies between clicks. */
+export const longestSound = { seconds: 0.6, share: 0.92 };
 const mostSeeds = 40;
 /** Strokes may cover this many clicks in a row at either end. */
 const coveredReach = 16;
@@ -48,7 +49,7 @@ export function findClicks(source: Source, attacks: readonly Attack[]): FoundCli
     const heard = follow(source, candidate, duration);
     // The end of a long click is an attack too, and sometimes clear of strokes more often, but has less in it.
     const weight = heard.length * Math.hypot(...candidate.sound);
-    if (heard.length >= enough.alone && weight > (best?.weight ?? 0) && isEven(heard))
+    if (heard.length >= enough.withBell && weight > (best?.weight ?? 0) && isEven(heard))
       best = { heard, weight };
     if ((best?.heard.length ?? 0) >= 12) break;
   }
@@ -115,7 +116,7 @@ function settle(
   for (let k = next(from, -1); k !== undefined; k = next(from, -1)) from = k;
   for (let k = next(to, 1); k !== undefined; k = next(to, 1)) to = k;
   const all = Array.from({ length: to - from + 1 }, (_, i) => from + i);
-  const onsets = (wanted: (k: number) => boolean) => all.filter(wanted).map((k) => timeOf(k) + soundLead);
+  const onsets = (wanted: (k: number) => boolean) => all.filter(wanted).map(onset);
   const voices = [
     {
       sound,
@@ -132,7 +133,7 @@ function settle(
       heardAlone: alone(bell.votes),
     });
   return {
-    grid: { origin: timeOf(from) + soundLead, period: grid.period },
+    period: grid.period,
     times: onsets(() => true),
     voices,
   };

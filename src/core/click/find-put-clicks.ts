@@ -6,9 +6,9 @@ import { type ClickClock, type ClickReading, fitClock, timeOn } from './click-cl
 import { matchSeconds } from './click-match.ts';
 import { type Attack, soundLead } from './click-seed.ts';
 import type { ClickTimes } from './click-times.ts';
-import type { ClickVoice } from './find-clicks.ts';
+import { type ClickVoice, longestSound } from './find-clicks.ts';
 import { commonSound } from './put-click-sound.ts';
-import { onOneClock, readClicks, soundOf } from './put-clicks.ts';
+import { onOneClock, putClickStart, readClicks } from './put-clicks.ts';
 import { likelyDelays } from './put-delays.ts';
 import { withoutClicks } from './without-clicks.ts';
 
@@ -29,8 +29,6 @@ const enough = { sure: 12, fewest: 3, learned: 4 };
 const firstClicks = 64;
 /** So far from what was read (s) clocks can't have run apart much. */
 const nearSeconds = 20;
-/** Longest sound learned, s, and as a share of what lies between clicks of a kind. */
-const longestSound = { seconds: 0.6, share: 0.92 };
 /** How often every sound is learned, each time with what is known of the others taken off. */
 const rounds = 2;
 /** A click that begins so shortly before the end, s, isn't looked at. */
@@ -149,14 +147,14 @@ function allReadings(
     const [first, last] = [pool[0]!.put, pool.at(-1)!.put];
     const near = times.filter((put) => put > first - nearSeconds && put < last + nearSeconds);
     if (near.length === 0) continue;
-    const { sound } = soundOf(source, near, { clock, attacks });
+    const sound = putClickStart(source, near, clock, attacks);
     const read = readClicks(source, times, sound, { clock, from: last });
     const more = [...pool, ...read].sort((a, b) => a.put - b.put);
     if (read.length >= enough.fewest && onOneClock(more)) pool = more;
   }
   const roughly = fitClock(pool);
   const read = clicks.flatMap(({ times }) => {
-    const { sound } = soundOf(source, times, { clock: roughly, attacks });
+    const sound = putClickStart(source, times, roughly, attacks);
     return readClicks(source, times, sound, { clock: roughly, from: times[0] ?? 0 });
   });
   return { clock: fitClock(read), read };

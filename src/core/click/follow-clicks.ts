@@ -2,18 +2,12 @@ import { readAt } from '../signal/fractional-read.ts';
 import type { Source } from '../signal/source.ts';
 import { clearSeconds, wobble } from './clear-seconds.ts';
 import { type ClickGrid, fitGrid } from './click-grid.ts';
-import { type ClickMatch, leftOver, matchClick, matchSeconds } from './click-match.ts';
+import { type ClickMatch, isSure, leftOver, matchClick, matchSeconds } from './click-match.ts';
 import { type Attack, type ClickSeed, periods, soundLead } from './click-seed.ts';
 import { learnClickSound } from './click-sound-learned.ts';
+import { closerThanChance } from './closer-than-chance.ts';
 
-/** How well a click must lie to count as surely heard, and the gain it may have. */
-const strict = { correlation: 0.93, gain: [0.8, 1.25] as const };
-/**
- * Strokes taken for clicks lie anywhere within the wobble of an even grid, clicks on it to a hundredth of a millisecond
- * (measured on rendered takes and on takes of recorded strokes): how unlikely it must be that chance lies so close.
- */
-const chanceOfStrokes = 1e-3;
-const readingSeconds = 0.00001;
+/** So many places in a row without a click that is surely heard, and it isn't followed on. */
 const longestGap = 12;
 /** Share of a click's power that may be left over where it is taken for heard, or for half covered by a stroke. */
 export const halfCovered = 0.25;
@@ -28,9 +22,6 @@ export interface HeardAt extends ClickMatch {
   readonly k: number;
 }
 
-const isStrict = ({ correlation, gain }: ClickMatch) =>
-  correlation > strict.correlation && gain > strict.gain[0] && gain < strict.gain[1];
-
 /** Clicks of which only every second, third or fourth was found, with those between them. */
 export function everyClick(
   source: Source,
@@ -40,7 +31,7 @@ export function everyClick(
 ): HeardAt[] {
   const grid = fitGrid(heard.map(({ k, time }) => ({ k, time, weight: 1 })));
   const count = Math.round(matchSeconds * source.sampleRate);
-  const sound = commonSound(source, heard, duration, attacks);
+  const sound = commonStart(source, heard, duration, attacks);
   const ks = heard.map(({ k }) => k);
   const span = Math.max(...ks) - Math.min(...ks);
   for (const parts of between.parts) {
@@ -69,12 +60,12 @@ export function followAgain(
   attacks: readonly Attack[],
 ): HeardAt[] {
   const grid = fitGrid(heard.map(({ k, time }) => ({ k, time, weight: 1 })));
-  const sound = commonSound(source, heard, duration, attacks);
+  const sound = commonStart(source, heard, duration, attacks);
   return follow(source, { time: grid.origin + soundLead, period: grid.period, sound }, duration);
 }
 
 /** The first milliseconds that the clicks found have in common. */
-function commonSound(
+function commonStart(
   source: Source,
   heard: readonly HeardAt[],
   duration: number,
@@ -97,7 +88,7 @@ export function follow(source: Source, seed: ClickSeed, duration: number): Heard
       const due = grid.origin + k * grid.period;
       if (due < 0 || due > duration - 0.01) break;
       const match = matchClick(source, seed.sound, due, wobble + gap * 0.00005);
-      if (!isStrict(match)) {
+      if (!isSure(match)) {
         gap++;
         continue;
       }
@@ -113,9 +104,5 @@ export function follow(source: Source, seed: ClickSeed, duration: number): Heard
 /** Whether the clicks lie closer to their grid than strokes that happen to fall near one would. */
 export function isEven(heard: readonly HeardAt[]): boolean {
   const { origin, period } = fitGrid(heard.map(({ k, time }) => ({ k, time, weight: 1 })));
-  const free = heard.length - 2;
-  const squares = heard.reduce((sum, { k, time }) => sum + (time - origin - k * period) ** 2, 0);
-  const scatter = Math.sqrt(squares / free);
-  const ofChance = wobble / Math.sqrt(3);
-  return scatter < readingSeconds || (scatter / ofChance) ** free < chanceOfStrokes;
+  return closerThanChance(heard.map(({ k, time }) => time - origin - k * period));
 }

@@ -1,20 +1,13 @@
 import type { Source } from '../signal/source.ts';
 import { clearSeconds, wobble } from './clear-seconds.ts';
 import { type ClickClock, type ClickReading, fitClock, timeOn } from './click-clock.ts';
-import { type ClickMatch, matchClick, matchSeconds } from './click-match.ts';
+import { isSure, matchClick, matchSeconds } from './click-match.ts';
 import { type Attack, soundLead } from './click-seed.ts';
 import { learnClickSound } from './click-sound-learned.ts';
+import { closerThanChance } from './closer-than-chance.ts';
 
-/** How well a click must lie to count as surely heard, and the gain it may have. */
-const strict = { correlation: 0.93, gain: [0.8, 1.25] as const };
-/** Strokes taken for clicks lie anywhere within the wobble; how unlikely it must be that chance lies so close. */
-const chanceOfStrokes = 1e-3;
-const readingSeconds = 0.00001;
 /** Last readings that tell where the next one is due. */
 const lastReadings = 16;
-
-const isStrict = ({ correlation, gain }: ClickMatch) =>
-  correlation > strict.correlation && gain > strict.gain[0] && gain < strict.gain[1];
 
 /**
  * Reads the clicks put out at `times` that surely sound like `sound` (its start, from `soundLead` before the onset on),
@@ -33,7 +26,7 @@ export function readClicks(
     let due = clock;
     for (const put of later) {
       const match = matchClick(source, sound, timeOn(due, put) - soundLead, wobble);
-      if (!isStrict(match)) continue;
+      if (!isSure(match)) continue;
       read.push({ put, time: match.time + soundLead });
       if (read.length >= 3) due = fitClock(read.slice(-lastReadings));
     }
@@ -46,30 +39,20 @@ export function readClicks(
 export function onOneClock(readings: readonly ClickReading[]): boolean {
   if (readings.length < 3) return false;
   const clock = fitClock(readings);
-  const free = readings.length - 2;
-  const squares = readings.reduce((sum, { put, time }) => sum + (time - timeOn(clock, put)) ** 2, 0);
-  const scatter = Math.sqrt(squares / free);
-  return scatter < readingSeconds || (scatter / (wobble / Math.sqrt(3))) ** free < chanceOfStrokes;
+  return closerThanChance(readings.map(({ put, time }) => time - timeOn(clock, put)));
 }
 
-/** Learns `seconds` of the sound that clicks put out at `times` have in common; its first milliseconds unless said. */
-export function soundOf(
+/** The first milliseconds that clicks put out at `times` have in common; `attacks` in order of time. */
+export function putClickStart(
   source: Source,
   times: readonly number[],
-  { clock, attacks, seconds = matchSeconds }: SoundAsked,
-): { readonly sound: Float32Array; readonly clear: number } {
+  clock: ClickClock,
+  attacks: readonly Attack[],
+): Float32Array {
   const duration = source.length / source.sampleRate;
   const places = times.map((put) => {
     const onset = timeOn(clock, put);
     return { start: onset - soundLead, clear: clearSeconds(onset, attacks, duration) };
   });
-  const sound = learnClickSound(source, places, Math.round(seconds * source.sampleRate));
-  return { sound, clear: places.reduce((most, { clear }) => Math.max(most, clear), 0) };
-}
-
-interface SoundAsked {
-  readonly clock: ClickClock;
-  /** In order of time. */
-  readonly attacks: readonly Attack[];
-  readonly seconds?: number;
+  return learnClickSound(source, places, Math.round(matchSeconds * source.sampleRate));
 }

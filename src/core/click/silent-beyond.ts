@@ -22,7 +22,7 @@ export interface SilentBeyond {
  *
  * @example silentBeyond(source, findClicks(source, attacks)!).after // true where the player went on without it
  */
-export function silentBeyond(source: Source, { grid, times, voices }: FoundClicks): SilentBeyond {
+export function silentBeyond(source: Source, { period, times, voices }: FoundClicks): SilentBeyond {
   const rate = source.sampleRate;
   const count = Math.round(matchSeconds * rate);
   const end = source.length / rate - 0.02;
@@ -38,8 +38,8 @@ export function silentBeyond(source: Source, { grid, times, voices }: FoundClick
     return without >= Math.max(enough.absent, enough.times * having);
   };
   return {
-    before: isSilent(times[0]! - soundLead - grid.period, -grid.period),
-    after: isSilent(times.at(-1)! - soundLead + grid.period, grid.period),
+    before: isSilent(times[0]! - soundLead - period, -period),
+    after: isSilent(times.at(-1)! - soundLead + period, period),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Source } from '../signal/source.ts';
 import { type Listening, startListening } from './listening.ts';
+import { deepestDb } from './settle-hearing.ts';
 import type { Stroke } from './stroke.ts';
 
 /** A stroke heard just now, for showing and following while one plays; grading hears the whole and better. */
@@ -21,8 +22,6 @@ export interface LiveHeard {
   readonly heardSeconds: number;
 }
 
-/** An attack this far under the take's loud ones so far is none of the player's, dB; as at the end of a take. */
-const deepestDb = 46;
 /** Attacks that tell how loud the take is. */
 const loudestOf = 200;
 

@@ -26,7 +26,7 @@ interface TakenOff {
 }
 
 /** A take's softest strokes lie at most this far under its loud ones, dB: taps 34 under accents, and their scatter. */
-const deepestDb = 46;
+export const deepestDb = 46;
 
 /**
  * What only the whole of a recording tells of the attacks found in it: its metronome, whose sound is taken off before the
@@ -59,8 +59,8 @@ function knownClicks(source: Source, { attacks }: AttacksFound, put: readonly Cl
 function unknownClicks(source: Source, { attacks }: AttacksFound): TakenOff | null {
   const found = findClicks(source, attacks);
   if (found === null) return null;
-  const { voices, times, grid } = found;
-  return { voices, click: { times, period: grid.period, silent: silentBeyond(source, found) } };
+  const { voices, times, period } = found;
+  return { voices, click: { times, period, silent: silentBeyond(source, found) } };
 }
 
 function hearBesideClicks(

@@ -20,7 +20,7 @@ describe.each(clickScenarios)('the clicks and bells of %s', (name) => {
     found!.times.forEach((time, k) => {
       expect(Math.abs(time - truth.clicks[k]!)).toBeLessThan(0.0001);
     });
-    expect(Math.abs(found!.grid.period / beat - 1)).toBeLessThan(20e-6);
+    expect(Math.abs(found!.period / beat - 1)).toBeLessThan(20e-6);
     const { click } = scenario(name, seed).spec;
     const firstBeat = truth.clicks[0]! + click!.countInBeats * beat;
     const isBell = (time: number) =>
@@ -89,7 +89,7 @@ describe('the same recorded sound on every third place of a row', () => {
     for (const seed of [1, 2]) {
       const found = clicksOf(take(name, 0.00001, seed));
       expect(found).not.toBeNull();
-      expect(Math.abs(found!.grid.period / beat - 1)).toBeLessThan(50e-6);
+      expect(Math.abs(found!.period / beat - 1)).toBeLessThan(50e-6);
     }
   });
 });
@@ -104,7 +104,7 @@ describe('findClicks', () => {
     const { spec } = scenario('click-no-count-in', 5112);
     const { samples, sampleRate, truth } = renderTake(spec);
     const found = clicksOf(floatSource(sampleRate, samples))!;
-    expect(Math.abs(found.grid.period / (60 / spec.bpm) - 1)).toBeLessThan(20e-6);
+    expect(Math.abs(found.period / (60 / spec.bpm) - 1)).toBeLessThan(20e-6);
     expect(found.times.length).toBeGreaterThanOrEqual(truth.clicks.length - 2);
   });
 

@@ -33,7 +33,7 @@ describe('withoutClicks', () => {
   const sound = Float32Array.from({ length: 400 }, (_, n) => Math.exp(-n / 60) * Math.sin(n));
   const times = [0.0131, 0.25003, 0.5, 0.98];
   const found: FoundClicks = {
-    grid: { origin: times[0]!, period: 0.25 },
+    period: 0.25,
     times,
     voices: [{ sound, times, learnedFrom: 4, heardAlone: true }],
   };
