@@ -19,7 +19,7 @@ const edgeSeconds = 0.012;
 /** Nothing is struck twice within this, s. */
 const deadSeconds = 0.008;
 
-/** Rises with enough evidence, one after the other, that are attacks of their own. */
+/** Measures rises with enough evidence, one after the other; null for one that is no attack of its own. */
 type AttackChain = (source: Source, rise: RiseCandidate, framesAlone: number) => Stroke | null;
 
 /**

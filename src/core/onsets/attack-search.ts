@@ -2,10 +2,9 @@ import { bandSplit, bandStepFrames, framesAtATime } from '../signal/band-frames.
 import type { Source } from '../signal/source.ts';
 import type { WorkTold } from '../signal/work-told.ts';
 import { attackChain, enoughEvidence } from './attack-chain.ts';
-import type { RiseCandidate, RisesFound } from './rise-candidate.ts';
+import { type RiseCandidate, type RisesFound, riseFrames } from './rise-candidate.ts';
 import { riseSearch } from './rise-search.ts';
 import type { Stroke } from './stroke.ts';
-import { timbreEnds } from './timbre.ts';
 
 /** Everything with an attack in a recording. */
 export interface AttacksFound extends RisesFound {
@@ -63,7 +62,8 @@ export function attackSearch(sampleRate: number): AttackSearch {
       if (waiting !== null) take(waiting, rise.frame - waiting.frame);
       waiting = rise;
     }
-    if (waiting === null || known - waiting.frame < timbreEnds) return;
+    // What comes after its aftermath changes nothing of it.
+    if (waiting === null || known - waiting.frame < riseFrames.after.to) return;
     take(waiting, Number.POSITIVE_INFINITY);
     waiting = null;
   }

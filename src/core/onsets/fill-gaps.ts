@@ -1,9 +1,7 @@
 import type { RiseCandidate } from './rise-candidate.ts';
 import type { Stroke } from './stroke.ts';
-import { neighbours, usualInterval } from './usual-interval.ts';
+import { gapIntervals, neighbours, usualInterval } from './usual-interval.ts';
 
-/** A gap in a row of strokes is this many usual intervals long; longer ones are rests. */
-const gaps = { shortest: 1.6, longest: 4.4 };
 /** How far from an even division of the gap a faint stroke may lie, in usual intervals. */
 const offPlace = 0.22;
 /** A faint stroke lies between the softest strokes and the loudest, with this much room below and above, dB. */
@@ -31,7 +29,7 @@ export function fillGaps(
     const [from, to] = [pads[i - 1]!.time, pads[i]!.time];
     const usual = usualInterval(pads, i);
     const parts = Math.round((to - from) / usual);
-    if (to - from < gaps.shortest * usual || to - from > gaps.longest * usual) continue;
+    if (to - from < gapIntervals.shortest * usual || to - from > gapIntervals.longest * usual) continue;
     while (next < faint.length && faint[next]!.frame / frameRate < from) next++;
     const part = (to - from) / parts;
     for (let k = 1; k < parts; k++) {

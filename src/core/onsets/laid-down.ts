@@ -1,7 +1,6 @@
-interface Attack {
-  readonly time: number;
-  readonly levelDb: number;
-}
+import type { Stroke } from './stroke.ts';
+
+type Attack = Pick<Stroke, 'time' | 'levelDb'>;
 
 /**
  * Something that falls and bounces to rest: ever shorter intervals, at least so many, down to so short, ever softer; the

@@ -58,9 +58,9 @@ export function startListening(): Listening {
   }
   /** What a search finds now, at the recording's own loudness. */
   function heardOn(pass: Pass, recording: Source, most?: number): Stroke[] {
-    const louderDb = 20 * Math.log10(pass.gain);
+    const gainDb = 20 * Math.log10(pass.gain);
     const attacks = pass.search.goOn(heardBy(pass, recording), most);
-    return attacks.map((attack) => ({ ...attack, levelDb: attack.levelDb - louderDb }));
+    return attacks.map((attack) => ({ ...attack, levelDb: attack.levelDb - gainDb }));
   }
   const heardBy = ({ level, gain }: Pass, recording: Source) => atGain(withoutLevel(recording, level), gain);
 

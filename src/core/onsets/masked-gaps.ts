@@ -2,7 +2,7 @@ import type { Source } from '../signal/source.ts';
 import { anyBetween } from '../stats/any-between.ts';
 import type { Stroke } from './stroke.ts';
 import { type KindMatch, kindNear, placedBy, type StrokeKind } from './stroke-kind.ts';
-import { usualInterval } from './usual-interval.ts';
+import { gapIntervals, usualInterval } from './usual-interval.ts';
 
 /**
  * Evidence of a shape where a stroke is due, and anywhere else in a gap, nats. White noise reaches them in one of 8 and of
@@ -10,8 +10,8 @@ import { usualInterval } from './usual-interval.ts';
  * are filled where strokes of the kind have 200 nats, 2 where they have 60, 17 where they have 30 (measured).
  */
 const enough = { due: 4.5, anywhere: 10 };
-/** Gaps in a row, in usual intervals, and how far players scatter round an even division of them. */
-const gaps = { shortest: 1.6, longest: 4.4, scatter: 0.07 };
+/** How far players scatter round an even division of a gap, in usual intervals. */
+const scatter = 0.07;
 /** A stroke found lies at least this share of the usual interval from its neighbours. */
 const ownPlace = 0.5;
 /** A stroke in doubt gives way to one found within this share of the usual interval. */
@@ -44,7 +44,7 @@ export function fillMaskedGaps(
     const from = before?.time ?? Number.NEGATIVE_INFINITY;
     const to = after?.time ?? Number.POSITIVE_INFINITY;
     const usual = usualInterval(sure, Math.min(Math.max(i, 1), sure.length - 1));
-    const isGap = to - from >= gaps.shortest * usual && to - from <= gaps.longest * usual;
+    const isGap = to - from >= gapIntervals.shortest * usual && to - from <= gapIntervals.longest * usual;
     const matches = isGap ? matchesBetween(source, kind, from, to, usual) : [];
     for (const match of matches) {
       const { time, timeSe, levelDb, levelSe } = placedBy(source, match, from);
@@ -80,7 +80,7 @@ function matchesBetween(
   for (let at = from + margin; at < to - margin; at += stepSeconds) {
     const match = kindNear(source, kind, at, Math.min(at + stepSeconds, to - margin));
     const place = (match.time - from) / part;
-    const off = ((place - Math.round(place)) * part) / (gaps.scatter * usual);
+    const off = ((place - Math.round(place)) * part) / (scatter * usual);
     const worth = match.evidence - off ** 2 / 2;
     const likeLevel = Math.abs(match.levelDb - kind.unitDb) < likeLevelDb;
     if (likeLevel && (worth >= enough.due || match.evidence >= enough.anywhere)) {

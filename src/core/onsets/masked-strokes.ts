@@ -1,5 +1,6 @@
 import type { Source } from '../signal/source.ts';
 import { anyBetween } from '../stats/any-between.ts';
+import { evenSample } from '../stats/even-sample.ts';
 import { median } from '../stats/median.ts';
 import { fillMaskedGaps } from './masked-gaps.ts';
 import type { Stroke } from './stroke.ts';
@@ -10,7 +11,7 @@ import { shapeReach } from './stroke-shape.ts';
 const weakEvidence = 60;
 /** Where half of the softer strokes have more than this, none was heard by a later wave, nats. */
 const evident = 260;
-/** Share of weak strokes, and how many at least, from which on a take is looked through again. */
+/** Share of weak strokes, and how many at least, or of strokes heard late, from which on a take is looked through again. */
 const worthwhile = { weak: 0.04, strokes: 3, late: 0.1 };
 /** Strokes that a shape is learned from: to see whether first waves were missed, and at the most. */
 const learnedFrom = { glance: 12, most: 48 };
@@ -53,7 +54,7 @@ export function findMasked(source: Source, sounds: readonly Stroke[]): Stroke[] 
       return [...sounds];
     const few = strokeKind(source, softPads, learnedFrom.glance);
     if (few === null) return [...sounds];
-    const sample = everyNth(softPads, learnedFrom.glance);
+    const sample = evenSample(softPads, learnedFrom.glance);
     const late = sample.filter((stroke) => checkAs(few)(stroke).stroke !== stroke).length;
     if (late < worthwhile.late * sample.length) return [...sounds];
   }
@@ -122,9 +123,4 @@ function check(
     confirmed,
     stroke: { ...stroke, ...placedBy(source, match, before?.time ?? Number.NEGATIVE_INFINITY) },
   };
-}
-
-function everyNth<T>(values: readonly T[], most: number): readonly T[] {
-  if (values.length <= most) return values;
-  return Array.from({ length: most }, (_, i) => values[Math.floor((i * values.length) / most)]!);
 }

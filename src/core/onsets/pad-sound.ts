@@ -1,3 +1,4 @@
+import { evenSample } from '../stats/even-sample.ts';
 import type { Timbre } from './timbre.ts';
 
 /** A sound as its class is decided: level (dBFS) and timbre. */
@@ -71,7 +72,7 @@ export function distanceFrom(pad: PadSound, sound: Sounding): number {
 export function findPadSound(sounds: readonly Sounding[]): PadSound | null {
   if (sounds.length < fewestSounds) return null;
   const clear = sounds.filter(({ timbre }) => wholeError(timbre) < clearDb);
-  const sample = everyNth(clear.length >= fewestSounds ? clear : sounds, sampled);
+  const sample = evenSample(clear.length >= fewestSounds ? clear : sounds, sampled);
   const figures = sample[0]!.timbre.values.length;
   let best: { readonly pad: PadSound; readonly near: number } | null = null;
   for (let trial = 0; trial < trials; trial++) {
@@ -140,8 +141,3 @@ function fitted(members: readonly Sounding[], figures: number): PadSound {
 }
 
 const clamp = (value: number, most: number) => Math.min(most, Math.max(-most, value));
-
-function everyNth<T>(values: readonly T[], most: number): readonly T[] {
-  if (values.length <= most) return values;
-  return Array.from({ length: most }, (_, i) => values[Math.floor((i * values.length) / most)]!);
-}

@@ -45,7 +45,7 @@ const precursorSeconds = 0.0008;
 /**
  * Refines an onset near `coarse` (samples from the window's start) by maximum likelihood of a variance that rises as
  * s² + g·(1 − e^(−t/ρ))² over the whitened sound. `samples` is at `rate` Hz and must begin at least
- * `pastSeconds + searchSeconds` before and end `searchSeconds + attackSeconds` after it.
+ * `pastSeconds + quietSeconds + searchSeconds` before and end `searchSeconds + attackSeconds` after it.
  */
 export function refineOnset(samples: Float32Array, rate: number, coarse: number): RefinedOnset {
   const reach = Math.ceil(searchSeconds * rate);

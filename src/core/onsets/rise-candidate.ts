@@ -1,14 +1,17 @@
+/** Frames round a rise over which powers are taken: those before it, and from it on. */
+export const riseFrames = { before: 6, attack: 2, body: 12, after: { from: 25, to: 40 } } as const;
+
 /** A place where the power of the recording rises. */
 export interface RiseCandidate {
   /** Frame of the rise (see `bandLayout`). */
   readonly frame: number;
   /** Log-likelihood ratio of a rise against none, nats, bands summed, each band's share bounded. */
   readonly evidence: number;
-  /** Mean power of each band, the highest first, in the six frames before, and in the two and twelve from the rise on. */
+  /** Mean power of each band, the highest first, in the `riseFrames` of the same name; linear, full-scale sine = ½. */
   readonly before: readonly number[];
   readonly attack: readonly number[];
   readonly body: readonly number[];
-  /** Mean power of each band 25 to 40 frames after the rise: how fast the sound dies away. */
+  /** How fast the sound dies away. */
   readonly after: readonly number[];
 }
 

@@ -1,14 +1,11 @@
 import type { BandBlock } from '../signal/band-frames.ts';
 import type { BandLayout } from '../signal/band-layout.ts';
-import type { RiseCandidate, RisesFound } from './rise-candidate.ts';
+import { type RiseCandidate, type RisesFound, riseFrames } from './rise-candidate.ts';
 import { addRiseEvidence, longestAfter, meanBetween, riseEvidence, silencePower } from './rise-evidence.ts';
 
-const beforeFrames = 6;
 const sharpLength: readonly number[] = [2];
-const bodyFrames = 12;
-const afterEnd = 40;
-/** A rise's aftermath ends so many frames after it, and it lies up to `bodyFrames` after its peak of evidence. */
-const aheadFrames = afterEnd + bodyFrames;
+/** A rise's aftermath ends so many frames after it, and it lies up to its body's length after its peak of evidence. */
+const aheadFrames = riseFrames.after.to + riseFrames.body;
 const historyFrames = 24;
 /**
  * The highest band by itself is wires, rattle or a codec letting it in and out: its evidence counts up to this much,
@@ -101,10 +98,10 @@ export function riseSearch(layout: BandLayout): RiseSearch {
     return {
       frame: start + at,
       evidence: height,
-      before: mean(-beforeFrames, 0),
-      attack: mean(0, 2),
-      body: mean(0, bodyFrames),
-      after: mean(25, afterEnd),
+      before: mean(-riseFrames.before, 0),
+      attack: mean(0, riseFrames.attack),
+      body: mean(0, riseFrames.body),
+      after: mean(riseFrames.after.from, riseFrames.after.to),
     };
   }
 
@@ -168,7 +165,7 @@ function quietTenth(power: readonly Float32Array[]): number {
 
 /** Mean of the first frames; the filters need the very first one to settle. */
 function startPower(values: Float32Array): number {
-  const first = values.subarray(1, 1 + beforeFrames);
+  const first = values.subarray(1, 1 + riseFrames.before);
   return first.length === 0 ? 0 : first.reduce((sum, value) => sum + value, 0) / first.length;
 }
 
@@ -186,7 +183,7 @@ function isPeak(evidence: Float32Array, frame: number): boolean {
  */
 function sharpest(fresh: readonly Float64Array[], perFrame: readonly number[], peak: number): number {
   const from = peak - 2;
-  const sharp = new Float64Array(bodyFrames + 2);
+  const sharp = new Float64Array(riseFrames.body + 2);
   for (let i = 0; i < sharp.length; i++) {
     for (let band = 0; band < fresh.length; band++) {
       sharp[i]! += riseEvidence(fresh[band]!, perFrame[band]!, from + i, sharpLength);

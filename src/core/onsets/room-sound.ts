@@ -1,11 +1,10 @@
 import { covariancePrediction } from '../signal/covariance-prediction.ts';
 import { energyOf } from '../signal/energy-of.ts';
-import { halfBandState, splitHalfBand } from '../signal/half-band.ts';
-import { applyHighPass, highPass } from '../signal/high-pass.ts';
 import { predictionResidual } from '../signal/prediction-residual.ts';
 import type { Source } from '../signal/source.ts';
 import { median } from '../stats/median.ts';
 import type { Stroke } from './stroke.ts';
+import { toStrokeBand } from './stroke-band.ts';
 
 /** What the sound after loud strokes tells of the room. */
 export interface RoomSound {
@@ -14,7 +13,7 @@ export interface RoomSound {
    * prediction knows (20 dB and more); a room answers with thousands (about 10).
    */
   readonly predictedDb: number;
-  /** Power of the stroke's first 4 ms against that of the next 8, dB: far under nothing where reflections lead. */
+  /** Energy of the stroke's first 4 ms against that of the next 8, dB: far under nothing where reflections lead. */
   readonly directDb: number;
 }
 
@@ -27,7 +26,6 @@ const ringing = { from: 0.004, to: 0.05 };
 const direct = { to: 0.004, next: 0.012 };
 /** Sound read before the onset, s: the filters' start. */
 const beforeSeconds = 0.01;
-const lowHz = 150;
 const order = 32;
 
 /** Medians over the loudest strokes that stand alone (`sounds` in order of time); null if none does. */
@@ -52,14 +50,7 @@ function afterStroke(source: Source, time: number): RoomSound {
     start,
     start + Math.round((beforeSeconds + aloneSeconds) * source.sampleRate),
   );
-  let count = samples.length & ~7;
-  let rate = source.sampleRate;
-  while (rate >= 11_000) {
-    splitHalfBand(halfBandState(), samples, count, samples, null);
-    count >>= 1;
-    rate /= 2;
-  }
-  applyHighPass(highPass(lowHz, rate), samples, count);
+  const { count, rate } = toStrokeBand(samples, source.sampleRate);
   const at = (seconds: number) => Math.min(count, Math.round((beforeSeconds + seconds) * rate));
   const from = at(ringing.from) + order;
   const to = at(ringing.to);

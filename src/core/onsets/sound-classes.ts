@@ -19,7 +19,7 @@ const softestShare = 0.08;
 const inRow = { farthest: 7, evidence: 15, nearest: 0.6, furthest: 1.6 };
 /** Poor sounds much like the pad between sure strokes are taps when there are so many for each sure one; s. */
 const crowd = { farthest: 2, reach: 1, share: 0.8 };
-/** A second sound of the pad: its share of clear sounds, how many of it lie among the first's (within s), its level. */
+/** A second sound of the pad: its share of evident sounds, how many of it lie among the first's (within s), its level. */
 const another = { share: 0.12, among: 0.8, reach: 1, belowDb: 12 };
 /** A single sound this many usual intervals from any stroke must be much like the pad to be one. */
 const lonely = { intervals: 3.5, farthest: 1.3 };
@@ -79,7 +79,7 @@ export function classifySounds(source: Source, sounds: readonly Stroke[]): Strok
   const atEnd = rowEnds(rowable, (i) => isSure.has(rowable[i]!));
   const inEvenRow = new Set(rowable.filter((_, i) => even[i] || atEnd[i]));
   const otherClass = otherClasses(source, sure);
-  const spacing = usualInterval(sure);
+  const spacing = medianInterval(sure);
   /** Strokes before and after it, about where a row of strokes would have them. */
   const fitsRow = ({ time, evidence }: Heard): boolean => {
     if (evidence < inRow.evidence) return false;
@@ -135,7 +135,7 @@ function secondSound(first: PadSound, evident: readonly Heard[]): PadSound | nul
 }
 
 /** Median interval between sounds, s. */
-function usualInterval(sounds: readonly Heard[]): number {
+function medianInterval(sounds: readonly Heard[]): number {
   const intervals = sounds.slice(1).map(({ time }, i) => time - sounds[i]!.time);
   return intervals.sort((a, b) => a - b)[intervals.length >> 1] ?? Number.POSITIVE_INFINITY;
 }

@@ -27,7 +27,7 @@ const ownAttack = 0.0007;
 /** A take's softer or louder strokes. */
 export interface StrokeKind {
   readonly shape: StrokeShape;
-  /** Level of a stroke whose shape has gain 1, dB. */
+  /** Level of a stroke whose shape has gain 1, dBFS. */
   readonly unitDb: number;
 }
 
@@ -37,7 +37,7 @@ export interface KindMatch {
   readonly time: number;
   /** Nats. */
   readonly evidence: number;
-  /** Level that the shape's size there tells, dB. */
+  /** Level that the shape's size there tells, dBFS. */
   readonly levelDb: number;
   /** Whether the shape's first so many seconds are there too. */
   readonly begins: (seconds: number) => boolean;
@@ -65,8 +65,8 @@ export function strokeKind(source: Source, strokes: readonly Stroke[], most: num
 
 /**
  * Best place of a kind's shape with its onset between two times not far apart, s, to a sample of the shape's rate (about
- * 0.1 ms); predicted from the 66 ms before the first. Evidence 0 at `from` where the shape fits nowhere. Noise alone
- * reaches 4.5 nats in one stretch of 5 ms out of nine, 10 nats in one out of five hundred (measured in white noise).
+ * 0.1 ms); predicted from the 66 ms before the first. Evidence 0 at `from` where the shape fits nowhere; how much noise
+ * alone reaches: `masked-gaps.ts`.
  */
 export function kindNear(source: Source, { shape, unitDb }: StrokeKind, from: number, to: number): KindMatch {
   const sound = lowSound(source, from - ringingSeconds - 0.002, to + shapeSeconds + 0.002);

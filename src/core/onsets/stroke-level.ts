@@ -2,9 +2,8 @@ import { burg } from '../signal/burg.ts';
 import { covariancePrediction } from '../signal/covariance-prediction.ts';
 import { energyOf } from '../signal/energy-of.ts';
 import { extrapolate } from '../signal/extrapolate.ts';
-import { halfBandState, splitHalfBand } from '../signal/half-band.ts';
-import { applyHighPass, highPass } from '../signal/high-pass.ts';
 import { levelError } from './level-error.ts';
+import { toStrokeBand } from './stroke-band.ts';
 
 /** Level of one stroke and what it stands on. */
 interface StrokeLevel {
@@ -19,8 +18,6 @@ interface StrokeLevel {
   readonly slope: number;
 }
 
-/** Below this, rumble and handling noise; our judgement from takes on pads and drums. */
-const lowHz = 150;
 /** The power is taken over this much from the onset on, s. The first milliseconds belong to the stroke, not the room. */
 export const levelSeconds = 0.004;
 /** Sound before the stroke from which its tail is predicted, s. */
@@ -42,7 +39,7 @@ const missedShare = 0.9;
 /**
  * Level of the stroke whose onset lies `onset` samples into the window `samples` (at `rate` Hz; overwritten). The
  * window begins `levelPastSeconds` before the onset and ends at least `levelSeconds` after it; sound before
- * `pastFrom` (samples) is left alone. Worked at 5.5 to 11 kHz, so the band is 150 Hz to about 3 kHz at every rate.
+ * `pastFrom` (samples) is left alone. Worked in the strokes' own band (`stroke-band.ts`).
  *
  * The tail of what came before is extrapolated by linear prediction and subtracted; how far the same extrapolation
  * misses just before the onset says how much power it leaves, and that is taken off too.
@@ -53,14 +50,7 @@ export function strokeLevel(
   onset: number,
   pastFrom: number,
 ): StrokeLevel {
-  let count = samples.length & ~7;
-  let levelRate = rate;
-  while (levelRate >= 11_000) {
-    splitHalfBand(halfBandState(), samples, count, samples, null);
-    count >>= 1;
-    levelRate /= 2;
-  }
-  applyHighPass(highPass(lowHz, levelRate), samples, count);
+  const { count, rate: levelRate } = toStrokeBand(samples, rate);
   const scale = levelRate / rate;
   const at = Math.max(0, Math.floor(onset * scale - guardSeconds * levelRate));
   // The last sample counts by the part of it that lies within, so that no level hangs on where the samples fall.

@@ -1,3 +1,4 @@
+import { energyOf } from '../signal/energy-of.ts';
 import { type FreshSound, freshAfter, lowSound, ringingSeconds } from '../signal/low-sound.ts';
 import type { Source } from '../signal/source.ts';
 import { median } from '../stats/median.ts';
@@ -24,7 +25,10 @@ const alignReach = 0.006;
 const alikeShare = 0.7;
 /** No stroke weighs more than as if its noise were this share of the usual, so that none is the shape by itself. */
 const leastNoise = 0.1;
-/** Length over which the shape must stand out of its noise for its onset to be there, s, and by how much. */
+/**
+ * Length over which the shape must stand out of its noise for its onset to be there, s, and by how much (power); by how much
+ * its first sample must, and what share of the shape's peak that sample must reach.
+ */
 const onset = { seconds: 0.0015, ratio: 5, sample: 9, share: 0.08 };
 
 /** How far the size of a shape's beginning may be from that of the whole: a share of it, and standard errors. */
@@ -168,5 +172,3 @@ function onsetOf(mean: Float64Array, weight: number, rate: number): number | nul
   }
   return null;
 }
-
-const energyOf = (samples: Float64Array) => samples.reduce((sum, x) => sum + x * x, 0);

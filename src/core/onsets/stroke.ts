@@ -11,7 +11,7 @@ export interface Stroke {
   /** Standard error of `time`, s. */
   readonly timeSe: number;
   /**
-   * Power of its first 4 ms between 150 Hz and 3 kHz, its predecessor's tail taken off (see `stroke-level.ts`); dBFS,
+   * Power of its first 4 ms between 150 Hz and about 3 kHz, its predecessor's tail taken off (see `stroke-level.ts`); dBFS,
    * full-scale sine = 0. A click's is its peak.
    */
   readonly levelDb: number;
@@ -27,7 +27,10 @@ export interface Stroke {
 /** Everything heard in a recording. `sounds` is in order of time and holds every class. */
 export interface Hearing {
   readonly sounds: readonly Stroke[];
-  /** Level of the recording between strokes, dBFS peak-equivalent in the strokes' own band. */
+  /**
+   * Level of the recording between strokes from 70 Hz up, all bands together, as that of a sine of the same power: dBFS,
+   * full-scale sine = 0. Of notes that a pad sent, that of the softest velocity.
+   */
   readonly noiseFloorDb: number;
   /** Clicks of a metronome found in the recording, or null. */
   readonly click: HeardClick | null;
@@ -39,6 +42,7 @@ export interface HeardClick {
   readonly times: readonly number[];
   /** Seconds between clicks, fitted over all of them; of a click that changes its tempo the median. */
   readonly period: number;
+  /** Peak of its loudest sound, dBFS; −∞ for a played click that wasn't heard. */
   readonly levelDb: number;
   /** Whether it is known to be silent before its first click and after its last; else it may sound under strokes there. */
   readonly silent?: SilentBeyond;

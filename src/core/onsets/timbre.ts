@@ -1,4 +1,4 @@
-import type { RiseCandidate } from './rise-candidate.ts';
+import { type RiseCandidate, riseFrames } from './rise-candidate.ts';
 
 /** How an attack sounds, apart from its level: dB figures, and for each how far noise and tails may have moved it. */
 export interface Timbre {
@@ -17,11 +17,6 @@ function gained(power: number, before: number): { db: number; error: number } {
   return { db: 10 * Math.log10(own), error: Math.min(12, (10 / Math.LN10) * (before / own)) };
 }
 
-/** Frames of a rise's `body`, and the end of its `after`: what begins before them is in them. */
-const bodyEnds = 12;
-const afterEnds = 40;
-/** A rise that stands alone for so many frames stands alone for good. */
-export const timbreEnds = afterEnds;
 const unknownDb = 12;
 
 /**
@@ -33,8 +28,8 @@ export function timbreOf({ before, attack, body, after }: RiseCandidate, alone: 
   const parts = [...attack, ...body].map((power, i) => gained(power, before[i % bands]!));
   const mean = parts.reduce((sum, { db }) => sum + db, 0) / parts.length;
   const values = parts.map(({ db }) => db - mean);
-  const bodyError = alone < bodyEnds ? unknownDb : 0;
-  const endError = alone < afterEnds ? unknownDb : 0;
+  const bodyError = alone < riseFrames.body ? unknownDb : 0;
+  const endError = alone < riseFrames.after.to ? unknownDb : 0;
   const errors = parts.map(({ error }, i) => (i < bands ? error : Math.hypot(error, bodyError)));
   const total = (powers: readonly number[]) => powers.reduce((sum, power) => sum + power, 0);
   const start = gained(total(attack), total(before));

@@ -4,7 +4,7 @@ import type { RefinedOnset } from './refine-onset.ts';
  * Error model of an onset, fitted to rendered takes (11 surfaces, rooms, noise, microphones; 9,000 strokes of known
  * time), so that errors over their standard errors have a spread of one in each kind of take:
  * - the curvature's share, smaller where it is wide against the sample, as `curvature.atSamples` is for a clear stroke;
- * - strokes differ in their attack by `least` however clear they are;
+ * - strokes differ in their attack by `leastSeconds` however clear they are;
  * - an attack that swells, its first quarter of a millisecond far under its peak, has no sharp beginning;
  * - and what of a swelling attack lies under the floor is hidden: each decibel of either counts.
  */

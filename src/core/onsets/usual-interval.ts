@@ -1,5 +1,7 @@
 import type { Stroke } from './stroke.ts';
 
+/** A gap in a row of strokes is this many usual intervals long; longer ones are rests. */
+export const gapIntervals = { shortest: 1.6, longest: 4.4 };
 /** Strokes either side from which the usual interval is taken. */
 export const neighbours = 6;
 

@@ -1,11 +1,10 @@
+import { strokesFromHz } from '../onsets/stroke-band.ts';
 import { applyHighPass, highPass } from '../signal/high-pass.ts';
 import { lowSound } from '../signal/low-sound.ts';
 import type { Source } from '../signal/source.ts';
 import { quantile } from '../stats/quantile.ts';
 import { pause } from './quiet-course.ts';
 
-/** Levels are taken from here on, Hz (`stroke-level.ts`). */
-const lowHz = 150;
 const mostWindows = 32;
 /** Time for the filter to settle, s. */
 const settleSeconds = 0.012;
@@ -24,7 +23,7 @@ export function placeNoiseDb(source: Source, pauses: readonly number[], strokes:
     .filter((_, i) => i % step === 0)
     .map((at) => {
       const { rate, samples } = lowSound(source, at - settleSeconds, at + pause.windowSeconds);
-      applyHighPass(highPass(lowHz, rate), samples, samples.length);
+      applyHighPass(highPass(strokesFromHz, rate), samples, samples.length);
       const from = Math.round(settleSeconds * rate);
       let sum = 0;
       for (let i = from; i < samples.length; i++) sum += samples[i]! ** 2;
