@@ -8,8 +8,8 @@ export type ReferenceKind = 'played-click' | 'heard-click' | 'asked-tempo' | 'fi
 /**
  * How a segment came about. `start`: the take's first; `restart`: anew, wherever, after the one before was left;
  * `slip`: a partial dropped or put in while the pulse went on; `jump`: in time to another bar; `repeat`: in time once
- * more through what was just played; `pause`: on with the next slot after a stop; `on`: without a break, where only the
- * state or the tempo asked changes.
+ * more through what was just played; `pause`: on with the next slot after a stop; `on`: without a break, where the
+ * state or the tempo asked changes, or the beat finds back to a click.
  */
 export type Began = 'start' | 'restart' | 'slip' | 'jump' | 'repeat' | 'pause' | 'on';
 

@@ -1,7 +1,7 @@
 import type { MainSlots } from './main-slots.ts';
 import type { Outside } from './outside.ts';
 import type { StepKind } from './paths.ts';
-import { prices } from './prices.ts';
+import { offPrice, prices } from './prices.ts';
 import { beam, type Search } from './search.ts';
 
 /** Price of a tempo: against the one of the path so far, and against the one found or asked. */
@@ -48,7 +48,7 @@ export const begin = (
     score +
     tempoPrice(search, period, slot, node) +
     phase -
-    2.5 * Math.log1p(((search.times[stroke]! - due) / scale) ** 2 / 4) +
+    offPrice((search.times[stroke]! - due) / scale) +
     level;
   paths.offer(stroke, slot, total, node, kind, due, period, settledAtBegin);
 };

@@ -1,16 +1,17 @@
 import type { HeardClick } from '../onsets/stroke.ts';
 import { median } from '../stats/median.ts';
 
-/** Seconds between clicks before the first and after the last: a played click may have changed its tempo. */
-const beyond = ({
-  times,
-  period,
-  played,
-  changes,
-}: HeardClick): { readonly before: number; readonly after: number } =>
-  (played === undefined && !changes) || times.length < 2
+/** Whether no more than one tempo is known of a click: that of a played one may change from line to line. */
+const keepsTempo = ({ times, played, changes }: HeardClick): boolean =>
+  (played === undefined && !changes) || times.length < 2;
+
+/** Seconds between clicks before the first and after the last. */
+const beyond = (click: HeardClick): { readonly before: number; readonly after: number } => {
+  const { times, period } = click;
+  return keepsTempo(click)
     ? { before: period, after: period }
     : { before: times[1]! - times[0]!, after: times.at(-1)! - times.at(-2)! };
+};
 
 /**
  * Place of a time among the clicks: 2.25 is a quarter of the way from the third click to the fourth. The click is
@@ -57,13 +58,13 @@ export const soundsAt = ({ times, period, silent }: HeardClick, time: number): b
 const reach = 3;
 
 /**
- * Seconds between clicks round a time. A click found by its evenness keeps one tempo; one that was played may go from line to line.
+ * Seconds between clicks round a time.
  *
  * @example periodNear({ times: [0, 1, 2, 2.5, 3], period: 1, levelDb: 0, played: { delaySe: 0 } }, 0.5) // 1
  */
 export const periodNear = (click: HeardClick, time: number): number => {
-  const { times, period, played, changes } = click;
-  if ((played === undefined && !changes) || times.length < 2) return period;
+  const { times, period } = click;
+  if (keepsTempo(click)) return period;
   const before = Math.min(times.length - 2, Math.max(0, Math.floor(placeAmong(click, time))));
   const own = times[before + 1]! - times[before]!;
   const near: number[] = [];

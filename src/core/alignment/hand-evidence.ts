@@ -17,13 +17,15 @@ export interface HandEvidence {
   readonly distance: number;
 }
 
-/** Claims are made below this chance, and from this distance on: about three strokes in ten beyond the middle. */
+/**
+ * Claims are made below this chance, and from this distance on: about three strokes in ten beyond the middle. These and
+ * the next by our judgement; measured on rendered takes.
+ */
 const mostChance = 0.001;
 const leastDistance = 1;
 /** Strokes looked at together when hands may have changed places, and how surely they must be the other way round. */
 const chunk = 36;
 const surelyOther = -3.5;
-/** All by our judgement; measured on rendered takes. */
 const nothing: HandEvidence = { says: 'nothing', swapped: new Set(), chance: 1, distance: 0 };
 
 const dot = (a: Float64Array, b: Float64Array): number => a.reduce((sum, x, i) => sum + x * b[i]!, 0);
@@ -33,7 +35,9 @@ const contrast = (
   { sound, figures, freedom }: HandContrasts,
   hand: Float64Array,
 ): { readonly chance: number; readonly distance: number } | null => {
-  const left = freedom - 1 - figures + 1;
+  // The contrast itself takes one degree of freedom.
+  const free = freedom - 1;
+  const left = free - figures + 1;
   if (left < figures) return null;
   const size = dot(hand, hand);
   if (size < 1e-9) return null;
@@ -46,7 +50,7 @@ const contrast = (
   sound.forEach((row, i) => {
     for (let f = 0; f < figures; f++) rest[f] = row[f]! - difference[f]! * hand[i]!;
     for (let f = 0; f < figures; f++) {
-      for (let g = 0; g <= f; g++) spread[f]![g]! += (rest[f]! * rest[g]!) / (freedom - 1);
+      for (let g = 0; g <= f; g++) spread[f]![g]! += (rest[f]! * rest[g]!) / free;
     }
   });
   const lower = cholesky(spread);
@@ -54,7 +58,7 @@ const contrast = (
   const whitened = solveLower(lower, difference);
   const t2 = size * dot(whitened, whitened);
   return {
-    chance: fTail((left / ((freedom - 1) * figures)) * t2, figures, left),
+    chance: fTail((left / (free * figures)) * t2, figures, left),
     distance: Math.sqrt(Math.max(0, t2 - figures) / size),
   };
 };

@@ -42,12 +42,16 @@ export interface MainSlots {
   readonly asked: readonly (number | null)[];
 }
 
-/** Slots ahead that make up a signature. */
-const lookAhead = 10;
+/** Steps to slots ahead that make up a signature: no fewer than `look-ahead.ts` looks at. */
+const signatureSteps = 10;
 
 const rhythmAhead = (beat: Float64Array, line: Int32Array, from: number): string => {
   const gaps: string[] = [];
-  for (let i = from; i < Math.min(from + lookAhead, beat.length - 1) && line[i + 1] === line[from]; i++) {
+  for (
+    let i = from;
+    i < Math.min(from + signatureSteps, beat.length - 1) && line[i + 1] === line[from];
+    i++
+  ) {
     gaps.push((beat[i + 1]! - beat[i]!).toFixed(4));
   }
   return `${line[from]}:${gaps.join(' ')}`;

@@ -1,15 +1,15 @@
+const kinds = ['begin', 'next', 'slip', 'pause', 'jump', 'surplus', 'caught-up'] as const;
+
 /**
- * How a path comes to a slot: in turn, after a slip or a pause, by a jump or an extra repeat, by finding back to a
- * click that was silent, or from outside.
+ * How a path comes to a slot: from outside, in turn, after a slip or a pause, by a jump or an extra repeat, or by finding
+ * back to a click that was silent.
  */
-export type StepKind = 'begin' | 'next' | 'slip' | 'pause' | 'jump' | 'surplus' | 'caught-up';
+export type StepKind = (typeof kinds)[number];
 
 /**
  * Paths followed as long as the beam allows; further ones only within so many nats of the best. Measured: none lost.
  */
 const followed = { paths: 24, nats: 6 };
-
-const kinds: readonly StepKind[] = ['begin', 'next', 'slip', 'pause', 'jump', 'surplus', 'caught-up'];
 
 /**
  * The paths of a search, in columns: one entry a node, a node being a stroke on a slot with its best path. The columns

@@ -58,6 +58,14 @@ export const prices = {
   stoppedEarly: Math.log(0.02),
 } as const;
 
+/**
+ * Price of a stroke so many scatters off its due time, nats: how much lower Student's t distribution with four degrees of
+ * freedom is there than in its middle.
+ *
+ * @example offPrice(0) // 0
+ */
+export const offPrice = (scatters: number): number => 2.5 * Math.log1p(scatters ** 2 / 4);
+
 /** A bounce comes at most this long after its stroke, s (common practice: 20 to 60 ms). */
 const latestBounce = 0.07;
 /** At fast tempos a bounce keeps to this share of the space its stroke has (our judgement). */

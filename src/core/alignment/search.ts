@@ -38,6 +38,7 @@ export const reach = 24;
 export interface Search extends PathQuestion {
   readonly paths: Paths;
   readonly strokes: number;
+  /** Median interval between strokes that may be main strokes, s. */
   readonly spacing: number;
   /** The most that `phasePrice` can add, nats. */
   readonly mostPhase: number;

@@ -1,12 +1,15 @@
 import type { LevelEvidence } from './level-evidence.ts';
 import type { MainSlots } from './main-slots.ts';
-import { bounceReach, graceAtLeast, graceWithin, prices } from './prices.ts';
+import { bounceReach, graceAtLeast, graceWithin, offPrice, prices } from './prices.ts';
 import type { Run } from './runs.ts';
 
 /** Neighbours on each side that the local tempo is fitted to. */
 const neighbours = 7;
 
-/** Due time (s) and local seconds per beat at a beat, from the strokes matched around it without its own. */
+/**
+ * Due time (s) and local seconds per beat at a beat, from the strokes matched around it without its own: a robust locally
+ * weighted line (Cleveland 1979 for the family, quoted from memory).
+ */
 const localDue = (
   beats: readonly number[],
   times: readonly number[],
@@ -78,7 +81,7 @@ const priceOf = (
 ): number => {
   const { main, times, levels, scatter } = question;
   const scale = scatter * main.space[slot]! * period;
-  let price = 2.5 * Math.log1p(((times[stroke]! - due) / scale) ** 2 / 4);
+  let price = offPrice((times[stroke]! - due) / scale);
   price -= main.accent[slot] === 1 ? levels.asAccent[stroke]! : levels.asTap[stroke]!;
   let graces = main.graces[slot]!;
   const within = bounceReach(main.room[slot]! * period);

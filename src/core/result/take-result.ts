@@ -112,7 +112,7 @@ const segment = Type.Object({
   lastSlot: Type.Integer({ minimum: 0 }),
   /** `abandoned`: given up and played again; `surplus`: played on top of the repeats asked for. */
   state: Type.Union([Type.Literal('graded'), Type.Literal('abandoned'), Type.Literal('surplus')]),
-  /** How it came about; `on`: without a break, where only the state or the tempo asked changes. */
+  /** How it came about; `on`: without a break, where the state or the tempo asked changes, or the beat finds back to a click. */
   began: Type.Optional(
     Type.Union([
       Type.Literal('start'),
