@@ -4,6 +4,11 @@ import { median } from '../stats/median.ts';
 
 /** Hiss is heard up here, Hz: a codec with few bits codes little more of it than how loud each of its blocks is. */
 const band = { fromHz: 12_000, toHz: 15_600 };
+/**
+ * Hiss below it, Hz, that the band may lie under by so much, dB: rooms and microphones come to 10, what was once recorded at
+ * 22.05 kHz to 29 and more, where the band holds only what rounding and resampling left.
+ */
+const below = { fromHz: 6000, toHz: 9000, mostDb: 20 };
 /** Windows as long as such blocks, s, rounded to a power of two of samples. */
 const windowSeconds = 0.0213;
 /** Stretches begin so long after a sound, s, and end so long before the next. */
@@ -29,20 +34,23 @@ export function hissSteps(source: Source, sounds: readonly { readonly time: numb
   const { sampleRate, length } = source;
   if (band.toHz > 0.48 * sampleRate) return Number.NaN;
   const size = 2 ** Math.round(Math.log2(windowSeconds * sampleRate));
-  const [first, last] = [band.fromHz, band.toHz].map((hz) => Math.round((hz * size) / sampleRate)) as [
-    number,
-    number,
-  ];
+  const bin = (hz: number) => Math.round((hz * size) / sampleRate);
+  const [first, last] = [bin(band.fromHz), bin(band.toHz)];
   const fft = new FFT(size);
   const spectrum = fft.createComplexArray();
   const frame = new Array<number>(size);
+  const meanDb = (first: number, last: number) => {
+    let sum = 0;
+    for (let k = first; k < last; k++) sum += spectrum[2 * k]! ** 2 + spectrum[2 * k + 1]! ** 2;
+    return 10 * Math.log10(sum / (last - first) + 1e-12);
+  };
+  const belowDb: number[] = [];
   const levelDb = (from: number) => {
     const samples = source.read(0, from, from + size);
     for (let i = 0; i < size; i++) frame[i] = samples[i]! * Math.sin((Math.PI * (i + 0.5)) / size) ** 2;
     fft.realTransform(spectrum, frame);
-    let sum = 0;
-    for (let bin = first; bin < last; bin++) sum += spectrum[2 * bin]! ** 2 + spectrum[2 * bin + 1]! ** 2;
-    return 10 * Math.log10(sum / (last - first) + 1e-12);
+    belowDb.push(meanDb(bin(below.fromHz), bin(below.toHz)));
+    return meanDb(first, last);
   };
   const bends: number[] = [];
   const levels: number[] = [];
@@ -57,6 +65,7 @@ export function hissSteps(source: Source, sounds: readonly { readonly time: numb
     from = time + quiet.after;
   }
   if (bends.length < windows.fewest || median(levels) < nothingDb) return Number.NaN;
+  if (median(belowDb) - median(levels) > below.mostDb) return Number.NaN;
   const chanceDb = (middleOfNormal * Math.sqrt(6) * oneBinDb) / Math.sqrt((last - first) / binsAlike);
   return median(bends) / chanceDb;
 }

@@ -7,6 +7,7 @@ import { memorySource } from '../../bench/bench-take.ts';
 import { checkTakeSpec, tuningTakes } from '../../bench/check-takes.ts';
 import { throughCodec } from '../../bench/codec.ts';
 import { describeProgram } from '../../programs.ts';
+import { resampled } from '../../support/resampled.ts';
 
 const sampleRate = 48_000;
 const noise = (colour: NoiseColour, levelDb: number, seed: number) => {
@@ -46,6 +47,16 @@ it('tells nothing where there is no such hiss', () => {
   expect(stepsOf(new Float32Array(8 * sampleRate))).toBeNaN();
   expect(stepsOf(noise('white', -50, 6).subarray(0, sampleRate / 4))).toBeNaN();
   expect(stepsOf(noise('white', -50, 6), 16_000)).toBeNaN();
+});
+
+it('tells nothing where the recording once had a lower rate, and its highest hiss is only what resampling left', () => {
+  const lower = resampled(noise('white', -50, 7), 22_050, sampleRate, 9800).subarray(0, 8 * sampleRate);
+  const random = seeded('blocks');
+  const gains = Array.from({ length: 500 }, () => 10 ** random.between(-0.15, 0.15));
+  const withSteps = (levelDb: number) =>
+    noise('white', levelDb, 5).map((x, i) => lower[i]! + x * gains[Math.floor(i / 960)]!);
+  expect(stepsOf(withSteps(-60))).toBeGreaterThan(1.8);
+  expect(stepsOf(withSteps(-80))).toBeNaN();
 });
 
 describeProgram('ffmpeg', 'what an encoder packs small', (ffmpeg) => {
