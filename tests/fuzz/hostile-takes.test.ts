@@ -9,7 +9,7 @@ import { readAndGrade, wavCorpus, wavWords } from './hostile-wav.ts';
 import { mutations } from './mutate.ts';
 
 /** `tests/bench/fuzz.ts` does the same with thousands. */
-const count = 25;
+const count = 40;
 
 it.each(Object.keys(hostileSounds))('gives %s a whole result', (sound) => {
   const state = gradedWhole(hostileTake(sound, 'triplets', { frames: 24_000, sampleRate: 8000 }));

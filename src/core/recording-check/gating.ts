@@ -97,7 +97,7 @@ export function gating(heard: HeardRecording): Finding | null {
   const suddenDb = suddenFallsDb(quiet.decaysDb);
   const isCutOff = kneeDb >= leastDb || suddenDb > 0 || turnsTapsDown(heard);
   const showsFloors =
-    twoFloors(sound, quiet.pauseDb, hearing.click?.times ?? []) >=
+    twoFloors(sound, quiet.pauseDb, hearing.sounds, hearing.click?.times) >=
     Math.max(floors.fewest, floors.share * hearing.sounds.length);
   if (!isCutOff && !showsFloors && !isDead(heard)) return null;
   const { alignment, slots } = performance;

@@ -6,8 +6,11 @@ import type { SoundFeatures } from './sound-pass.ts';
 const held = { bins: 4, withinDb: 3 };
 /** What sounded before fell to the upper level by so much, dB, within so many bins: a tone's own steady level isn't one. */
 const broughtDown = { leastDb: 6, bins: 12 };
-/** From the upper level to the lower one by so much, dB, within so many bins. Rendered gates: 18; our judgement. */
-const step = { leastDb: 10, mostDb: 45, bins: 4 };
+/**
+ * From the upper level to the lower one by so much, dB, within so many bins. Rendered gates: 18; soft pads recorded at
+ * 22.05 kHz come to 13 by themselves, some 35 ms after a stroke. Our judgement.
+ */
+const step = { leastDb: 15, mostDb: 45, bins: 4 };
 /** The lower level is that of pauses, within so much, dB. */
 const nearPauseDb = 3;
 /** A metronome's beep swells, stays level and ends at once: so long after one nothing is asked, s. */
@@ -20,11 +23,14 @@ const leastPower = 1e-15;
  * what a gate holds open for a while has two.
  *
  * @param pauseDb Level of pauses, dB of the mean square step.
+ * @param sounds All that was heard, in order: only behind strokes on the pad is it asked, since speech and rattling sticks
+ * come to a stop twice as well.
  * @param clicks Clicks of a metronome, s, ascending.
  */
 export function twoFloors(
   { bright, frameRate }: Pick<SoundFeatures, 'bright' | 'frameRate'>,
   pauseDb: number,
+  sounds: readonly { readonly time: number; readonly sound: string }[],
   clicks: readonly number[] = [],
 ): number {
   const width = Math.max(1, Math.round(binSeconds * frameRate));
@@ -45,9 +51,11 @@ export function twoFloors(
     return high - low <= held.withinDb ? sum / held.bins : null;
   };
   let count = 0;
+  let last = -1;
   for (let end = broughtDown.bins + held.bins; end + step.bins + held.bins <= levels.length; end++) {
     const at = (end * width) / frameRate;
-    if (anyBetween(clicks, at - beepSeconds, at)) continue;
+    while (last + 1 < sounds.length && sounds[last + 1]!.time < at) last++;
+    if (sounds[last]?.sound !== 'pad' || anyBetween(clicks, at - beepSeconds, at)) continue;
     const lower = middleOf(end + step.bins);
     if (lower === null || Math.abs(lower - pauseDb) > nearPauseDb) continue;
     const upper = middleOf(end - held.bins);

@@ -15,20 +15,29 @@ function place(courseDb: (ms: number) => number): { bright: Float32Array; frameR
   });
   return { bright, frameRate };
 }
+const strokes = Array.from({ length: seconds }, (_, second) => ({ time: second + 0.3, sound: 'pad' }));
 const dying = (ms: number) => -40 - 0.5 * ms;
 
 describe('two floors', () => {
   it('show where a gate holds the floor open behind each sound', () => {
     const gated = place((ms) => (ms < 150 ? Math.max(dying(ms), -72) : -72 - 1.4 * (ms - 150)));
-    expect(twoFloors(gated, -92)).toBe(seconds);
+    expect(twoFloors(gated, -92, strokes)).toBe(seconds);
+  });
+
+  it('are asked for behind strokes on the pad alone', () => {
+    const gated = place((ms) => (ms < 150 ? Math.max(dying(ms), -72) : -72 - 1.4 * (ms - 150)));
+    const talk = strokes.map(({ time }, i) => ({ time, sound: i < 4 ? 'voice' : 'pad' }));
+    expect(twoFloors(gated, -92, talk)).toBe(seconds - 4);
+    expect(twoFloors(gated, -92, [])).toBe(0);
   });
 
   it('are none where sounds die away to one floor', () => {
-    expect(twoFloors(place(dying), -92)).toBe(0);
+    expect(twoFloors(place(dying), -92, strokes)).toBe(0);
     expect(
       twoFloors(
         place((ms) => Math.max(dying(ms), -72 - 0.1 * ms)),
         -92,
+        strokes,
       ),
     ).toBe(0);
   });
@@ -38,6 +47,7 @@ describe('two floors', () => {
       twoFloors(
         place((ms) => (ms < 60 ? -60 : Number.NEGATIVE_INFINITY)),
         -92,
+        strokes,
       ),
     ).toBe(0);
   });
@@ -45,13 +55,13 @@ describe('two floors', () => {
   it('are none of a beep that swells, falls to its level and breaks off behind a click', () => {
     const beep = place((ms) => (ms < 60 ? Math.max(-40 - ms, -62) : Number.NEGATIVE_INFINITY));
     const clicks = Array.from({ length: seconds }, (_, second) => second + 0.3);
-    expect(twoFloors(beep, -92)).toBe(seconds);
-    expect(twoFloors(beep, -92, clicks)).toBe(0);
-    expect(twoFloors(beep, -92, clicks.slice(1))).toBe(1);
+    expect(twoFloors(beep, -92, strokes)).toBe(seconds);
+    expect(twoFloors(beep, -92, strokes, clicks)).toBe(0);
+    expect(twoFloors(beep, -92, strokes, clicks.slice(1))).toBe(1);
   });
 
   it('are none where pauses are unknown, or nothing is recorded', () => {
-    expect(twoFloors(place(dying), Number.NaN)).toBe(0);
-    expect(twoFloors({ bright: new Float32Array(0), frameRate }, -92)).toBe(0);
+    expect(twoFloors(place(dying), Number.NaN, strokes)).toBe(0);
+    expect(twoFloors({ bright: new Float32Array(0), frameRate }, -92, strokes)).toBe(0);
   });
 });
