@@ -1,7 +1,7 @@
-import FFT from 'fft.js';
 import { pickup } from '../signal/pickup.ts';
 import { quantile } from '../stats/quantile.ts';
 import type { HeardRecording } from './heard-recording.ts';
+import { windowSpectrum } from './window-spectrum.ts';
 
 /** Hiss is heard up here, where drums and rooms ring least, Hz. Each band by itself: one may be free of them. */
 const bands = [
@@ -22,8 +22,8 @@ const leastPower = 1e-15;
 const nothingDb = -85;
 
 /**
- * How far the highest hiss sinks between strokes under what it is in pauses, dB: the most of any band. A plain recording
- * comes to nothing or less, since strokes only add. NaN where there is too little to tell.
+ * How far the highest hiss sinks between strokes under what it is in pauses, dB: the most of any band. A plain
+ * recording comes to nothing or less, since strokes only add. NaN where there is too little to tell.
  */
 export function hissSinksDb({
   source,
@@ -42,24 +42,17 @@ export function hissSinksDb({
   if (quiet.pauses.length < fewest.pauses || times.length < fewest.play) return Number.NaN;
   const heard = pickup(source);
   const { sampleRate } = heard;
-  const size = 2 ** Math.round(Math.log2(windowSeconds * sampleRate));
-  const fft = new FFT(size);
-  const spectrum = fft.createComplexArray();
-  const frame = new Array<number>(size);
+  const { size, powerAt } = windowSpectrum(heard, windowSeconds);
   const used = bands.filter(({ toHz }) => toHz < 0.48 * sampleRate);
   const levels = (places: readonly number[]) => {
     const all = used.map((): number[] => []);
     const step = Math.max(1, places.length / most);
     for (let at = 0; at < places.length; at += step) {
-      const from = Math.round(places[Math.floor(at)]! * sampleRate);
-      const samples = heard.read(0, from, from + size);
-      for (let i = 0; i < size; i++) frame[i] = samples[i]! * Math.sin((Math.PI * (i + 0.5)) / size) ** 2;
-      fft.realTransform(spectrum, frame);
+      const power = powerAt(Math.round(places[Math.floor(at)]! * sampleRate));
       for (const [b, { fromHz, toHz }] of used.entries()) {
         let sum = 0;
         const last = Math.round((toHz * size) / sampleRate);
-        for (let bin = Math.round((fromHz * size) / sampleRate); bin < last; bin++)
-          sum += spectrum[2 * bin]! ** 2 + spectrum[2 * bin + 1]! ** 2;
+        for (let bin = Math.round((fromHz * size) / sampleRate); bin < last; bin++) sum += power[bin]!;
         all[b]!.push(10 * Math.log10(sum / size + leastPower));
       }
     }

@@ -1,6 +1,6 @@
-import FFT from 'fft.js';
 import type { Source } from '../signal/source.ts';
 import { median } from '../stats/median.ts';
+import { windowSpectrum } from './window-spectrum.ts';
 
 /** Hiss is heard up here, Hz: a codec with few bits codes little more of it than how loud each of its blocks is. */
 const band = { fromHz: 12_000, toHz: 15_600 };
@@ -24,33 +24,28 @@ const oneBinDb = 10 / Math.LN10;
 const middleOfNormal = 0.6745;
 
 /**
- * How much the highest hiss between sounds goes up and down from block to block, against what chance does to noise: 1 for
- * noise of any level. Each window is held against those on both sides, so that dying away counts little. NaN where there
- * is too little quiet or no such hiss. Linear in length up to so many windows.
+ * How much the highest hiss between sounds goes up and down from block to block, against what chance does to noise: 1
+ * for noise of any level. Each window is held against those on both sides, so that dying away counts little. NaN where
+ * there is too little quiet or no such hiss. Linear in length up to so many windows.
  *
  * @example hissSteps(source, hearing.sounds) // 1.1
  */
 export function hissSteps(source: Source, sounds: readonly { readonly time: number }[]): number {
   const { sampleRate, length } = source;
   if (band.toHz > 0.48 * sampleRate) return Number.NaN;
-  const size = 2 ** Math.round(Math.log2(windowSeconds * sampleRate));
+  const { size, powerAt } = windowSpectrum(source, windowSeconds);
   const bin = (hz: number) => Math.round((hz * size) / sampleRate);
   const [first, last] = [bin(band.fromHz), bin(band.toHz)];
-  const fft = new FFT(size);
-  const spectrum = fft.createComplexArray();
-  const frame = new Array<number>(size);
-  const meanDb = (first: number, last: number) => {
+  const meanDb = (power: Float64Array, first: number, last: number) => {
     let sum = 0;
-    for (let k = first; k < last; k++) sum += spectrum[2 * k]! ** 2 + spectrum[2 * k + 1]! ** 2;
+    for (let k = first; k < last; k++) sum += power[k]!;
     return 10 * Math.log10(sum / (last - first) + 1e-12);
   };
   const belowDb: number[] = [];
   const levelDb = (from: number) => {
-    const samples = source.read(0, from, from + size);
-    for (let i = 0; i < size; i++) frame[i] = samples[i]! * Math.sin((Math.PI * (i + 0.5)) / size) ** 2;
-    fft.realTransform(spectrum, frame);
-    belowDb.push(meanDb(bin(below.fromHz), bin(below.toHz)));
-    return meanDb(first, last);
+    const power = powerAt(from);
+    belowDb.push(meanDb(power, bin(below.fromHz), bin(below.toHz)));
+    return meanDb(power, first, last);
   };
   const bends: number[] = [];
   const levels: number[] = [];

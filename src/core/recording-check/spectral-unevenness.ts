@@ -1,7 +1,9 @@
-import FFT from 'fft.js';
 import type { Source } from '../signal/source.ts';
+import { windowSpectrum } from './window-spectrum.ts';
 
-/** Spectra are taken over so long, s, rounded to a power of two of samples: as fine as the bands of voice processing. */
+/**
+ * Spectra are taken over so long, s, rounded to a power of two of samples: as fine as the bands of voice processing.
+ */
 const windowSeconds = 0.0213;
 /** The upper end of the levels' band, and what lies above it, Hz; drums ring below. */
 const bands = { levels: { fromHz: 2000, toHz: 3500 }, hiss: { fromHz: 3500, toHz: 14_000 } };
@@ -27,14 +29,10 @@ export interface Unevenness {
  */
 export function spectralUnevenness(source: Source, sounds: readonly { readonly time: number }[]): Unevenness {
   const { sampleRate, length } = source;
-  const size = 2 ** Math.round(Math.log2(windowSeconds * sampleRate));
+  const { size, powerAt } = windowSpectrum(source, windowSeconds);
   const places = quietPlaces(sounds, length / sampleRate, size / sampleRate);
   if (places.length < windows.fewest) return { levels: Number.NaN, hiss: Number.NaN };
   const step = Math.max(1, places.length / windows.most);
-  const fft = new FFT(size);
-  const spectrum = fft.createComplexArray();
-  const frame = new Array<number>(size);
-  const window = Float64Array.from({ length: size }, (_, i) => Math.sin((Math.PI * (i + 0.5)) / size) ** 2);
   const binOf = (hz: number) => Math.round((Math.min(hz, 0.45 * sampleRate) * size) / sampleRate);
   const sums = Object.values(bands).map(({ fromHz, toHz }) => ({
     from: binOf(fromHz),
@@ -45,12 +43,8 @@ export function spectralUnevenness(source: Source, sounds: readonly { readonly t
   const levels = new Float64Array(size / 2);
   const near = new Float64Array(2 * beside + 1);
   for (let place = 0; place < places.length; place += step) {
-    const from = Math.round(places[Math.floor(place)]! * sampleRate);
-    const samples = source.read(0, from, from + size);
-    for (let i = 0; i < size; i++) frame[i] = samples[i]! * window[i]!;
-    fft.realTransform(spectrum, frame);
-    for (let bin = 0; bin < levels.length; bin++)
-      levels[bin] = 10 * Math.log10(spectrum[2 * bin]! ** 2 + spectrum[2 * bin + 1]! ** 2 + 1e-30);
+    const power = powerAt(Math.round(places[Math.floor(place)]! * sampleRate));
+    for (let bin = 0; bin < levels.length; bin++) levels[bin] = 10 * Math.log10(power[bin]! + 1e-30);
     for (const sum of sums) {
       for (let bin = sum.from; bin < sum.to; bin++) {
         const middle = middleOf(levels, bin, near);
