@@ -52,6 +52,7 @@ export function clipping({ channels, hearing, performance }: HeardRecording): Fi
     ...(ofKind(true) >= spoilingDb ? accentLevels : []),
     ...(ofKind(false) >= spoilingDb ? [...accentLevels, ...tapLevels] : []),
   ]);
-  const facts = { cut, of: overOf.length, overDb: Math.max(...overOf) };
+  const overDb = overOf.reduce((most, over) => Math.max(most, over), 0);
+  const facts = { cut, of: overOf.length, overDb };
   return { code: 'clipped', facts, spoils: [...spoils] };
 }

@@ -3,6 +3,10 @@ import type { Finding, HeardRecording } from './heard-recording.ts';
 import { lostStretches } from './lost-stretches.ts';
 import { strokeCounts, strokeTimes } from './spoiled-measures.ts';
 
+/** What lies so near a gap that the recorder reported belongs to it, samples. */
+const nearGap = 480;
+/** Places that a second is divided into: losses nearer to each other count as one. */
+const placesASecond = 20;
 /** Longer stillness is a pause of the recorder or a gate's, s. */
 const longest = 0.5;
 /** A machine's click may repeat itself to the last bit, s. */
@@ -21,18 +25,22 @@ const spoiling = { jumpsAMinute: 4, lostShare: 0.015 };
 
 /**
  * Lost sound: the signal stands still amid sound, a block comes twice to the last bit, the wave jumps where no stroke
- * begins, or strokes come early from a place on, by the same each time. Gaps that the recorder reported aren't counted again.
+ * begins, or strokes come early from a place on, by the same each time. Gaps that the recorder reported aren't counted
+ * again.
  */
 export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardRecording): Finding | null {
   const { sampleRate } = sound;
   const clicks = hearing.click?.times ?? [];
   const all = hearing.sounds.map(({ time }) => time);
   const pads = hearing.sounds.filter(({ sound }) => sound === 'pad').map(({ time }) => time);
-  const known = (at: number) => gaps.some((gap) => at > gap.at - 480 && at < gap.at + gap.frames + 480);
+  const known = (at: number) =>
+    gaps.some((gap) => at > gap.at - nearGap && at < gap.at + gap.frames + nearGap);
   const atClick = (time: number) => anyBetween(clicks, time - nearClick.after, time + nearClick.before);
   const places = new Map<number, number>();
+  let first = Number.POSITIVE_INFINITY;
   const place = (at: number, samples: number) => {
-    const near = Math.round((20 * at) / sampleRate);
+    const near = Math.round((placesASecond * at) / sampleRate);
+    first = Math.min(first, near);
     places.set(near, Math.max(places.get(near) ?? 0, samples / sampleRate));
   };
   for (const { standStills, repeats } of channels) {
@@ -58,7 +66,7 @@ export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardR
   const within = jumps.filter(({ at }) => at / sampleRate > from && at / sampleRate < to).length;
   const comesEarly = lost.length > 0 || within >= Math.max(2, (spoiling.jumpsAMinute * (to - from)) / 60);
   const muchLost = seconds > spoiling.lostShare * length;
-  const facts = { places: places.size, at: Math.min(...places.keys()) / 20, seconds };
+  const facts = { places: places.size, at: first / placesASecond, seconds };
   return {
     code: 'drop-outs',
     facts,
