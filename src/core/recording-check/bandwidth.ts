@@ -4,8 +4,8 @@ import type { Finding, HeardRecording } from './heard-recording.ts';
 import { type MeanSpectrum, meanSpectrum } from './mean-spectrum.ts';
 
 /**
- * A filter's edge in the sound of a place: so steep a fall, dB, over half an octave, and nothing more above it; in strokes
- * so much over an octave.
+ * A filter's edge in the sound of a place: so steep a fall, dB, over half an octave, and nothing more above it; in
+ * strokes so much over an octave.
  */
 const edge = { fallDb: 9, octaves: 0.5, lowestHz: 1000, attackFallDb: 20 };
 /** Strokes so near a click sound of it, s. */
@@ -14,8 +14,8 @@ const nearClick = 0.06;
 const leastHz = 7500;
 
 /**
- * Where the sound of the place ends as if cut off, Hz, or half the sample rate. Strokes must end there too: the echo of a
- * click alone also ends somewhere.
+ * Where the sound of the place ends as if cut off, Hz, or half the sample rate. Strokes must end there too: the echo of
+ * a click alone also ends somewhere.
  */
 function upperEdgeHz({ source, quiet, hearing, performance }: HeardRecording): number {
   const nyquist = source.sampleRate / 2;

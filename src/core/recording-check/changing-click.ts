@@ -32,9 +32,9 @@ function heardLevel({ hearing, playedClick }: HeardRecording): number | null {
 }
 
 /**
- * The click that was played is in the recording, its tempo changes, and it couldn't be taken off: it isn't known when which of its
- * sounds was put out, or they couldn't be learned. It can't be told apart from strokes then: what is counted is wrong, and
- * levels unless it is soft.
+ * The click that was played is in the recording, its tempo changes, and it couldn't be taken off: it isn't known when
+ * which of its sounds was put out, or they couldn't be learned. It can't be told apart from strokes then: what is
+ * counted is wrong, and levels unless it is soft.
  */
 export function changingClick(heard: HeardRecording): Finding | null {
   const { hearing, performance, playedClick } = heard;

@@ -7,8 +7,8 @@ const leastShare = 0.01;
 const stride = 8;
 
 /**
- * A steady displacement of the waveform: the median, since the thump of strokes leans to one side. It is taken off before anything is measured, so it spoils nothing; it takes
- * room from loud strokes.
+ * A steady displacement of the waveform: the median, since the thump of strokes leans to one side. It is taken off
+ * before anything is measured, so it spoils nothing; it takes room from loud strokes.
  */
 export function dcOffset({ channels }: HeardRecording): Finding | null {
   const most = channels

@@ -21,8 +21,8 @@ const fewest = 8;
 
 /**
  * The softer sounds from the first stroke to the last, clicks left aside. A tap that noise has changed may be taken for
- * talk or a stick, so that only accents are left of a take: they all are looked at. Null with too few. Sounds in order of
- * time.
+ * talk or a stick, so that only accents are left of a take: they all are looked at. Null with too few. Sounds in order
+ * of time.
  *
  * @example faintSounds(hearing.sounds)?.evidence // 180
  */

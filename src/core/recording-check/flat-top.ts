@@ -21,7 +21,9 @@ const crestDb = 0.6;
 /** A cut comes at full slope; a wave's own crest is left gently, at a few times the step that counts as still. */
 const steepest = 6 * flatTopStep;
 
-/** The run of `samples` still ones before sample `i` as a cut-off top, or null where it is a wave's own crest or a rest. */
+/**
+ * The run of `samples` still ones before sample `i` as a cut-off top, or null where it is a wave's own crest or a rest.
+ */
 export function flatTopAt(block: Float32Array, i: number, samples: number, start: number): FlatTop | null {
   if (samples < fewestSamples) return null;
   const first = i - samples;
@@ -39,9 +41,9 @@ export function flatTopAt(block: Float32Array, i: number, samples: number, start
 }
 
 /**
- * Where the wave reached the cut beside its outermost sample `at`, in the direction `out`: its slope there, a sample, the
- * step to that sample, which the cut may have shortened, and how long before it the cut began, samples. What may be a crest is
- * judged by its own steps.
+ * Where the wave reached the cut beside its outermost sample `at`, in the direction `out`: its slope there, a sample,
+ * the step to that sample, which the cut may have shortened, and how long before it the cut began, samples. What may be
+ * a crest is judged by its own steps.
  */
 function edge(block: Float32Array, at: number, out: 1 | -1, sign: number, isCut: boolean) {
   const outside = block[at + out]!;

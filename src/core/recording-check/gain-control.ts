@@ -21,9 +21,9 @@ function duckingDb({ afterLoudDb, pauseDb }: QuietCourse): number {
 }
 
 /**
- * Gain control: while it is played the hiss of the place is softer than in a pause, and comes back while the gain rises. In
- * a plain recording a stroke's own end can only add to it. Where drums ring through, it is heard above them; holes in the
- * spectrum, which packing makes as it needs, say nothing there.
+ * Gain control: while it is played the hiss of the place is softer than in a pause, and comes back while the gain
+ * rises. In a plain recording a stroke's own end can only add to it. Where drums ring through, it is heard above them;
+ * holes in the spectrum, which packing makes as it needs, say nothing there.
  */
 export function gainControl(heard: HeardRecording): Finding | null {
   const { quiet, unevenness } = heard;

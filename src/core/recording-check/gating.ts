@@ -8,13 +8,15 @@ import { twoFloors } from './two-floors.ts';
 
 /** A fall is held against the one before it over these times, s. */
 const fall = { before: 0.03, after: 0.06 };
-/** Below this a sound made without a microphone ends in nothing, by steps that say nothing, dB of the mean square step. */
+/**
+ * Below this a sound made without a microphone ends in nothing, by steps that say nothing, dB of the mean square step.
+ */
 const lastBitDb = -88;
 /** The stroke's own beginning is left out, s. */
 const fromSeconds = 0.012;
 /**
- * So much faster than before nothing dies away by itself, dB: toms and pads in bare rooms came to 13, what a gate with a
- * fast release cuts off falls by 20 and more (`reports/recording-check.md`).
+ * So much faster than before nothing dies away by itself, dB: toms and pads in bare rooms came to 13, what a gate with
+ * a fast release cuts off falls by 20 and more (`reports/recording-check.md`).
  */
 const leastDb = 16;
 /**
@@ -69,8 +71,8 @@ function isDead({ quiet, hearing, noiseDb }: HeardRecording): boolean {
 /** A gate that holds the floor of the place open for a while shows it in so many places, and this share of sounds. */
 const floors = { fewest: 5, share: 0.08 };
 /**
- * Taps that don't open a gate are turned down by a fixed amount: none lies in a gap of so many dB amid the others, so many
- * and such a share of them beneath it. With pauses at the last bit, dB of the mean square step. Our judgement.
+ * Taps that don't open a gate are turned down by a fixed amount: none lies in a gap of so many dB amid the others, so
+ * many and such a share of them beneath it. With pauses at the last bit, dB of the mean square step. Our judgement.
  */
 const turnedDown = { gapDb: 12, fewest: 3, share: 0.04, pauseDb: -91 };
 /** So many strokes missing or extra, as a share of those written: it closed over some, or opened for what is none. */

@@ -21,6 +21,7 @@ const nothingDb = -85;
 const binsAlike = 1.9;
 /** Standard deviation of the level of one bin of noise, about, dB: 10/ln 10. */
 const oneBinDb = 10 / Math.LN10;
+/** Half of all normal deviates are smaller than this, in standard deviations: Φ⁻¹(¾). */
 const middleOfNormal = 0.6745;
 
 /**

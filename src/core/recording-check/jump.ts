@@ -6,13 +6,12 @@ export interface Jump {
 
 /** A jump is so many times the usual step, and no smaller than this. */
 const jumpRatio = 10;
+const leastJump = 12 / 32768;
 /** Samples over which the usual step is averaged. */
 const usualOver = 32;
-const leastJump = 12 / 32768;
 /** Within so many samples on both sides every other step must be smaller by this factor. */
 const beside = 24;
 const alone = 5;
-
 /** Samples whose steps are first looked at together; two such groups lie within `beside`. */
 const group = 8;
 

@@ -24,9 +24,9 @@ interface Middle {
 }
 
 /**
- * By how much accents gain on taps while both die away, dB, below 500 Hz; what chance may do is taken off, NaN for too few
- * strokes. A drum's modes die away alike whatever the blow, so that the difference stays, or shrinks where taps come down
- * to the noise or lie on an accent's tail. It grows where a limiter lets go of the accents.
+ * By how much accents gain on taps while both die away, dB, below 500 Hz; what chance may do is taken off, NaN for too
+ * few strokes. A drum's modes die away alike whatever the blow, so that the difference stays, or shrinks where taps
+ * come down to the noise or lie on an accent's tail. It grows where a limiter lets go of the accents.
  */
 export function levelRecoveryDb({
   sound,

@@ -11,7 +11,10 @@ const mostPeriods = 2;
 const beside = { period: 9, fewest: 5, habit: 8, alike: 3 };
 /** Periods of a pattern of habits that are tried; a longer one has to make the scatter so much smaller. */
 const patterns = { lengths: [1, 2, 3, 4, 6], better: 0.85 };
-/** A step is so large, s, and so many times the scatter. Set on takes of other kinds than `reports/recording-check.md` has. */
+/**
+ * A step is so large, s, and so many times the scatter. Set on takes of other kinds than `reports/recording-check.md`
+ * has.
+ */
 const step = { seconds: 0.015, scatter: 4 };
 /** Steps of one size lie so near each other, s and in scatter; so many and so great a share of all have it. */
 const alike = { seconds: 0.012, scatter: 3, fewest: 3, share: 0.6 };
@@ -27,9 +30,9 @@ interface Step {
 
 /**
  * Sound lost without a trace, by what it does to the phase of sounds that come evenly: it jumps back by what was lost,
- * stays there, and jumps by as much each time. Strokes inside what was lost don't matter, for a step counts but for whole
- * periods: 80 ms of 150 that swallowed a stroke read as 70 ms too much, which is the same phase. Players hurry and
- * stumble by amounts that differ.
+ * stays there, and jumps by as much each time. Strokes inside what was lost don't matter, for a step counts but for
+ * whole periods: 80 ms of 150 that swallowed a stroke read as 70 ms too much, which is the same phase. Players hurry
+ * and stumble by amounts that differ.
  *
  * @param times Onsets in order, s.
  */

@@ -13,7 +13,9 @@ const beforeStroke = 0.025;
 /** A place sounds the same in pauses; before strokes only the quieter part is the place's. */
 const share = { pauses: 0.5, strokes: 0.1 };
 
-/** Level of the place by itself, in the band and on the scale of strokes' levels, dBFS; NaN for nothing to listen to. */
+/**
+ * Level of the place by itself, in the band and on the scale of strokes' levels, dBFS; NaN for nothing to listen to.
+ */
 export function placeNoiseDb(source: Source, pauses: readonly number[], strokes: readonly number[]): number {
   const enough = pauses.length >= pause.fewest;
   const places = enough ? pauses : strokes.map((time) => time - beforeStroke);

@@ -47,11 +47,11 @@ const leastPower = 1e-15;
 const decibels = (power: number) => 10 * Math.log10(power + leastPower);
 
 /**
- * Whether somebody rustles, breathes or talks in a pause, such as on the way from the phone to the pad: hiss is steady from
- * window to window (0.2 dB), also while a gain rises. The last bit's flicker isn't.
+ * Whether somebody rustles, breathes or talks in a pause, such as on the way from the phone to the pad: hiss is steady
+ * from window to window (0.2 dB), also while a gain rises. The last bit's flicker isn't.
  */
 function isRestless(levelsDb: readonly number[]): boolean {
-  if (levelsDb.length < pause.fewest || median([...levelsDb]) < restless.fromDb) return false;
+  if (levelsDb.length < pause.fewest || median(levelsDb) < restless.fromDb) return false;
   const steps = levelsDb.slice(1).map((level, i) => Math.abs(level - levelsDb[i]!));
   return quantile(steps, restless.quantile) > restless.stepDb;
 }
@@ -72,8 +72,7 @@ export function quietCourse(
     for (let frame = first; frame < last; frame++) sum += bright[frame]!;
     return decibels(sum / (last - first));
   };
-  const middle = (values: readonly number[]) =>
-    values.length < fewestSounds ? Number.NaN : median([...values]);
+  const middle = (values: readonly number[]) => (values.length < fewestSounds ? Number.NaN : median(values));
   const course = (some: readonly { time: number; next: number }[]) => {
     const out: number[] = [];
     for (let bin = 0; bin < bins; bin++) {

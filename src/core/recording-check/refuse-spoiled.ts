@@ -9,8 +9,8 @@ export const spoiltIds = (findings: readonly Finding[]): ReadonlySet<string> =>
 const byRecording = 'found-too-coarsely';
 
 /**
- * The measures with those that a finding spoils not measurable, the gravest finding being the reason; what had no figure
- * anyway for want of strokes and the like keeps its own reason.
+ * The measures with those that a finding spoils not measurable, the gravest finding being the reason; what had no
+ * figure anyway for want of strokes and the like keeps its own reason.
  *
  * @example refuseSpoiled(measures, [{ code: 'gated', facts: { fallsDb: 9 }, spoils: ['missed'] }])
  */

@@ -17,16 +17,17 @@ const lagSeconds = { least: 0.002, most: 0.2 };
 const equalSamples = 48;
 /** The sound compared must be more than the last bit's flicker, in steps of 16 bits (difference of extremes). */
 const leastSwing = 8 / 32768;
-const tableSize = 4096;
+/** Places that are remembered, 2 to this power. */
+const tableBits = 12;
 
 /**
- * Remembers where samples of a certain low-order pattern stood, two in a hundred, and compares the surroundings of two
- * that look alike.
+ * Remembers where samples of a certain low-order pattern stood, one in 64, and compares the surroundings of two that
+ * look alike.
  */
 export function anchorsOf(sampleRate: number): Anchors {
   const least = Math.round(lagSeconds.least * sampleRate);
   const most = Math.round(lagSeconds.most * sampleRate);
-  const places = new Float64Array(tableSize).fill(Number.NEGATIVE_INFINITY);
+  const places = new Float64Array(2 ** tableBits).fill(Number.NEGATIVE_INFINITY);
   let done = Number.NEGATIVE_INFINITY;
   return {
     look(block, from, to, start, found) {
@@ -37,8 +38,8 @@ export function anchorsOf(sampleRate: number): Anchors {
         const next = (block[i + 1]! * 8388608) | 0;
         const last = (block[i - 1]! * 8388608) | 0;
         if (value === next) continue;
-        const slot =
-          (Math.imul(value ^ Math.imul(next, 31) ^ Math.imul(last, 961), 0x85ebca6b) >>> 20) & 4095;
+        const mixed = Math.imul(value ^ Math.imul(next, 31) ^ Math.imul(last, 961), 0x85ebca6b);
+        const slot = mixed >>> (32 - tableBits);
         const place = start + i;
         const lag = place - places[slot]!;
         places[slot] = place;

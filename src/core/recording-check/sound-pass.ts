@@ -35,6 +35,7 @@ const frameSeconds = 0.001;
 const framesPerBlock = 2048;
 /** What is found may be looked at so far before and after it, s. */
 const marginSeconds = 0.22;
+
 /**
  * Reads a channel once from start to end. Linear in length.
  *
@@ -84,8 +85,11 @@ export function followSound(sampleRate: number, channel: number): SoundFollower 
         if (x > leastTop || x < -leastTop || flat > 0) {
           if (step <= flatTopStep && step >= -flatTopStep) flat++;
           else {
-            if (flat > 0 && (before > leastTop || before < -leastTop))
-              keep(flatTops, flatTopAt(block, i, flat + 1, start));
+            const top =
+              flat > 0 && (before > leastTop || before < -leastTop)
+                ? flatTopAt(block, i, flat + 1, start)
+                : null;
+            if (top !== null) flatTops.push(top);
             flat = 0;
           }
         }
@@ -120,8 +124,4 @@ export function followSound(sampleRate: number, channel: number): SoundFollower 
       return { sampleRate, hop, frameRate, mean, bright, power, flatTops, standStills, repeats, jumps };
     },
   };
-}
-
-function keep(list: FlatTop[], found: FlatTop | null): void {
-  if (found !== null) list.push(found);
 }

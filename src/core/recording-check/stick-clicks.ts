@@ -5,8 +5,8 @@ import type { Finding, HeardRecording } from './heard-recording.ts';
 /** A single one may be anything. */
 const fewest = 2;
 /**
- * So long after a click of a metronome, s, it may be the click's: what is played there every time goes into the sound that
- * is learned of the click, and is heard where that is taken off and nobody plays. Sticks count in on the click.
+ * So long after a click of a metronome, s, it may be the click's: what is played there every time goes into the sound
+ * that is learned of the click, and is heard where that is taken off and nobody plays. Sticks count in on the click.
  */
 const afterClick = { from: 0.05, to: 0.25 };
 

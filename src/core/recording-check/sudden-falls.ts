@@ -8,8 +8,8 @@ const fromSeconds = 0.012;
 /** The flicker of 16 bits, under which nothing falls, dB of the mean square step. */
 const lastBitDb = -91;
 /**
- * Such falls, dB, in this share of sounds. A tenth of the clean sounds of soft pads and of toms in bare rooms, whose modes
- * beat, fall by up to 9.5; what gates cut off by 13 to 20 (`reports/recording-check.md`).
+ * Such falls, dB, in this share of sounds. A tenth of the clean sounds of soft pads and of toms in bare rooms, whose
+ * modes beat, fall by up to 9.5; what gates cut off by 13 to 20 (`reports/recording-check.md`).
  */
 const sudden = { leastDb: 13, share: 0.12, fewest: 5 };
 
@@ -26,8 +26,8 @@ function suddenFallDb(heardDb: readonly number[]): number {
 }
 
 /**
- * How far sounds fall at a stroke, dB, where enough of them do so as only a gate that closes fast makes them; 0 elsewhere.
- * Not every sound has to: another stroke may come first.
+ * How far sounds fall at a stroke, dB, where enough of them do so as only a gate that closes fast makes them; 0
+ * elsewhere. Not every sound has to: another stroke may come first.
  *
  * @param decaysDb Levels of each sound from its onset on, dB, a bin of 6 ms after the other.
  */

@@ -3,7 +3,9 @@ import { type FaintSounds, faintEvidence, faintSounds } from './faint-sounds.ts'
 import type { Finding, HeardRecording } from './heard-recording.ts';
 import { accentsHeard, allLevels, strokeCounts, strokeTimes, tapLevels } from './spoiled-measures.ts';
 
-/** Below these, dB, taps are near the noise: worth a word, wrong in level, missed. Set by `reports/recording-check.md`. */
+/**
+ * Below these, dB, taps are near the noise: worth a word, wrong in level, missed. Set by `reports/recording-check.md`.
+ */
 const near = { said: 16, levels: 9, all: 5 };
 const fewest = 4;
 /**
@@ -13,7 +15,9 @@ const fewest = 4;
 const hiddenWithinDb = 30;
 /** A quarter of the softer sounds with less evidence, nats: as many strokes have none at all. */
 const missedEvidence = 18;
-/** Share of sounds left out from which strokes are missing, and from which accents may be laid where taps are written. */
+/**
+ * Share of sounds left out from which strokes are missing, and from which accents may be laid where taps are written.
+ */
 const leftOut = { counts: 0.1, all: 0.25 };
 
 /** How far the softer written strokes stand above the noise in their own band, dB; null without enough strokes. */

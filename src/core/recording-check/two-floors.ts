@@ -4,7 +4,9 @@ import type { SoundFeatures } from './sound-pass.ts';
 
 /** A level is held for so many bins of 6 ms, within so much, dB. */
 const held = { bins: 4, withinDb: 3 };
-/** What sounded before fell to the upper level by so much, dB, within so many bins: a tone's own steady level isn't one. */
+/**
+ * What sounded before fell to the upper level by so much, dB, within so many bins: a tone's own steady level isn't one.
+ */
 const broughtDown = { leastDb: 6, bins: 12 };
 /**
  * From the upper level to the lower one by so much, dB, within so many bins. Rendered gates: 18; soft pads recorded at
@@ -19,8 +21,8 @@ const beepSeconds = 0.15;
 const leastPower = 1e-15;
 
 /**
- * How often a sound falls to a steady level, stays there, and falls once more to that of pauses: a place has one floor, and
- * what a gate holds open for a while has two.
+ * How often a sound falls to a steady level, stays there, and falls once more to that of pauses: a place has one floor,
+ * and what a gate holds open for a while has two.
  *
  * @param pauseDb Level of pauses, dB of the mean square step.
  * @param sounds All that was heard, in order: only behind strokes on the pad is it asked, since speech and rattling sticks

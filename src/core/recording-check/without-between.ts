@@ -1,6 +1,8 @@
 import { median } from '../stats/median.ts';
 
-/** A sound between two others stands nearer than this to both, and they no further apart than that, in usual intervals. */
+/**
+ * A sound between two others stands nearer than this to both, and they no further apart than that, in usual intervals.
+ */
 const between = { each: 0.8, both: 1.15 };
 
 /**
