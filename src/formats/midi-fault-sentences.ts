@@ -19,14 +19,14 @@ export function midiFaultSentence(name: string, fault: MidiFault | NoteChoiceFau
     case 'midi-no-notes':
       return `${file} is a MIDI file without a note. Choose the file that was recorded from the pad.`;
     case 'midi-too-long':
-      return `${file} lasts ${Math.round(fault.facts.seconds / 3600)} hours; ${fault.facts.most / 3600} can be read. Export the part with the take alone.`;
+      return `${file} lasts more than ${Math.floor(fault.facts.seconds / 3600)} hours; ${fault.facts.most / 3600} can be read. Export the part with the take alone.`;
     case 'midi-key-missing':
       return `${file} has no note of key ${fault.facts.key}. Its notes are of ${fault.facts.there}: choose among them with --keys.`;
   }
 }
 
 /** A key was asked for that sent nothing. */
-export interface NoteChoiceFault {
+interface NoteChoiceFault {
   readonly code: 'midi-key-missing';
   /** `there`: the keys that sent notes, in words. */
   readonly facts: { readonly key: number; readonly there: string };

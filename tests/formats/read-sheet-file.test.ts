@@ -43,6 +43,7 @@ describe('readSheetFile', () => {
     ).toContain('damaged');
     expect(notationOf(new Uint8Array([0xc3, 0x28]))[0]).toContain('no text');
     expect(notationOf(strToU8('RXL'))[0]).toContain('X');
+    expect(notationOf(strToU8('<score-partwise><part>'))[0]).toMatch(/[^.]\. Save it again as MusicXML\.$/);
   });
 
   it("doesn't unpack what would grow too large", () => {

@@ -12,7 +12,7 @@ const lineReasons: Readonly<Record<string, string>> = {
 export function scoreFaultSentence({ code, facts }: ScoreFault): string {
   switch (code) {
     case 'score-unreadable':
-      return `The score can't be read: ${facts.reason} Save it again as MusicXML.`;
+      return `The score can't be read: ${facts.reason}. Save it again as MusicXML.`;
     case 'score-not-music':
       return `This is XML but no MusicXML score (it begins with "${facts.root}"). Save the score as MusicXML.`;
     case 'score-timewise':
