@@ -8,7 +8,7 @@ export type MidiFault =
   | { readonly code: 'midi-no-notes'; readonly facts: Readonly<Record<string, never>> }
   | { readonly code: 'midi-too-long'; readonly facts: { readonly seconds: number; readonly most: number } };
 
-export interface MidiNotes {
+interface MidiNotes {
   readonly notes: readonly PadNote[];
   /** Keys that sent notes, the one with most notes first. */
   readonly keys: readonly number[];
@@ -16,9 +16,7 @@ export interface MidiNotes {
   readonly duration: number;
 }
 
-export type MidiOutcome =
-  | ({ readonly ok: true } & MidiNotes)
-  | { readonly ok: false; readonly fault: MidiFault };
+type MidiOutcome = ({ readonly ok: true } & MidiNotes) | { readonly ok: false; readonly fault: MidiFault };
 
 /** Two hours at ten strokes a second take 0.6 MB; our judgement of what pads send beside. */
 const mostBytes = 2 * 1024 * 1024;

@@ -9,7 +9,7 @@ import type { DecodingMeans } from './coded/open-coded.ts';
 import { fileBytes } from './file-bytes.ts';
 import { type OpenSound, openSound } from './open-sound.ts';
 import type { RecordingFault } from './recording-fault.ts';
-import { holdsSound, kindBytes, recordingKind } from './recording-kind.ts';
+import { isReadable, kindBytes, recordingKind } from './recording-kind.ts';
 import { scratchFile } from './scratch-file.ts';
 import { mostSpooled, spool, TooMuchPiped } from './spool.ts';
 
@@ -29,7 +29,8 @@ const hashBlockBytes = 1024 * 1024;
 
 /**
  * Opens a recording by its path; `-` is standard input. A wave file is read as it is needed; what comes through a pipe
- * is held in memory. `told` hears how far decoding has come. Never rejects for what a user can get wrong; `recordingFaultSentence` puts a fault into words.
+ * is held in memory. `told` hears how far decoding has come. Never rejects for what a user can get wrong;
+ * `recordingFaultSentence` puts a fault into words.
  *
  * @example
  * const recording = await openRecording('take.wav');
@@ -100,7 +101,7 @@ async function readRecording(
 
 /** What isn't a recording needn't be held in memory to its end. */
 function beginsLikeSound(head: Uint8Array): boolean {
-  return holdsSound(recordingKind(head.subarray(0, kindBytes)));
+  return isReadable(recordingKind(head.subarray(0, kindBytes)));
 }
 
 function hashOf(bytes: Bytes): string {

@@ -3,7 +3,7 @@ import { aiffLayout } from './aiff-layout.ts';
 import type { Bytes } from './bytes.ts';
 import { cafLayout } from './caf-layout.ts';
 import { cafParts } from './caf-parts.ts';
-import type { LostStretch } from './coded/join-sound.ts';
+import type { Gap } from './coded/join-sound.ts';
 import type { DecodingMeans } from './coded/open-coded.ts';
 import { keptSource } from './kept-source.ts';
 import type { LayoutFault, RecordingNote } from './recording-fault.ts';
@@ -17,7 +17,7 @@ export interface OpenSound {
   readonly source: Source;
   readonly notes: readonly RecordingNote[];
   /** Stretches that are lost and stand as silence. */
-  readonly gaps: readonly LostStretch[];
+  readonly gaps: readonly Gap[];
   /** After this the source can't be read any more. */
   close(): void;
 }

@@ -1,4 +1,4 @@
-import type { LayoutFault, RecordingFault, RecordingNote } from './recording-fault.ts';
+import type { LayoutFault, RecordingFault } from './recording-fault.ts';
 import type { RecordingKind } from './recording-kind.ts';
 import { sampleRates } from './wave-format.ts';
 
@@ -123,16 +123,6 @@ function layoutSentence(file: string, fault: LayoutFault): string {
       return `${file} is a recording without the part that holds the sound. Copy it from the recorder again.`;
     case 'no-samples':
       return `${file} is a recording that holds no sound: its length is 0. Record the take anew.`;
-  }
-}
-
-/** One sentence on what was mended while reading. */
-export function recordingNoteSentence(name: string, note: RecordingNote): string {
-  switch (note.code) {
-    case 'end-missing':
-      return `The end of "${name}" is missing: it should be ${note.facts.missingSeconds.toFixed(1)} s longer. What is there was read.`;
-    case 'length-not-written':
-      return `The recorder of "${name}" didn't write down its length; it was read to the end of the file.`;
   }
 }
 

@@ -51,7 +51,7 @@ const decodedKinds: ReadonlySet<string> = new Set([
 export const isDecoded = (kind: RecordingKind): boolean => decodedKinds.has(kind);
 
 /** Whether such a file may hold sound that can be read. */
-export const holdsSound = (kind: RecordingKind): boolean =>
+export const isReadable = (kind: RecordingKind): boolean =>
   kind === 'riff' || kind === 'aiff' || isDecoded(kind);
 
 const riffStarts = ['RIFF', 'RF64', 'BW64', 'RIFX'];

@@ -1,9 +1,9 @@
 import { readSync } from 'node:fs';
 import type { Bytes } from './bytes.ts';
 import { memoryBytes } from './memory-bytes.ts';
+import { kindBytes } from './recording-kind.ts';
 
 const blockBytes = 64 * 1024;
-const enoughToJudge = 512;
 const pauseMs = 5;
 /** Bytes that are held: three hours of a wave file of one channel, 16 bits at 48 kHz. Our judgement. */
 export const mostSpooled = 2 ** 30;
@@ -14,7 +14,7 @@ export class TooMuchPiped extends Error {
 }
 
 /**
- * Reads a pipe to its end and keeps it in memory. `wanted` sees what the pipe begins with (512 bytes, or all there
+ * Reads a pipe to its end and keeps it in memory. `wanted` sees what the pipe begins with (`kindBytes`, or all there
  * is); when it says no, reading stops there. Throws `TooMuchPiped` for more than `most` bytes.
  */
 export function spool(descriptor: number, wanted: (head: Uint8Array) => boolean, most = mostSpooled): Bytes {
@@ -27,7 +27,7 @@ export function spool(descriptor: number, wanted: (head: Uint8Array) => boolean,
     length += block.length;
     if (length > most) throw new TooMuchPiped();
     if (block.length === 0) return memoryBytes(Buffer.concat(blocks, length));
-    if (judged || length < enoughToJudge) continue;
+    if (judged || length < kindBytes) continue;
     judged = true;
     if (!wanted(Buffer.concat(blocks, length))) return memoryBytes(Buffer.concat(blocks, length));
   }

@@ -18,9 +18,10 @@ export const handsSaid: Readonly<Record<TakeResult['hands'], string>> = {
   'not-told': 'Hands: not told by this take. Keys 38 and 37 only follow what is written, right and left.',
 };
 
+/** A stroke has no length; so short a note stands for it, ticks. */
 const noteTicks = 20;
 
-/** MIDI tempo that bends are written in: µs a beat at most, 24 bits. */
+/** The slowest tempo that a file can hold, µs a beat: 24 bits. */
 const slowest = 0xffffff;
 
 interface Timed {
@@ -40,9 +41,9 @@ export function velocityOf(levelDb: number, loudestDb: number): number {
 
 /**
  * The graded strokes of a take as a Standard MIDI File (format 1, 480 ticks a beat): a tempo track whose tempo is each
- * run's own, and a track of the strokes as they were played, right and left on different keys, with a text that
- * says how far the hands are known. The file begins with
- * the recording, so that its times are the recording's, to half a tick. Null for a take without graded strokes.
+ * run's own, and a track of the strokes as they were played, right and left on different keys, with a text that says
+ * how far the hands are known. The file begins with the recording, so that its times are the recording's, to half a
+ * tick. Null for a take without graded strokes.
  *
  * @example takeMidi(result) // Uint8Array beginning with 'MThd'
  */

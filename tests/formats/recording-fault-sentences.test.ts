@@ -1,9 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { RecordingFault, RecordingNote } from '../../src/formats/recording-fault.ts';
-import {
-  recordingFaultSentence,
-  recordingNoteSentence,
-} from '../../src/formats/recording-fault-sentences.ts';
+import type { RecordingFault } from '../../src/formats/recording-fault.ts';
+import { recordingFaultSentence } from '../../src/formats/recording-fault-sentences.ts';
 
 const none = {};
 const faults: {
@@ -73,17 +70,4 @@ describe('recordingFaultSentence', () => {
       /^What came through the pipe is/,
     );
   });
-});
-
-it.each<[RecordingNote, string]>([
-  [
-    { code: 'end-missing', facts: { missingSeconds: 1.25 } },
-    'The end of "x" is missing: it should be 1.3 s longer. What is there was read.',
-  ],
-  [
-    { code: 'length-not-written', facts: {} },
-    'The recorder of "x" didn\'t write down its length; it was read to the end of the file.',
-  ],
-])('recordingNoteSentence says what was mended: %j', (note, text) => {
-  expect(recordingNoteSentence('x', note)).toBe(text);
 });

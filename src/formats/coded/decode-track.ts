@@ -1,10 +1,10 @@
 import type { SoundWriter } from './decoded-source.ts';
-import { joinSound, type LostStretch } from './join-sound.ts';
+import { type Gap, joinSound } from './join-sound.ts';
 import type { Decoded, PacketDecoder } from './packet-decoder.ts';
 import type { Packet } from './sound-track.ts';
 
 interface DecodedTrack {
-  readonly lost: readonly LostStretch[];
+  readonly lost: readonly Gap[];
   /** Reading ended before the track did. */
   readonly brokeOff: boolean;
 }

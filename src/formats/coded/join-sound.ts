@@ -1,7 +1,7 @@
 import type { Decoded } from './packet-decoder.ts';
 
 /** A stretch of sound that was lost; it stands as silence, so that what follows keeps its time. */
-export interface LostStretch {
+export interface Gap {
   /** Frame at which it begins. */
   readonly at: number;
   readonly frames: number;
@@ -15,7 +15,7 @@ interface SoundJoin {
   lose(seconds: number): void;
   /** Hands on what is left; with `longest`, the last piece ends so that the whole is no longer, s. */
   end(longest: number | null): void;
-  readonly lost: readonly LostStretch[];
+  readonly lost: readonly Gap[];
 }
 
 const silentBlock = 65_536;
@@ -30,7 +30,7 @@ const silentBlock = 65_536;
  * join.end(1 / 48000); // take was given 0.2
  */
 export function joinSound(take: (sound: Decoded) => void, lead: (sampleRate: number) => number): SoundJoin {
-  const lost: LostStretch[] = [];
+  const lost: Gap[] = [];
   let form: { readonly count: number; readonly sampleRate: number } | null = null;
   let skip = 0;
   let given = 0;

@@ -8,17 +8,17 @@ import { decodeTrack } from './decode-track.ts';
 import { type Room, soundWriter, TooMuchSound } from './decoded-source.ts';
 import { decoders, type MakeDecoder } from './decoders.ts';
 import { flacTrack } from './flac-track.ts';
-import type { LostStretch } from './join-sound.ts';
+import type { Gap } from './join-sound.ts';
 import { mp3Track } from './mp3-track.ts';
 import { type Packet, type SoundTrack, soundTrack } from './sound-track.ts';
 import { sturdyDecoder } from './sturdy-decoder.ts';
 
-export interface OpenCoded {
+interface OpenCoded {
   readonly ok: true;
   readonly source: Source;
   readonly notes: readonly RecordingNote[];
   /** Stretches that could not be decoded. */
-  readonly gaps: readonly LostStretch[];
+  readonly gaps: readonly Gap[];
   close(): void;
 }
 
@@ -31,7 +31,7 @@ export interface DecodingMeans extends Room {
   readonly told?: (share: number) => void;
 }
 
-export type CodedOutcome = OpenCoded | { readonly ok: false; readonly fault: CodedFault };
+type CodedOutcome = OpenCoded | { readonly ok: false; readonly fault: CodedFault };
 
 /** Channels of a recording; more are no recording of a player. Our judgement. */
 const mostChannels = 8;

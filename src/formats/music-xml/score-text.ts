@@ -2,6 +2,7 @@ import { parseXml } from '@rgrove/parse-xml';
 import { strFromU8, unzipSync } from 'fflate';
 import { childrenOf, elementAt } from './xml-tree.ts';
 
+/** What is unpacked at most; `read-score.ts` reads fewer characters. Our judgement. */
 const mostBytes = 16_000_000;
 const zipStart = [0x50, 0x4b, 0x03, 0x04];
 
