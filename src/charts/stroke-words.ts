@@ -1,19 +1,18 @@
+import { rounded } from '../core/result/figures.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
 import { clockTime } from './clock-time.ts';
 import { placeName } from './place-name.ts';
 
-const minus = '\u2212';
-
 /** Milliseconds from the even place in words: '4.2 ms late', '3.0 ms early', 'even'. */
 export function deviationWords(deviationMs: number): string {
-  const rounded = Math.abs(deviationMs).toFixed(1);
-  if (rounded === '0.0') return 'even';
-  return `${rounded} ms ${deviationMs > 0 ? 'late' : 'early'}`;
+  const size = Math.abs(deviationMs).toFixed(1);
+  if (size === '0.0') return 'even';
+  return `${size} ms ${deviationMs > 0 ? 'late' : 'early'}`;
 }
 
 /** Decibels with a true minus sign: '−12.3 dB'. */
 export function decibels(levelDb: number): string {
-  return `${levelDb < 0 ? minus : ''}${Math.abs(levelDb).toFixed(1)} dB`;
+  return `${rounded(levelDb)} dB`;
 }
 
 /** All that is known of one stroke, a line a thing, for the box that opens over it. */

@@ -87,8 +87,8 @@ export function timingHistogram(result: TakeResult, look: Look): ChartConfigurat
       },
       plugins: {
         ...plugins<'scatter'>(look, timingHistogramQuestion, (item) => {
-          const { count, x } = item.raw as { count: number; x: number };
-          return `${count} of ${found[item.datasetIndex]!.strokes.length} strokes near ${deviationTick(x)}`;
+          const { count, centre } = item.raw as { count: number; centre: number };
+          return `${count} of ${found[item.datasetIndex]!.strokes.length} strokes near ${deviationTick(centre)}`;
         }),
         legend: { display: false },
       },
@@ -123,7 +123,7 @@ function histogramOf(lane: Lane, width: number, reach: number) {
   return { ...bins, shares: bins.counts.map((count) => count / lane.strokes.length) };
 }
 
-/** The outline of a histogram that stands on `base`, with the count of the bin on every corner. */
+/** The outline of a histogram that stands on `base`, with count and centre of the bin on every corner. */
 function steps(
   { first, width, counts, shares }: ReturnType<typeof histogramOf>,
   base: number,

@@ -22,5 +22,6 @@ describe('deviationWords and decibels', () => {
     expect(deviationWords(-0.04)).toBe('even');
     expect(deviationWords(0.06)).toBe('0.1 ms late');
     expect(decibels(-3)).toBe('\u22123.0 dB');
+    expect(decibels(-0.04)).toBe('0.0 dB');
   });
 });

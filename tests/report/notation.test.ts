@@ -24,6 +24,12 @@ describe('notation', () => {
     expect(html).toContain('beat 2: rest right left');
   });
 
+  it('counts the beats beyond those that are drawn', () => {
+    expect(notation(smallTake(32), 0)).not.toContain('more beat');
+    expect(notation(smallTake(33), 0)).toContain('<p class="note">And 1 more beat.</p>');
+    expect(notation(smallTake(34), 0)).toContain('<p class="note">And 2 more beats.</p>');
+  });
+
   it('has nothing for a line without slots', () => {
     expect(notation(smallTake(2), 1)).toBeNull();
   });

@@ -1,3 +1,4 @@
+import { counted } from '../../core/result/figures.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { outsideText } from '../escape-html.ts';
 import { notation } from './notation.ts';
@@ -20,6 +21,7 @@ export function exercise(result: TakeResult): string {
     const times = line.repeats === 1 ? 'once' : `${line.repeats} times`;
     return `<li><p class="line"><strong>${outsideText(line.label)}</strong> ${times}, ${bpm}${lead}${band}</p>${notes}</li>`;
   });
-  const more = lines.length > linesShown ? `<p>And ${lines.length - linesShown} more lines.</p>` : '';
+  const more =
+    lines.length > linesShown ? `<p>And ${counted(lines.length - linesShown, 'more line')}.</p>` : '';
   return `<section id="exercise"><h2>The exercise</h2><ol class="lines">${items.join('')}</ol>${more}</section>`;
 }

@@ -1,3 +1,4 @@
+import { counted } from '../../core/result/figures.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 
 interface Note {
@@ -72,7 +73,7 @@ export function notation(result: DrawnSlots, lineIndex: number): string | null {
   const beats = beatsOf(result, lineIndex);
   if (beats.length === 0) return null;
   const left = beats.length - beatsShown;
-  const more = left > 0 ? `<p class="note">And ${left} more beats.</p>` : '';
+  const more = left > 0 ? `<p class="note">And ${counted(left, 'more beat')}.</p>` : '';
   const shown = beats.slice(0, beatsShown);
   const pictures = beatPictures(result, lineIndex).map(
     ({ width, signs }) =>
