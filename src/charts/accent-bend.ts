@@ -113,7 +113,7 @@ export const accentBend: ChartEntry = {
 
 const range = ({ low, high }: Bend) => `${deviationWords(low)} to ${deviationWords(high)}`;
 
-/** A label of four words in two lines. */
+/** A label in two lines, the first as long as the second or a word longer. */
 function halves(label: string): string[] {
   const words = label.split(' ');
   const first = Math.ceil(words.length / 2);

@@ -1,9 +1,8 @@
 import type { TakeResult } from '../core/result/take-result.ts';
 import type { ChartEntry } from './chart-entry.ts';
 import { clockTime } from './clock-time.ts';
-import { plugins, scale, still, timeScale } from './frame.ts';
+import { plugins, scale, still, timeScale, withoutHelpers } from './frame.ts';
 import { type GradedStroke, gradedStrokes } from './graded-strokes.ts';
-import { withoutHelpers } from './lane-chart.ts';
 import { lanes } from './lanes.ts';
 import { type Spread, spreadOf } from './spread-of.ts';
 import { decibels } from './stroke-words.ts';

@@ -107,3 +107,9 @@ export function plugins<T extends ChartType>(
     },
   };
 }
+
+/** Leaves datasets without a name out of the legend. */
+export function withoutHelpers<T extends { legend: { labels: object } }>(parts: T) {
+  const filter = (item: { text: string }) => item.text !== '';
+  return { ...parts, legend: { ...parts.legend, labels: { ...parts.legend.labels, filter } } };
+}

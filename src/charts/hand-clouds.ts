@@ -1,8 +1,8 @@
 import type { Hand } from '../core/exercise/sheet.ts';
 import type { TakeResult } from '../core/result/take-result.ts';
 import type { ChartEntry } from './chart-entry.ts';
-import { deviationTick } from './deviation-scale.ts';
-import { plugins, scale, still } from './frame.ts';
+import { deviationScale } from './deviation-scale.ts';
+import { plugins, still } from './frame.ts';
 import { type GradedStroke, gradedStrokes } from './graded-strokes.ts';
 import { levelScale } from './level-scale.ts';
 import type { Look } from './look.ts';
@@ -68,7 +68,7 @@ export const handClouds: ChartEntry = {
   draw: (result, look) => {
     const found = clouds(result);
     if (found.length === 0) return null;
-    const plain = scale(look, 'milliseconds from the even place');
+    const across = deviationScale(look);
     const groups = found.map(({ strokes }) =>
       strokes.map(({ deviationMs, levelDb, stroke, accent, hand }) => ({
         x: deviationMs,
@@ -84,14 +84,7 @@ export const handClouds: ChartEntry = {
       options: {
         ...still,
         scales: {
-          x: {
-            ...plain,
-            type: 'linear',
-            suggestedMin: -15,
-            suggestedMax: 15,
-            ticks: { ...plain.ticks, maxTicksLimit: 7, callback: deviationTick },
-            grid: { color: ({ tick }) => (tick?.value === 0 ? look.palette.ink : look.palette.grid) },
-          },
+          x: { ...across, ticks: { ...across.ticks, maxTicksLimit: 7 } },
           y: levelScale(look),
         },
         plugins: plugins<'scatter'>(look, handClouds.question, strokeOrLabel(result)),

@@ -1,7 +1,7 @@
 import type { ChartConfiguration } from 'chart.js';
 import type { TakeResult } from '../core/result/take-result.ts';
 import type { ChartTable } from './chart-entry.ts';
-import { laneScale, plugins, still } from './frame.ts';
+import { laneScale, plugins, still, withoutHelpers } from './frame.ts';
 import type { GradedStroke } from './graded-strokes.ts';
 import type { Look } from './look.ts';
 import { spreadOf } from './spread-of.ts';
@@ -82,12 +82,6 @@ export function laneTable(
 
 /** The middle figure of a lane. */
 export const middleOf = ({ items }: FigureLane): number => spreadOf(items.map((item) => item.value))!.middle;
-
-/** Leaves datasets without a name out of the legend. */
-export function withoutHelpers<T extends { legend: { labels: object } }>(parts: T) {
-  const filter = (item: { text: string }) => item.text !== '';
-  return { ...parts, legend: { ...parts.legend, labels: { ...parts.legend.labels, filter } } };
-}
 
 function placed(lanes: readonly FigureLane[]) {
   const times = lanes.flatMap(({ items }) => [items[0]!.stroke.time, items.at(-1)!.stroke.time]);

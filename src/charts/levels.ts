@@ -1,8 +1,7 @@
 import type { ChartConfiguration } from 'chart.js';
 import type { TakeResult } from '../core/result/take-result.ts';
-import { plugins, still, timeScale } from './frame.ts';
+import { plugins, still, timeScale, withoutHelpers } from './frame.ts';
 import { type GradedStroke, gradedStrokes } from './graded-strokes.ts';
-import { withoutHelpers } from './lane-chart.ts';
 import { levelScale } from './level-scale.ts';
 import type { Look } from './look.ts';
 import { marks } from './marks.ts';

@@ -15,10 +15,7 @@ interface Neighbours {
  */
 export function mainNeighbours({ slots }: TakeResult): ReadonlyMap<number, Neighbours> {
   const main = slots.grace.flatMap((grace, i) => (grace ? [] : [i]));
-  const beats = new Map<number, number>();
-  slots.line.forEach((line, i) => {
-    beats.set(line, Math.max(beats.get(line) ?? 0, slots.beat[i]! + 1));
-  });
+  const beats = beatsOfLines({ slots });
   const next = main.map((slot, i) => {
     const other = main[i + 1];
     if (other === undefined || slots.line[other] !== slots.line[slot]) return null;
@@ -32,4 +29,13 @@ export function mainNeighbours({ slots }: TakeResult): ReadonlyMap<number, Neigh
       { before: i > 0 && next[i - 1] === slot ? main[i - 1]! : null, after: next[i]! },
     ]),
   );
+}
+
+/** Beats of one time through each line, by the line's index. */
+export function beatsOfLines({ slots }: Pick<TakeResult, 'slots'>): ReadonlyMap<number, number> {
+  const beats = new Map<number, number>();
+  slots.line.forEach((line, i) => {
+    beats.set(line, Math.max(beats.get(line) ?? 0, slots.beat[i]! + 1));
+  });
+  return beats;
 }

@@ -3,11 +3,11 @@ import type { TakeResult } from '../core/result/take-result.ts';
 import { askedRatio } from './asked-ratio.ts';
 import type { ChartEntry, ChartTable } from './chart-entry.ts';
 import { clockTime } from './clock-time.ts';
-import { plugins, scale, still, timeScale } from './frame.ts';
+import { plugins, scale, still, timeScale, withoutHelpers } from './frame.ts';
 import { type GradedStroke, gradedStrokes } from './graded-strokes.ts';
-import { withoutHelpers } from './lane-chart.ts';
 import type { Look } from './look.ts';
 import { spreadOf } from './spread-of.ts';
+import { decibels } from './stroke-words.ts';
 
 /** Strokes that one point of the curve rests on, and how many a hand needs for a curve of its own. Our judgement. */
 const windowStrokes = 24;
@@ -156,7 +156,7 @@ export const ratioCourse: ChartEntry = {
     rows: courses(result).map(({ label, points }) => {
       const spread = spreadOf(points.map((point) => point.y))!;
       const figures = [points[0]!.y, spread.lowest, spread.highest, points.at(-1)!.y];
-      return [label, ...figures.map((figure) => `${figure.toFixed(1)} dB`.replace('-', '\u2212'))];
+      return [label, ...figures.map(decibels)];
     }),
   }),
 };

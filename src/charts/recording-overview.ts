@@ -16,7 +16,7 @@ const states = {
   surplus: 'played once more than asked',
 } as const;
 
-type Stretch = TakeResult['segments'][number];
+type Run = TakeResult['segments'][number];
 
 /** Points of the outline at most: one for every two or three pixels of a wide page. */
 const outlinePoints = 400;
@@ -37,15 +37,15 @@ function outline({ recording }: TakeResult) {
   return { points, floor, top: floor + depthDb };
 }
 
-/** Stretches of a state as bars at a height. */
-function bars(stretches: readonly Stretch[], y: number, look: Look) {
+/** Runs of a state as bars at a height. */
+function bars(runs: readonly Run[], y: number, look: Look) {
   const colours = {
     graded: look.palette.first,
     abandoned: look.palette.second,
     surplus: look.palette.second,
   };
   return (['graded', 'abandoned', 'surplus'] as const).flatMap((state) => {
-    const own = stretches.filter((stretch) => stretch.state === state);
+    const own = runs.filter((run) => run.state === state);
     if (own.length === 0) return [];
     return [
       {

@@ -25,7 +25,7 @@ export function stepsBetween(result: TakeResult): Step[] {
 }
 
 /** Number of the graded run a slot was played in; −1 for none. */
-const runOf = ({ segments }: TakeResult, slot: number): number =>
+export const runOf = ({ segments }: TakeResult, slot: number): number =>
   segments.findIndex((run) => run.state === 'graded' && run.firstSlot <= slot && slot <= run.lastSlot);
 
 /** A step's length in words: '4.2 ms longer', '3.0 ms shorter', 'even'. */

@@ -4,7 +4,9 @@ import { clockTime } from './clock-time.ts';
 import { deviationScale } from './deviation-scale.ts';
 import { plugins, still, timeScale } from './frame.ts';
 import { type GradedStroke, gradedStrokes } from './graded-strokes.ts';
+import { beatsOfLines } from './main-neighbours.ts';
 import { spreadOf } from './spread-of.ts';
+import { runOf } from './steps-between.ts';
 import { deviationWords } from './stroke-words.ts';
 import { pointsShown, thinOut } from './thin-out.ts';
 
@@ -23,10 +25,7 @@ type Timed = GradedStroke & { readonly deviationMs: number };
 
 /** Beats from the run's first stroke to each of its strokes, as the sheet lays them out. */
 function positions({ slots, sheet }: TakeResult, strokes: readonly Timed[]): number[] {
-  const beats = new Map<number, number>();
-  slots.line.forEach((line, i) => {
-    beats.set(line, Math.max(beats.get(line) ?? 0, slots.beat[i]! + 1));
-  });
+  const beats = beatsOfLines({ slots });
   /** Beat on which each repeat begins, by its first slot seen. */
   let begin = 0;
   return strokes.map(({ slot }, i) => {
@@ -46,12 +45,10 @@ function positions({ slots, sheet }: TakeResult, strokes: readonly Timed[]): num
 
 /** Graded runs at one asked tempo, each as its local beat's lag behind its own steady tempo, ms. */
 function runs(result: TakeResult): Point[][] {
-  const { segments, sheet, slots } = result;
+  const { sheet, slots } = result;
   const groups = new Map<string, Timed[]>();
   for (const stroke of gradedStrokes(result)) {
-    const run = segments.findIndex(
-      (one) => one.state === 'graded' && one.firstSlot <= stroke.slot && stroke.slot <= one.lastSlot,
-    );
+    const run = runOf(result, stroke.slot);
     if (run < 0 || stroke.deviationMs === null) continue;
     const key = `${run} ${sheet.lines[slots.line[stroke.slot]!]?.bpm}`;
     const group = groups.get(key) ?? [];

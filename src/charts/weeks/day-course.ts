@@ -26,7 +26,7 @@ export interface DayCourse {
   readonly trend: string;
 }
 
-/** A day for people: "9 March". */
+/** A day for people, by its number since 1970: "9 Mar". */
 export const dayWords = (at: number): string => {
   const date = new Date(at * 86_400_000);
   return `${date.getUTCDate()}\u00a0${months[date.getUTCMonth()]}`;

@@ -1,7 +1,7 @@
 import type { ChartConfiguration } from 'chart.js';
 import { rounded } from '../../core/result/figures.ts';
 import type { ChartTable } from '../chart-entry.ts';
-import { laneScale, plugins, scale, still } from '../frame.ts';
+import { laneScale, plugins, scale, still, withoutHelpers } from '../frame.ts';
 import type { Look } from '../look.ts';
 
 /** A figure with the range that is drawn round it. */
@@ -35,7 +35,7 @@ export interface PairLanes {
 /** Distance of a take's mark from the middle of its lane. */
 const aside = 0.17;
 
-/** Two marks a lane, each with a line for its range: the first take full and round, the second hollow and square. */
+/** Two marks a lane, each with a line for its range: the first take a full circle, the second a hollow diamond. */
 export function pairLanesChart(data: PairLanes, look: Look): ChartConfiguration<'scatter'> {
   const { palette } = look;
   const { lanes, names, unit } = data;
@@ -96,13 +96,7 @@ export function pairLanesChart(data: PairLanes, look: Look): ChartConfiguration<
         x: { ...lane, grid: { display: false } },
         y: scale(look, data.up),
       },
-      plugins: {
-        ...parts,
-        legend: {
-          ...parts.legend,
-          labels: { ...parts.legend.labels, filter: ({ text }: { text: string }) => text !== '' },
-        },
-      },
+      plugins: withoutHelpers(parts),
     },
   };
 }
