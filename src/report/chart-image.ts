@@ -19,7 +19,7 @@ export class PicturesUnavailable extends Error {
 /** Name under which the report's type is known to the canvas. */
 export const imageFontFamily = 'Evenhand Report';
 
-export interface ImageSize {
+interface ImageSize {
   /** CSS pixels. */
   readonly width: number;
   readonly height: number;
@@ -32,7 +32,7 @@ export interface ImageSize {
 }
 
 /** Turns one chart configuration into the bytes of a PNG. */
-export type DrawImage = (chart: ChartConfiguration, size: ImageSize) => Uint8Array;
+type DrawImage = (chart: ChartConfiguration, size: ImageSize) => Uint8Array;
 
 /** Name of the package that the built program draws with. */
 declare const canvasInProgram: string | undefined;

@@ -1,4 +1,5 @@
 import { deflateSync } from 'node:zlib';
+import { crc32 } from '../formats/crc32.ts';
 import { joinedBytes } from '../formats/joined-bytes.ts';
 
 /** Pixels in rows from the top, four bytes each: red, green, blue, and one that is left out of account. */
@@ -69,14 +70,4 @@ function chunk(type: string, content: Uint8Array): Uint8Array {
   bytes.set(content, 8);
   view.setUint32(8 + content.length, crc32(bytes.subarray(4, 8 + content.length)));
   return bytes;
-}
-
-/** The checksum of ISO 3309 that PNG asks for, polynomial 0xEDB88320. */
-export function crc32(bytes: Uint8Array): number {
-  let crc = 0xffffffff;
-  for (const byte of bytes) {
-    crc ^= byte;
-    for (let bit = 0; bit < 8; bit++) crc = crc & 1 ? (crc >>> 1) ^ 0xedb88320 : crc >>> 1;
-  }
-  return (crc ^ 0xffffffff) >>> 0;
 }

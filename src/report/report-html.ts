@@ -67,9 +67,9 @@ export function reportHtml(result: TakeResult, parts: ReportParts): string {
     ...(graded && parts.files !== undefined ? [safeScript(parts.files.script)] : []),
     ...(sound !== undefined && listeningScript !== undefined ? [safeScript(listeningScript)] : []),
   ];
-  const data = [drawn, sound === undefined ? '' : listeningData(result, sound)];
+  const heard = sound === undefined ? '' : listeningData(result, sound);
   const body = graded ? gradedBody(result, parts) : ungradedBody(result, parts);
-  const held = [body, style, data[0]!, ...scripts].reduce((sum, { length }) => sum + length, 0);
+  const held = [body, style, drawn, ...scripts].reduce((sum, { length }) => sum + length, 0);
   const files =
     graded && parts.files !== undefined
       ? downloads(takeFiles(result), parts.files.pack, reportLimit - held)
@@ -82,7 +82,7 @@ ${body}
 ${files}
 <footer>This file holds the whole report${sound?.place === 'beside' ? ' but its sound' : ''}. Opening it loads nothing from elsewhere and sends nothing anywhere.</footer>
 </main>
-${data.join('')}${scripts.map((script) => `<script>${script}</script>\n`).join('')}</body>
+${drawn}${heard}${scripts.map((script) => `<script>${script}</script>\n`).join('')}</body>
 </html>
 `;
 }

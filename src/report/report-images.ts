@@ -11,7 +11,7 @@ const size = { width: 440, height: 340 };
 const strokesOfSmall = 220;
 
 /** How sharp pictures are and how many colours they keep. */
-export interface ImageQuality {
+interface ImageQuality {
   readonly density: number;
   readonly colours: number;
 }

@@ -2,6 +2,7 @@ import { clockTime } from '../charts/clock-time.ts';
 import { scoreWords } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
 import { shownScore, wordOfScore } from '../core/scoring/score-curve.ts';
+import { isTempoAdvice } from '../core/scoring/tempo-advice.ts';
 import { lineCourses } from '../core/session/line-course.ts';
 import { lineName } from '../core/session/line-name.ts';
 import type { LineOfSession, SessionResult, SessionTake } from '../core/session/session-result.ts';
@@ -45,7 +46,7 @@ export function sessionHtml(
       : [['Weakest line', outsideText(lineName(sheet.lines, summary.weakest))] as [string, string]]),
   ];
   const foreign = unrecognised.map(({ from, to }) => `${clockTime(from)} to ${clockTime(to)}`);
-  return `${pageHead({ title: title, kind: 'session', style, policy: securityPolicy(style, [], sha256) })}
+  return `${pageHead({ title, kind: 'session', style, policy: securityPolicy(style, [], sha256) })}
 <body>
 <main>
 <header><p class="kind">A practice session, line by line</p>
@@ -111,7 +112,7 @@ function takeTable({ takes, sheet }: SessionResult, reports: readonly string[]):
 function howItWent({ result }: SessionTake): string {
   if (result.grading.state !== 'graded') return '–';
   const [course] = lineCourses(result);
-  const first = result.advice.find(({ code }) => !code.startsWith('tempo-'));
+  const first = result.advice.find(({ code }) => !isTempoAdvice(code));
   return [
     course === undefined ? '' : courseWords(course),
     first === undefined ? '' : escapeHtml(sentence(first)),

@@ -1,11 +1,8 @@
-/** Type and colours come as arguments so that the page and its pictures share them. */
-interface StyleParts {
-  /** `@font-face` rules, or nothing. */
-  readonly fontFaces: string;
-}
-
-/** The report's style sheet: phone first, two columns on a wide screen, light and dark, and for A4 paper. */
-export function reportStyle({ fontFaces }: StyleParts): string {
+/**
+ * The report's style sheet: phone first, two columns on a wide screen, light and dark, and for A4 paper. `fontFaces`:
+ * `@font-face` rules, or nothing.
+ */
+export function reportStyle(fontFaces: string): string {
   return `${fontFaces}
 :root{color-scheme:light dark;--paper:#fffdf8;--sheet:#f6f2e8;--ink:#22262b;--quiet:#5b6269;--rule:#d8d3c6;--first:#0b4f5c;--second:#9c4f1f}
 @media screen and (prefers-color-scheme:dark){:root{--paper:#1b1f23;--sheet:#23282d;--ink:#ece8df;--quiet:#aab0b5;--rule:#3c434a;--first:#8fd0d8;--second:#e29a66}}

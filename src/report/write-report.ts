@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { gzipSync } from 'node:zlib';
 import type { TakeResult } from '../core/result/take-result.ts';
 import type { TakeCaption } from './parts/header.ts';
@@ -7,8 +6,9 @@ import { readScript } from './read-script.ts';
 import { reportFonts } from './report-fonts.ts';
 import { reportHtml } from './report-html.ts';
 import { reportImages } from './report-images.ts';
+import { sha256Base64 } from './sha256-base64.ts';
 
-export interface ReportOptions {
+interface ReportOptions {
   readonly caption?: TakeCaption;
   /** The take's sound. */
   readonly sound?: ReportSound;
@@ -42,7 +42,7 @@ export async function writeReport(result: TakeResult, options: ReportOptions = {
     fontFaces,
     clientScript,
     ...(filesScript === null ? {} : { files: { script: filesScript, pack } }),
-    sha256: (text) => createHash('sha256').update(text, 'utf8').digest('base64'),
+    sha256: sha256Base64,
     ...(caption === undefined ? {} : { caption }),
     ...(sound === undefined ? {} : { sound, listeningScript }),
   });

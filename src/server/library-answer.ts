@@ -10,7 +10,7 @@ const mostMessageBytes = 576 * 1024 * 1024;
 /** Answers one call; the bytes are a message of `call-message.ts`. */
 export type AnswerCall = (message: Uint8Array) => Promise<readonly Uint8Array[]>;
 
-/** Why a call is refused before it is read, as status and sentence; null when it isn't. */
+/** Why a call is refused before it is read. */
 type Refusal = readonly [status: number, sentence: string];
 
 /**

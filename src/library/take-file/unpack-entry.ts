@@ -1,5 +1,5 @@
 import { Inflate } from 'fflate';
-import { crc32 } from './crc32.ts';
+import { crc32 } from '../../formats/crc32.ts';
 import { TakeFileError } from './take-file-fault.ts';
 import type { ZipEntry } from './zip-entries.ts';
 

@@ -1,11 +1,11 @@
-import { createHash } from 'node:crypto';
 import type { Plugin } from 'vite';
 import { reportStyleText } from '../../report/report-style-text.ts';
 import { safeScript } from '../../report/safe-script.ts';
+import { sha256Base64 } from '../../report/sha256-base64.ts';
 import { weekStyleText } from '../../report/weeks/week-style.ts';
 import { type ReportPartTexts, readReportParts } from './report-parts.ts';
 
-const digest = (text: string) => `'sha256-${createHash('sha256').update(text, 'utf8').digest('base64')}'`;
+const digest = (text: string) => `'sha256-${sha256Base64(text)}'`;
 
 const scriptsOf = ({ clientScript, filesScript, listeningScript, weeksScript }: ReportPartTexts) => [
   clientScript,

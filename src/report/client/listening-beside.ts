@@ -3,6 +3,7 @@ import type { ListeningTake } from '../listening/listening-take.ts';
 import { beatAt, type Round, roundSpan } from '../listening/round-span.ts';
 import { onMoment } from './on-moment.ts';
 
+/** Soft to begin with. Our judgement. */
 const firstVolume = 0.3;
 
 /** Lets the browser's own player play from any moment, and a beat or a line over and over. */

@@ -118,7 +118,7 @@ export function listening(
         const mix = mixPieces(sound, arrangement, first, count);
         if (clicks) {
           const ticks = mixClicks(arrangement, sound.sampleRate, first, count);
-          for (let i = 0; i < count; i++) mix[i]! += (ticks[i]! * parts.loudest) / 0.5;
+          for (let i = 0; i < count; i++) mix[i]! += (ticks[i]! * parts.loudest) / fullPeak;
         }
         return mix;
       },

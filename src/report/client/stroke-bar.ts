@@ -2,11 +2,8 @@ import { strokeWords } from '../../charts/stroke-words.ts';
 import type { DrawnPart } from '../drawn-part.ts';
 import type { ChosenStroke } from './chosen-stroke.ts';
 
-/**
- * A bar at the foot of the page that tells of the chosen stroke, leads to the ones beside it and closes. Gives the bar,
- * so that more buttons can stand in it.
- */
-export function strokeBar(result: DrawnPart, chosen: ChosenStroke): HTMLElement {
+/** A bar at the foot of the page that tells of the chosen stroke, leads to the ones beside it and closes. */
+export function strokeBar(result: DrawnPart, chosen: ChosenStroke): void {
   const bar = document.createElement('aside');
   bar.id = 'stroke-bar';
   bar.hidden = true;
@@ -36,7 +33,6 @@ export function strokeBar(result: DrawnPart, chosen: ChosenStroke): HTMLElement 
     play.dataset.moment = stroke === null ? '' : result.strokes.time[stroke]!.toFixed(3);
     words.textContent = stroke === null ? '' : strokeWords(result, stroke).join('; ');
   });
-  return bar;
 }
 
 function button(label: string, act: () => void): HTMLButtonElement {

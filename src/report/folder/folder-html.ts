@@ -34,7 +34,7 @@ export function folderHtml(result: FolderResult, { title, fontFaces, sha256 }: F
   const style = reportStyleText(fontFaces, false) + sessionStyle + folderStyle;
   const shown = result.takes.filter(({ figures }) => figures !== null);
   const unread = result.takes.filter(({ figures }) => figures === null);
-  return `${pageHead({ title: title, kind: 'takes', style, policy: securityPolicy(style, [], sha256) })}
+  return `${pageHead({ title, kind: 'takes', style, policy: securityPolicy(style, [], sha256) })}
 <body>
 <main>
 <header><p class="kind">Takes of a folder, one by one</p>

@@ -1,5 +1,5 @@
-import { createHash } from 'node:crypto';
 import { reportFonts } from '../report-fonts.ts';
+import { sha256Base64 } from '../sha256-base64.ts';
 import { folderHtml } from './folder-html.ts';
 import type { FolderResult } from './folder-result.ts';
 
@@ -8,6 +8,6 @@ export async function writeFolderPage(result: FolderResult, title: string): Prom
   return folderHtml(result, {
     title,
     fontFaces: await reportFonts(),
-    sha256: (text) => createHash('sha256').update(text, 'utf8').digest('base64'),
+    sha256: sha256Base64,
   });
 }

@@ -4,8 +4,10 @@ import type { SoundPrint } from './sound-print.ts';
 /** Delay of an MP3 whose player takes nothing off, samples: 576 of the encoder and 529 of the decoder. */
 export const usualDelay = 1105;
 
+/** Longest delay looked for, either way, samples. */
 const mostDelay = 4000;
-const surest = 0.5;
+/** Correlation that a sound must reach to be taken for the one that was printed. */
+const leastLikeness = 0.5;
 
 /**
  * Samples by which a decoded sound lags behind the recording that a print was taken of: where the correlation
@@ -15,7 +17,7 @@ export function findDelay({ samples, sampleRate }: Sound, print: SoundPrint): nu
   const wanted = resampled(print, sampleRate);
   const start = Math.round(print.at * sampleRate);
   const own = Math.sqrt(wanted.reduce((sum, sample) => sum + sample * sample, 0));
-  let best = { delay: usualDelay, likeness: surest };
+  let best = { delay: usualDelay, likeness: leastLikeness };
   for (let delay = -mostDelay; delay <= mostDelay; delay++) {
     if (start + delay < 0 || start + delay + wanted.length > samples.length) continue;
     let product = 0;

@@ -16,7 +16,7 @@ const seconds = 0.02;
 const before = 0.004;
 
 /**
- * The print of a recording round its loudest stroke; null without strokes. `onsets` s, `levels` dB. Rate: the
+ * The print of a recording round its loudest stroke; null without strokes. `time` s, `levelDb` dB. Rate: the
  * recording's; channels mixed to one.
  */
 export function soundPrint(

@@ -5,7 +5,7 @@ import { evenBeats } from '../listening/even-beats.ts';
 export interface PairSound {
   /** Columns for beats that both takes have: where each begins, s, in the first and in the second. */
   readonly beats: readonly [readonly number[], readonly number[]];
-  /** Summed power of the strokes a stroke, dB. */
+  /** Mean power of the strokes, dB. */
   readonly loudnessDb: readonly [number, number];
 }
 

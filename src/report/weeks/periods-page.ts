@@ -1,6 +1,6 @@
 import type { WeekPicture } from '../../charts/weeks/week-picture.ts';
 import type { ExercisePlay } from '../../core/progress/exercise-progress.ts';
-import type { PeriodsCompared } from '../../core/progress/periods-compared.ts';
+import { type PeriodsCompared, realChanges } from '../../core/progress/periods-compared.ts';
 import { verdictWords } from '../../core/progress/progress-words.ts';
 import { measureName } from '../../core/result/names.ts';
 import { escapeHtml, outsideText } from '../escape-html.ts';
@@ -36,7 +36,7 @@ export function periodsPage(periods: Periods, parts: PageParts): string {
   const { player, exercise, fromDay, compared } = periods;
   const pictures = periodPictures(periods);
   const { changes, like, leftOut } = compared;
-  const said = changes.filter(({ verdict }) => ['clearer', 'worse', 'higher', 'lower'].includes(verdict));
+  const said = realChanges(compared);
   const few = changes.every(({ verdict }) => verdict === 'too-few-days');
   const verdict = few
     ? 'There are too few days for a verdict.'

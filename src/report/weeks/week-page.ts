@@ -32,7 +32,7 @@ export function weekPage(
 ): string {
   const style = weekStyleText(fontFaces);
   const scripts = script === null ? [] : [safeScript(script)];
-  return `${pageHead({ title: title, kind: kind.toLowerCase(), style, policy: securityPolicy(style, scripts, sha256) })}
+  return `${pageHead({ title, kind: kind.toLowerCase(), style, policy: securityPolicy(style, scripts, sha256) })}
 <body>
 <main class="weeks">
 <header><p class="kind">${escapeHtml(kind)}</p>

@@ -1,8 +1,8 @@
-import { createHash } from 'node:crypto';
 import type { WeekPicture } from '../../charts/weeks/week-picture.ts';
 import { PicturesUnavailable } from '../chart-image.ts';
 import { readScript } from '../read-script.ts';
 import { reportFonts } from '../report-fonts.ts';
+import { sha256Base64 } from '../sha256-base64.ts';
 import { weekImages } from './week-images.ts';
 import type { PageParts } from './week-page.ts';
 
@@ -22,6 +22,6 @@ export async function writeWeekPage(
     images,
     fontFaces: await reportFonts(),
     script: await readScript('report-weeks.js'),
-    sha256: (text) => createHash('sha256').update(text, 'utf8').digest('base64'),
+    sha256: sha256Base64,
   });
 }
