@@ -1,7 +1,7 @@
 import { packMessage, unpackMessage } from './call-message.ts';
 import type { Library } from './library.ts';
 import { type LibraryCallName, libraryCalls } from './library-calls.ts';
-import { LibraryFault } from './library-fault.ts';
+import { faultOfCall, type LibraryFault } from './library-fault.ts';
 
 /** What became of a call: what it gave, or a `LibraryFault`'s code and facts. */
 export type CallAnswer =
@@ -28,14 +28,7 @@ export async function answerCall(
     const bytes = value instanceof Blob ? new Uint8Array(await value.arrayBuffer()) : value;
     return packMessage({ ok: true, value: bytes } satisfies CallAnswer);
   } catch (error) {
-    const { code, facts } = faultOf(error);
+    const { code, facts } = faultOfCall(error);
     return packMessage({ ok: false, code, facts } satisfies CallAnswer);
   }
-}
-
-function faultOf(error: unknown): LibraryFault {
-  if (error instanceof LibraryFault) return error;
-  return new LibraryFault('library-failed', {
-    reason: error instanceof Error ? error.message : String(error),
-  });
 }

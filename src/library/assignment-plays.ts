@@ -15,7 +15,7 @@ export interface AssignmentPlay {
   readonly tempo: AssignmentTempo;
 }
 
-/** As due days are: an assignment handed out in the evening counts what was played on that day. */
+/** An assignment handed out in the evening counts what was played earlier that day. */
 const aDay = 86_400_000;
 
 /**

@@ -1,7 +1,7 @@
 /**
  * A library's calls and answers as bytes, for a page and the server that holds its library: the length of a JSON text
  * (32 bits, little-endian), the text in UTF-8, and behind it the bytes that stand in the value, one after the other.
- * In the text each is `{ "bytes…": [from, length] }` in its place.
+ * In the text each is `{ "bytes-behind": [from, length] }` in its place.
  */
 const bytesKey = 'bytes-behind';
 const lengthBytes = 4;

@@ -3,6 +3,7 @@ import type { ExercisePlay } from '../core/progress/exercise-progress.ts';
 import type { LibraryDb } from './library.ts';
 import { type LinePlay, listLinePlays } from './line-plays.ts';
 import { keptResult } from './stored-result.ts';
+import { notedOf } from './take-conditions.ts';
 import { endGaveWay } from './take-summary.ts';
 
 interface Asked {
@@ -14,7 +15,7 @@ interface Asked {
   readonly freshFrom?: string;
 }
 
-/** Only a share of a partial and what needs no unit besides is followed in comparing tempos. */
+/** Takes at different tempos are held against each other by shares of a partial. */
 const alsoFollowed = {
   id: 'timing-spread-share',
   unit: '%',
@@ -49,7 +50,7 @@ export async function comparedPlays(
     return {
       takeId,
       day,
-      conditions: conditionsOf(asked.exerciseId, play, bpm),
+      conditions: { exercise: asked.exerciseId, bpm, ...notedOf(play) },
       bpm,
       figures: figuresOf(play),
       score,
@@ -67,18 +68,6 @@ export async function comparedPlays(
             },
     };
   });
-}
-
-function conditionsOf(exercise: string, { technique, pad, sticks, device }: LinePlay, bpm: number | null) {
-  const noted = (text: string) => (text === '' ? null : text);
-  return {
-    exercise,
-    bpm,
-    technique: noted(technique),
-    pad: noted(pad),
-    sticks: noted(sticks),
-    device: noted(device),
-  };
 }
 
 function figuresOf({ figures }: LinePlay): Record<string, TakeFigure> {

@@ -9,7 +9,7 @@ import { syncFolder } from './written-for-good.ts';
 const arriving = /^\.[0-9a-f-]{36}\.arriving$/;
 
 /** An unfinished file of another program may be growing still; one this old is left over. */
-const leftOverAfterMs = 3_600_000;
+export const leftOverAfterMs = 3_600_000;
 
 /** Where a recording lies in a library's folder. */
 export const audioFile = (libraryFolder: string, hash: string): string =>

@@ -25,6 +25,8 @@ interface AskedLesson {
 }
 
 const weakLines = 2;
+/** Lines that are weighed against each other at most, those played last. Our judgement. */
+const mostWeighed = 200;
 /** A figure from fewer strokes says too little of a line. Our judgement. */
 const fewestStrokes = 12;
 /**
@@ -102,7 +104,7 @@ async function gathered(db: LibraryDb, { personId, since, today }: AskedLesson):
     today,
     assignments: await assignmentsOf(db, personId, since),
     days: await practiceDays(db, days),
-    weakest: weakestLines(newest.slice(0, 200), weakLines),
+    weakest: weakestLines(newest.slice(0, mostWeighed), weakLines),
     played,
     remarks: await remarksSince(db, personId, since),
     discomfortDays: [...new Set(discomfort.map(({ day }) => day))],

@@ -41,3 +41,11 @@ export class LibraryFault extends Error {
     this.name = 'LibraryFault';
   }
 }
+
+/** Whatever went wrong in a call, as the fault that its caller is told. */
+export function faultOfCall(error: unknown): LibraryFault {
+  if (error instanceof LibraryFault) return error;
+  return new LibraryFault('library-failed', {
+    reason: error instanceof Error ? error.message : String(error),
+  });
+}

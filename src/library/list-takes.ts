@@ -1,6 +1,5 @@
-import { type ExpressionBuilder, sql } from 'kysely';
+import { sql } from 'kysely';
 import type { LibraryDb } from './library.ts';
-import type { LibrarySchema } from './library-schema.ts';
 import { type ListedTake, listedTakes } from './listed-takes.ts';
 import { filteredTakes, leadingTable, type TakeFilter } from './take-filter.ts';
 
@@ -65,19 +64,17 @@ export async function listTakes(
 }
 
 /** A row value comparison, which SQLite takes straight to the place in the index. */
-const beyond =
-  (
-    { score, recordedAt, id: lastId }: PageKey,
-    order: TakeOrder,
-    time: ReturnType<typeof sql.ref<number>>,
-    id: ReturnType<typeof sql.ref<string>>,
-  ) =>
-  (_: ExpressionBuilder<LibrarySchema, 'take'>) =>
-    order === 'cleanest'
-      ? sql<boolean>`(${sql.ref('take.score')}, ${time}, ${id}) < (${score}, ${recordedAt}, ${lastId})`
-      : order === 'newest'
-        ? sql<boolean>`(${time}, ${id}) < (${recordedAt}, ${lastId})`
-        : sql<boolean>`(${time}, ${id}) > (${recordedAt}, ${lastId})`;
+const beyond = (
+  { score, recordedAt, id: lastId }: PageKey,
+  order: TakeOrder,
+  time: ReturnType<typeof sql.ref<number>>,
+  id: ReturnType<typeof sql.ref<string>>,
+) =>
+  order === 'cleanest'
+    ? sql<boolean>`(${sql.ref('take.score')}, ${time}, ${id}) < (${score}, ${recordedAt}, ${lastId})`
+    : order === 'newest'
+      ? sql<boolean>`(${time}, ${id}) < (${recordedAt}, ${lastId})`
+      : sql<boolean>`(${time}, ${id}) > (${recordedAt}, ${lastId})`;
 
 /** How many takes a filter lets through. */
 export async function countTakes(db: LibraryDb, filter: TakeFilter = {}): Promise<number> {

@@ -18,7 +18,7 @@ export async function openAssignments(
   const late = '9999';
   return Promise.all(
     open
-      .toSorted((a, b) => ((a.dueDay ?? late) < (b.dueDay ?? late) ? -1 : 1))
+      .toSorted((a, b) => (a.dueDay ?? late).localeCompare(b.dueDay ?? late))
       .map(async (one) => ({ ...one, plays: await assignmentPlays(db, { ...one, personId }) })),
   );
 }

@@ -10,7 +10,7 @@ import { sha256Hex } from './sha256-hex.ts';
 import { unpackResult } from './stored-result.ts';
 
 /** What is kept of a take besides its recording; its result as it lies in the tables. */
-interface KeptTake {
+interface TakeParts {
   readonly take: ListedTake;
   readonly json: Uint8Array;
   readonly sheetText: string;
@@ -22,7 +22,7 @@ interface KeptTake {
 }
 
 /** A take opened. */
-export interface OpenedTake extends Omit<KeptTake, 'json'> {
+export interface OpenedTake extends Omit<TakeParts, 'json'> {
   readonly result: TakeResult;
 }
 
@@ -36,7 +36,7 @@ export async function readTake(db: LibraryDb, id: string): Promise<OpenedTake> {
 }
 
 /** The same of a take whose result needn't be readable; throws `LibraryFault` when it isn't there. */
-export async function readKeptTake(db: LibraryDb, id: string): Promise<KeptTake> {
+export async function readKeptTake(db: LibraryDb, id: string): Promise<TakeParts> {
   const [take] = await listedTakes(db, [id]);
   const kept = await db
     .selectFrom('take')

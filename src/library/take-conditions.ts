@@ -1,4 +1,5 @@
 import type { Conditions } from '../core/progress/conditions.ts';
+import type { TakeDetails } from './new-take.ts';
 import type { OpenedTake } from './read-take.ts';
 
 /** A kept take with its conditions: the same sheet is the same exercise. */
@@ -6,17 +7,24 @@ export function takeConditions({ take, result }: Pick<OpenedTake, 'take' | 'resu
   readonly result: OpenedTake['result'];
   readonly conditions: Conditions;
 } {
-  const noted = (text: string) => (text === '' ? null : text);
   const bpm = take.bpmLow !== null && take.bpmLow === take.bpmHigh ? take.bpmLow : take.bpmPlayed;
   return {
     result,
     conditions: {
       exercise: result.sheet.lines.map(({ id }) => id).join(' '),
       bpm,
-      technique: noted(take.technique),
-      pad: noted(take.pad),
-      sticks: noted(take.sticks),
-      device: noted(take.device),
+      ...notedOf(take),
     },
   };
+}
+
+/** What was written down about a take; null where it wasn't. */
+export function notedOf({
+  technique,
+  pad,
+  sticks,
+  device,
+}: TakeDetails): Omit<Conditions, 'exercise' | 'bpm'> {
+  const noted = (text: string) => (text === '' ? null : text);
+  return { technique: noted(technique), pad: noted(pad), sticks: noted(sticks), device: noted(device) };
 }

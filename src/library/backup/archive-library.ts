@@ -27,8 +27,8 @@ interface Archived {
 
 /**
  * Writes a whole library as one archive (tar, POSIX.1-1988), block by block, while it may be in use: `library.json`
- * with the SHA-256 of the tables, the tables as of one moment, and every recording they name. At `to` stands what was there before or the whole
- * archive. Throws `LibraryFault` or the system's fault.
+ * with the SHA-256 of the tables, the tables as of one moment, and every recording they name. At `to` stands what was
+ * there before or the whole archive. Throws `LibraryFault` or the system's fault.
  *
  * @example await archiveLibrary(library, 'everything.library.tar')
  */

@@ -1,12 +1,10 @@
 import { existsSync, realpathSync } from 'node:fs';
 import { readdir, rm, stat } from 'node:fs/promises';
 import { dirname, join, resolve, sep } from 'node:path';
+import { leftOverAfterMs } from '../folder-audio-store.ts';
 import { LibraryFault } from '../library-fault.ts';
 
 export const tablesName = 'takes.sqlite';
-
-/** An unfinished file of another program may be growing still; one this old is left over. */
-const leftOverAfterMs = 3_600_000;
 
 /** Throws `LibraryFault` where one of two folders is the other or lies in it. */
 export function expectApart(libraryFolder: string, other: string): void {

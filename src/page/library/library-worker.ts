@@ -1,6 +1,6 @@
 import type { Library } from '../../library/library.ts';
 import { type LibraryCallName, libraryCalls } from '../../library/library-calls.ts';
-import { LibraryFault } from '../../library/library-fault.ts';
+import { faultOfCall } from '../../library/library-fault.ts';
 import { browserHome } from './browser-home.ts';
 import type { LibraryAnswer, LibraryWish } from './library-messages.ts';
 import { takingTurns } from './taking-turns.ts';
@@ -23,14 +23,7 @@ scope.addEventListener('message', async ({ data }) => {
     const value = await turns.use((library) => call(library, argument));
     scope.postMessage({ number, ok: true, value }, value instanceof Uint8Array ? [value.buffer] : []);
   } catch (error) {
-    const { code, facts } = faultOf(error);
+    const { code, facts } = faultOfCall(error);
     scope.postMessage({ number, ok: false, code, facts }, []);
   }
 });
-
-function faultOf(error: unknown): LibraryFault {
-  if (error instanceof LibraryFault) return error;
-  return new LibraryFault('library-failed', {
-    reason: error instanceof Error ? error.message : String(error),
-  });
-}
