@@ -1,6 +1,7 @@
 import { gradeTake } from '../../core/grade-take.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { cutSource } from '../../core/signal/cut-source.ts';
+import { sha256Hex } from '../../library/sha256-hex.ts';
 import type {
   EngineAnswer,
   EngineWish,
@@ -12,7 +13,6 @@ import type {
 import { type HearingAlong, hearAlong } from './hear-along.ts';
 import { mp3Uri, uriOf } from './mp3-uri.ts';
 import { reportOf } from './report-of.ts';
-import { sha256Of } from './sha256-of.ts';
 import { takeSource } from './take-source.ts';
 import { warmUp } from './warm-up.ts';
 
@@ -88,7 +88,7 @@ async function grade(sound: TakeSound, facts: TakeFacts, tell: Tell): Promise<vo
   try {
     const { source, notes } = opened;
     const { sheet, ...known } = facts;
-    const sha256 = 'bytes' in sound ? await sha256Of(Uint8Array.from(sound.bytes)) : null;
+    const sha256 = 'bytes' in sound ? await sha256Hex(sound.bytes) : null;
     const warnings = [...(facts.warnings ?? []), ...notes];
     const gaps = [...(facts.gaps ?? []), ...opened.gaps];
     tell({ answer: 'result', result: gradeTake(source, sheet, { ...known, sha256, warnings, gaps }) });

@@ -1,5 +1,3 @@
-import { faultText } from '../../core/exercise/fault-text.ts';
-import { parseSheet } from '../../core/exercise/parse-sheet.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { decodeByBrowser } from './decode-by-browser.ts';
@@ -19,16 +17,6 @@ class EngineFault extends Error {
   override readonly name = 'EngineFault';
 }
 
-interface Graded {
-  readonly result: TakeResult;
-  /** The report as one HTML file, with the sound inside. */
-  readonly html: string;
-}
-
-type Asked = Omit<TakeFacts, 'sheet'> & { readonly sheet?: Sheet; readonly sheetText?: string };
-type GradeBytes = Asked & { readonly bytes: Uint8Array };
-type GradeSamples = Asked & { readonly samples: readonly Float32Array[]; readonly sampleRate: number };
-
 /**
  * s of a recording that is heard while it comes: of a longer one a phone would hold too much at once. Our judgement.
  */
@@ -46,8 +34,6 @@ export interface Engine {
   mp3(sound: TakeSound, part?: SoundStretch): Promise<string | null>;
   /** A page on several takes as one HTML file. */
   weekPage(page: ShownWeeks): Promise<string>;
-  gradeBytes(take: GradeBytes): Promise<Graded>;
-  gradeSamples(take: GradeSamples): Promise<Graded>;
   /** Has everything ready for a take that is about to be played. */
   warmUp(): void;
   /** Begins to hear a recording of what the sheet says while it comes; `told`, where given, hears of its strokes. */
@@ -115,11 +101,6 @@ export function startEngine(): Engine {
     throw new EngineFault(answer.answer === 'fault' ? answer.sentence : 'The page could not be made.');
   }
 
-  async function both(sound: TakeSound, { sheet, sheetText, ...facts }: Asked): Promise<Graded> {
-    const result = await grade(sound, { ...facts, sheet: sheet ?? sheetOf(sheetText) });
-    return { result, html: await report(result, sound) };
-  }
-
   function hear(sampleRate: number, sheet: Sheet, told?: HeardTold): HeardRecording {
     const recording = send({ wish: 'hear', sampleRate, sheet, live: told !== undefined });
     if (told !== undefined) along.set(recording, told);
@@ -159,15 +140,6 @@ export function startEngine(): Engine {
     weekPage,
     warmUp: () => void send({ wish: 'warm-up' }),
     hear,
-    gradeBytes: ({ bytes, ...asked }) => both({ bytes }, asked),
-    gradeSamples: ({ samples, sampleRate, ...asked }) => both({ samples, sampleRate }, asked),
     stop: () => worker.terminate(),
   };
-}
-
-function sheetOf(text: string | undefined): Sheet {
-  if (text === undefined) throw new EngineFault("What was played isn't said. Choose an exercise or a sheet.");
-  const parsed = parseSheet(text);
-  if (parsed.ok) return parsed.sheet;
-  throw new EngineFault(parsed.faults.map((fault) => faultText(text, fault)).join('\n'));
 }

@@ -8,10 +8,10 @@ import { type LiveHeard, liveStrokes } from '../../core/onsets/live-strokes.ts';
 import type { Hearing } from '../../core/onsets/stroke.ts';
 import { growingSource } from '../../core/signal/growing-source.ts';
 import { growingWav } from '../../formats/growing-wav.ts';
+import { sha256Hex } from '../../library/sha256-hex.ts';
 import type { TakeFacts } from './engine-messages.ts';
 import type { HeardResult } from './heard-recording.ts';
 import { mp3Along } from './mp3-along.ts';
-import { sha256Of } from './sha256-of.ts';
 
 /** A recording in the engine's worker, heard and written as a file while it comes. */
 export interface HearingAlong {
@@ -63,7 +63,7 @@ export function hearAlong({ sampleRate, sheet: played, live: followed }: AlongWi
     if (end === undefined) {
       const bytes = wav.bytes();
       // The digest is worked out beside the hearing.
-      const digest = sha256Of(bytes);
+      const digest = sha256Hex(bytes);
       const source = recording.source();
       end = {
         bytes,

@@ -7,6 +7,7 @@ import type { LayoutFault } from '../../formats/recording-fault.ts';
 import { installed, recordingFaultSentence } from '../../formats/recording-fault-sentences.ts';
 import { decodingMeans } from './decoding-means.ts';
 import type { TakeSound } from './engine-messages.ts';
+import { sourceOfSamples } from './source-of-samples.ts';
 
 /** A recording's source with what was noted on opening it, or why its bytes can't be read. */
 type OpenedSound =
@@ -36,21 +37,3 @@ const sentenceOf = (name: string, fault: LayoutFault): string =>
   fault.code === 'decoder-missing'
     ? `"${name}" holds sound coded as ${installed[fault.facts.codec]}, which this browser can't decode. Save it as a WAV or FLAC file and choose that.`
     : recordingFaultSentence(name, fault);
-
-function sourceOfSamples(channels: readonly Float32Array[], sampleRate: number): Source {
-  const length = channels[0]?.length ?? 0;
-  return {
-    sampleRate,
-    channels: channels.length,
-    length,
-    read(channel, from, to) {
-      const samples = channels[channel];
-      if (samples === undefined)
-        throw new RangeError(`Channel ${channel} of a recording with ${channels.length}.`);
-      const read = new Float32Array(Math.max(0, to - from));
-      const first = Math.max(0, from);
-      if (first < Math.min(to, length)) read.set(samples.subarray(first, Math.min(to, length)), first - from);
-      return read;
-    },
-  };
-}

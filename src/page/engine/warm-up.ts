@@ -1,6 +1,6 @@
 import { parseSheet } from '../../core/exercise/parse-sheet.ts';
 import { gradeTake } from '../../core/grade-take.ts';
-import type { Source } from '../../core/signal/source.ts';
+import { sourceOfSamples } from './source-of-samples.ts';
 
 const sampleRate = 48_000;
 const times = 10;
@@ -26,15 +26,5 @@ export function warmUp(): void {
     const size = (stroke % 3 === 0 ? 0.4 : 0.08) * (1 + 0.1 * noise());
     for (let i = 0; i < 0.1 * sampleRate; i++) samples[start + i]! += size * Math.exp(-i / 500) * noise();
   }
-  gradeTake(sourceOf(samples), parsed.sheet);
-}
-
-function sourceOf(samples: Float32Array): Source {
-  const read = (_: number, from: number, to: number) => {
-    const out = new Float32Array(to - from);
-    const first = Math.max(0, from);
-    if (first < to) out.set(samples.subarray(first, Math.min(to, samples.length)), first - from);
-    return out;
-  };
-  return { sampleRate, channels: 1, length: samples.length, read };
+  gradeTake(sourceOfSamples([samples], sampleRate), parsed.sheet);
 }

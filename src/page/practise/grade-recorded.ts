@@ -5,6 +5,7 @@ import { writeWav } from '../../formats/write-wav.ts';
 import type { TakeFacts } from '../engine/engine-messages.ts';
 import type { HeardResult } from '../engine/heard-recording.ts';
 import { sharedEngine } from '../engine/shared-engine.ts';
+import { localDay } from '../library/local-day.ts';
 import type { RecordedTake } from '../recording/recorded-take.ts';
 import type { ShownTake } from '../result/shown-take.ts';
 import { keptPlayedOn } from './played-on.tsx';
@@ -90,6 +91,5 @@ async function graded({ heard, samples, sampleRate }: RecordedTake, facts: TakeF
 /** Name of a take's file: the day and the time by the clock on the wall. */
 export function takeName(date: Date): string {
   const two = (value: number) => `${value}`.padStart(2, '0');
-  const day = `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
-  return `take-${day}-${two(date.getHours())}${two(date.getMinutes())}.wav`;
+  return `take-${localDay(date.getTime())}-${two(date.getHours())}${two(date.getMinutes())}.wav`;
 }

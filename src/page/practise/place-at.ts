@@ -1,4 +1,5 @@
 import type { ClickPlan } from '../../core/click-track/click-plan.ts';
+import { openTempo } from '../../core/click-track/plan-clicks.ts';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 
 /** Where in a sheet a moment lies, everything counted from 1 as drummers do. */
@@ -35,7 +36,7 @@ export function placeAt({ lines }: Sheet, plan: ClickPlan, time: number): Place 
   const silent = clicks.findLast((click) => click.time <= time)?.audible === false;
   let from = plan.firstBeat;
   for (const [i, { bpm, beats, repeats, restBeats }] of lines.entries()) {
-    const seconds = 60 / (bpm ?? 90);
+    const seconds = 60 / (bpm ?? openTempo);
     // A beat that begins now has begun, whatever the last digit says.
     const beat = Math.floor((time - from) / seconds + 1e-6);
     const played = beats.length * repeats;

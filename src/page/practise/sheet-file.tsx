@@ -60,7 +60,7 @@ export function SheetFile({ sheet, fault, open }: Props) {
   );
 }
 
-/** A file's text (UTF-8); null for what isn't text. */
+/** What was read from a file. */
 interface ReadSheet {
   /** The sheet as text, or null where the file is none. */
   readonly text: string | null;

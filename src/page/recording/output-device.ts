@@ -1,7 +1,7 @@
 import { keepDevice, keptDevice } from './kept-devices.ts';
 
-/** Where the click sounds. */
-export interface OutputDevice {
+/** An output on which the click may sound, or a microphone. */
+export interface SoundDevice {
   /** Empty for the system's own choice. */
   readonly id: string;
   /** Name that the system gives it, if it gives one; untrusted text. */
@@ -14,16 +14,16 @@ type Steered = AudioContext & { readonly sinkId?: unknown; setSinkId?(id: string
 export const canChooseOutput = (): boolean => 'setSinkId' in AudioContext.prototype;
 
 /** Every output with a name; the names are there once the microphone was allowed. */
-export async function listOutputs(): Promise<readonly OutputDevice[]> {
+export async function listOutputs(): Promise<readonly SoundDevice[]> {
   return listDevices('audiooutput');
 }
 
 /** Every microphone with a name. */
-export async function listInputs(): Promise<readonly OutputDevice[]> {
+export async function listInputs(): Promise<readonly SoundDevice[]> {
   return listDevices('audioinput');
 }
 
-async function listDevices(kind: MediaDeviceKind): Promise<readonly OutputDevice[]> {
+async function listDevices(kind: MediaDeviceKind): Promise<readonly SoundDevice[]> {
   const devices = (await navigator.mediaDevices?.enumerateDevices?.()) ?? [];
   return devices
     .filter((device) => device.kind === kind && device.deviceId !== '')
@@ -53,7 +53,7 @@ export async function restoreOutput(context: AudioContext): Promise<void> {
  * The output that the context sounds on. Behind the system's own choice the list's `default` entry names the device, so
  * that plugging headphones in changes the label, and with it the way.
  */
-export async function currentOutput(context: AudioContext): Promise<OutputDevice> {
+export async function currentOutput(context: AudioContext): Promise<SoundDevice> {
   const { sinkId } = context as Steered;
   const id = typeof sinkId === 'string' ? sinkId : '';
   const outputs = await listOutputs();

@@ -39,8 +39,6 @@ interface PlayAndRecord {
 export interface RunningTake {
   /** s since the click track began, as it is heard; negative before. */
   now(): number;
-  /** s to add to a time of the recording for the time of the click track that left the page then; null before it begins. */
-  trackShift(): number | null;
   levels(): Levels;
   setVolume(volume: number): void;
   /** Lets the click go on by another plan, from the first click that isn't under way yet: about 2.5 s from now. */
@@ -179,10 +177,6 @@ export async function playAndRecord(asked: PlayAndRecord): Promise<RunningTake> 
 
   return {
     now: () => context.currentTime - (context.outputLatency || 0) - start,
-    trackShift() {
-      const first = capture.first();
-      return first === null ? null : first / sampleRate - start;
-    },
     levels: () => meter.levels,
     setVolume: (volume) => sound?.setVolume(volume),
     setPlan: (plan) => sound?.setPlan(plan),

@@ -13,7 +13,7 @@ interface Props {
   readonly on?: unknown;
 }
 
-/** How well a player guesses his takes, over all guesses kept; nothing where there is none. */
+/** How well a player guesses their own takes, over all guesses kept; nothing where there is none. */
 export function GuessRecords({ personId = currentPlayer(), folded = false, on }: Props) {
   const { value } = useLibrary((library) => library.judgedGuesses({ personId }), [personId, on]);
   if (value === null || value.length === 0) return null;

@@ -2,6 +2,7 @@ import { firstBreakWords } from '../../core/result/breaking-words.ts';
 import { sentence } from '../../core/result/sentences.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
 import { shownScore } from '../../core/scoring/score-curve.ts';
+import { isTempoAdvice } from '../../core/scoring/tempo-advice.ts';
 
 const words = { secure: 'secure', nearly: 'nearly there', 'not-yet': 'not there yet' } as const;
 
@@ -22,6 +23,6 @@ export function verdict({ grading, scores, breaking = [] }: TakeResult): string 
 
 /** What a take says of the tempo to play next, or null. */
 export function tempoAdviceOf({ advice }: TakeResult): string | null {
-  const found = advice.find(({ code }) => code.startsWith('tempo-'));
+  const found = advice.find(({ code }) => isTempoAdvice(code));
   return found === undefined ? null : sentence(found);
 }

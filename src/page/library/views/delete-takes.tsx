@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { faultInWords } from '../fault-words.ts';
 import { pageLibrary } from '../page-library.ts';
 import { counted } from '../take-words.ts';
 import { Confirm } from './confirm.tsx';
+import { useAttempt } from './use-attempt.ts';
 
 interface Props {
   readonly ids: readonly string[];
@@ -13,15 +13,10 @@ interface Props {
 /** A button that deletes takes for good, after asking. */
 export function DeleteTakes({ ids, deleted }: Props) {
   const [asking, setAsking] = useState(false);
-  const [fault, setFault] = useState<string | null>(null);
-  const act = async () => {
-    try {
-      await pageLibrary().deleteTakes(ids);
-      setAsking(false);
-      deleted();
-    } catch (error) {
-      setFault(faultInWords(error));
-    }
+  const { fault, attempt } = useAttempt();
+  const done = () => {
+    setAsking(false);
+    deleted();
   };
   const many = ids.length > 1;
   return (
@@ -38,7 +33,7 @@ export function DeleteTakes({ ids, deleted }: Props) {
         <Confirm
           title={many ? `Delete ${counted(ids.length, 'take')} for good?` : 'Delete this take for good?'}
           action="Delete for good"
-          act={act}
+          act={() => void attempt(pageLibrary().deleteTakes(ids), done)}
           leave={() => setAsking(false)}
         >
           <p>

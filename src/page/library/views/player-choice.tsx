@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { ListedPerson } from '../../../library/people.ts';
 import { Choice } from '../../shell/choice.tsx';
-import { currentPlayer, setCurrentPlayer } from '../current-player.ts';
-import { faultInWords } from '../fault-words.ts';
+import { setCurrentPlayer } from '../current-player.ts';
 import { pageLibrary } from '../page-library.ts';
+import { usePlayer } from '../use-player.ts';
+import { useAttempt } from './use-attempt.ts';
 
 interface Props {
   readonly people: readonly ListedPerson[];
@@ -13,24 +14,25 @@ interface Props {
 
 /** Whom new takes belong to: a name on the list, a new one, or nobody in particular. */
 export function PlayerChoice({ people, changed }: Props) {
-  const [player, setPlayer] = useState(currentPlayer);
+  const player = usePlayer();
   const [name, setName] = useState('');
-  const [fault, setFault] = useState<string | null>(null);
+  const { fault, attempt } = useAttempt();
   const choose = (id: string | null) => {
     setCurrentPlayer(id);
-    setPlayer(id);
     changed();
   };
-  const add = async () => {
-    const id = crypto.randomUUID();
-    try {
-      await pageLibrary().addPerson({ id, name, role: 'player', note: '', createdAt: Date.now() });
+  const add = () => {
+    const person = {
+      id: crypto.randomUUID(),
+      name,
+      role: 'player',
+      note: '',
+      createdAt: Date.now(),
+    } as const;
+    return attempt(pageLibrary().addPerson(person), () => {
       setName('');
-      setFault(null);
-      choose(id);
-    } catch (error) {
-      setFault(faultInWords(error));
-    }
+      choose(person.id);
+    });
   };
   return (
     <div class="player-choice">

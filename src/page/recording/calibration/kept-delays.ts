@@ -35,26 +35,19 @@ const isDelay = (value: unknown): value is KeptDelay => {
 const sameWay = (a: SoundWay, b: SoundWay): boolean =>
   a.outputId === b.outputId && a.inputId === b.inputId && a.sampleRate === b.sampleRate;
 
-/** All kept delays of a way, the latest last. */
-export function delaysOf(way: SoundWay): readonly KeptDelay[] {
+const all = (): readonly KeptDelay[] => {
   const kept = readKept(name);
-  return Array.isArray(kept) ? kept.filter(isDelay).filter((delay) => sameWay(delay, way)) : [];
-}
+  return Array.isArray(kept) ? kept.filter(isDelay) : [];
+};
+
+const others = (way: SoundWay): readonly KeptDelay[] => all().filter((delay) => !sameWay(delay, way));
+
+/** All kept delays of a way, the latest last. */
+export const delaysOf = (way: SoundWay): readonly KeptDelay[] => all().filter((delay) => sameWay(delay, way));
 
 export function keepDelay(delay: KeptDelay): void {
-  const kept = readKept(name);
-  const all = Array.isArray(kept) ? kept.filter(isDelay) : [];
-  const others = all.filter((one) => !sameWay(one, delay));
-  const own = [...all.filter((one) => sameWay(one, delay)), delay].slice(-mostPerWay);
-  writeKept(name, [...others, ...own]);
+  writeKept(name, [...others(delay), ...[...delaysOf(delay), delay].slice(-mostPerWay)]);
 }
 
 /** Forgets a way's delays: what was measured turned out not to be one delay. */
-export function forgetDelays(way: SoundWay): void {
-  const kept = readKept(name);
-  if (Array.isArray(kept))
-    writeKept(
-      name,
-      kept.filter(isDelay).filter((one) => !sameWay(one, way)),
-    );
-}
+export const forgetDelays = (way: SoundWay): void => writeKept(name, others(way));

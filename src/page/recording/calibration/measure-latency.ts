@@ -24,7 +24,7 @@ export type LatencyOutcome =
 
 /** Longest delay looked for, s: wireless ones lie near 0.2 s, some near 0.5 s. Common practice. */
 const mostLatency = 1;
-/** A pulse is heard where it stands so far out of the noise; noise alone does that once in 10⁷ samples. */
+/** A pulse is heard where it stands so far out of the noise; noise alone does that once in e¹⁸ samples. */
 const heardOver = 6;
 /** Pulses that must be heard, as a share. Our judgement. */
 const leastShare = 0.6;

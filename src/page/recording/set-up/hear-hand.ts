@@ -1,4 +1,5 @@
 import type { HandHeard } from '../../../core/progress/set-up-reference.ts';
+import { sourceOfSamples } from '../../engine/source-of-samples.ts';
 import { startCapture } from '../capture/start-capture.ts';
 import type { Microphone } from '../open-microphone.ts';
 
@@ -15,7 +16,6 @@ const mostSeconds = 15;
 export async function hearHand(
   { context, input }: Microphone,
   stop: AbortSignal,
-  progress: (share: number) => void,
 ): Promise<ListenedHand | null> {
   const [{ hearStrokes }, { handForReference }] = await Promise.all([
     import('../../../core/onsets/hear-strokes.ts'),
@@ -26,22 +26,10 @@ export async function hearHand(
   const seconds = () => capture.frames().length / sampleRate;
   while (!stop.aborted && seconds() < mostSeconds) {
     await new Promise((resolve) => setTimeout(resolve, 100));
-    progress(seconds() / mostSeconds);
   }
   capture.stop();
   const samples = capture.samples();
   if (samples.length === 0) return null;
-  const hearing = hearStrokes({
-    sampleRate,
-    channels: 1,
-    length: samples.length,
-    read(_, from, to) {
-      const read = new Float32Array(Math.max(0, to - from));
-      const first = Math.max(0, from);
-      if (first < Math.min(to, samples.length))
-        read.set(samples.subarray(first, Math.min(to, samples.length)), first - from);
-      return read;
-    },
-  });
+  const hearing = hearStrokes(sourceOfSamples([samples], sampleRate));
   return { heard: handForReference(hearing.sounds), noiseFloorDb: hearing.noiseFloorDb };
 }

@@ -7,6 +7,7 @@ import { compareWithKept } from './compare-with-kept.ts';
 import { noteSetUp } from './set-up-of-today.ts';
 
 const kept = (side: SetUpReference['right']) => ({ levelDb: side.mean, spreadDb: side.sd, strokes: side.n });
+
 export interface KeptReference {
   /** Null where there is none to compare with. */
   readonly comparison: SetUpComparison | null;

@@ -1,7 +1,7 @@
 /**
  * The day of a moment as people say it.
  *
- * @example dayWords('2026-03-02T18:30:00Z') // '2 March 2026' where English is spoken
+ * @example dayWords('2026-03-02T18:30:00Z') // '2 March 2026'
  */
 export function dayWords(moment: string): string {
   const date = new Date(moment);

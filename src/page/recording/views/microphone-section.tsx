@@ -3,7 +3,7 @@ import { joined } from '../../../core/signal/joined.ts';
 import { Choice } from '../../shell/choice.tsx';
 import { judgeRoom, type RoomNoise } from '../meter/judge-room.ts';
 import type { Microphone } from '../open-microphone.ts';
-import { listInputs, type OutputDevice } from '../output-device.ts';
+import { listInputs, type SoundDevice } from '../output-device.ts';
 import { MicrophoneMeter } from './microphone-meter.tsx';
 import { processingWords, roomWords } from './microphone-words.ts';
 import type { MicrophoneInView } from './use-microphone.ts';
@@ -11,7 +11,7 @@ import type { MicrophoneInView } from './use-microphone.ts';
 /** Opening and choosing the microphone, its level, and how quiet the place is. */
 export function MicrophoneSection({ inView }: { readonly inView: MicrophoneInView }) {
   const { microphone, opening, fault, open } = inView;
-  const [inputs, setInputs] = useState<readonly OutputDevice[]>([]);
+  const [inputs, setInputs] = useState<readonly SoundDevice[]>([]);
   useEffect(() => {
     const list = () => void listInputs().then(setInputs);
     list();

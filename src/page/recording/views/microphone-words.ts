@@ -1,15 +1,14 @@
+import { rounded } from '../../../core/result/figures.ts';
 import type { RoomNoise } from '../meter/judge-room.ts';
 import type { MicrophoneSettings } from '../open-microphone.ts';
-
-const db = (value: number) => value.toFixed(0).replace('-', '−');
 
 /** What a place's noise means for a take. */
 export function roomWords({ verdict, noiseDb }: RoomNoise): string {
   switch (verdict) {
     case 'quiet':
-      return `Quiet enough: the noise lies at ${db(noiseDb)} dB.`;
+      return `Quiet enough: the noise lies at ${rounded(noiseDb, 0)} dB.`;
     case 'noisy':
-      return `Loud here: the noise lies at ${db(noiseDb)} dB, and soft taps may drown in it. Close the window, switch off what hums, or move the microphone nearer to the pad.`;
+      return `Loud here: the noise lies at ${rounded(noiseDb, 0)} dB, and soft taps may drown in it. Close the window, switch off what hums, or move the microphone nearer to the pad.`;
     case 'silent':
       return 'Nothing at all comes from the microphone. Is it muted? If not, it cuts off quiet sounds: check it below.';
     case 'too-short':

@@ -8,7 +8,7 @@ import {
   chooseOutput,
   currentOutput,
   listOutputs,
-  type OutputDevice,
+  type SoundDevice,
 } from '../output-device.ts';
 import { calibrationWords } from './calibration-words.ts';
 import { dayWords } from './day-words.ts';
@@ -19,8 +19,8 @@ import { useTask } from './use-task.ts';
 /** Where the click sounds, and how long it is under way from there to the recording. */
 export function OutputSection({ microphone, volume, busy, setBusy }: SoundingSection) {
   const { context, deviceId } = microphone;
-  const [outputs, setOutputs] = useState<readonly OutputDevice[]>([]);
-  const [output, setOutput] = useState<OutputDevice | null>(null);
+  const [outputs, setOutputs] = useState<readonly SoundDevice[]>([]);
+  const [output, setOutput] = useState<SoundDevice | null>(null);
   const [delay, setDelay] = useState<KeptDelay | null>(null);
   const look = async () => {
     const now = await currentOutput(context);

@@ -1,3 +1,4 @@
+import { rounded } from '../../../core/result/figures.ts';
 import type { DeviceProof, LevelDifference } from '../proof/device-proof.ts';
 
 interface ProofWords {
@@ -6,9 +7,8 @@ interface ProofWords {
   readonly more: readonly string[];
 }
 
-const oneDigit = (value: number) => value.toFixed(1).replace('-', '−');
 const interval = ({ value, low, high }: LevelDifference) =>
-  `${oneDigit(value)} dB (between ${oneDigit(low)} and ${oneDigit(high)})`;
+  `${rounded(value)} dB (between ${rounded(low)} and ${rounded(high)})`;
 
 const otherMicrophone =
   'Look for a setting of the device or the browser that improves voices and switch it off, or use another microphone. A take is graded all the same, with a warning.';
@@ -33,7 +33,7 @@ export function proofWords(proof: DeviceProof): ProofWords {
           ...(steady === null
             ? ["Whether steady sounds are lowered couldn't be heard over the noise here."]
             : []),
-          `This holds for sounds up to ${loudestDb?.toFixed(0).replace('-', '−') ?? '?'} dB on the bar above.${(loudestDb ?? 0) < -15 ? ' To check louder strokes, turn the ticks up and play them once more.' : ''}`,
+          `This holds for sounds up to ${loudestDb === null ? '?' : rounded(loudestDb, 0)} dB on the bar above.${(loudestDb ?? 0) < -15 ? ' To check louder strokes, turn the ticks up and play them once more.' : ''}`,
         ],
       };
     case 'gating':
@@ -42,7 +42,7 @@ export function proofWords(proof: DeviceProof): ProofWords {
         verdict: 'It cuts off soft sounds after a silence.',
         more: [
           faint !== null && faint.high < -2
-            ? `Faint ticks came back ${faint.value < -30 ? 'not at all' : `${oneDigit(-faint.value)} dB too low`}. Soft taps would read as missed strokes.`
+            ? `Faint ticks came back ${faint.value < -30 ? 'not at all' : `${rounded(-faint.value)} dB too low`}. Soft taps would read as missed strokes.`
             : 'Soft taps would read as missed strokes.',
           otherMicrophone,
         ],
@@ -52,7 +52,7 @@ export function proofWords(proof: DeviceProof): ProofWords {
         good: false,
         verdict: 'It takes soft, steady sound for noise and lowers it.',
         more: [
-          ...(steady === null ? [] : [`A steady rustle sank by ${oneDigit(-steady)} dB while it sounded.`]),
+          ...(steady === null ? [] : [`A steady rustle sank by ${rounded(-steady)} dB while it sounded.`]),
           otherMicrophone,
         ],
       };
@@ -63,7 +63,7 @@ export function proofWords(proof: DeviceProof): ProofWords {
         more: [
           ...measured,
           ...(drift !== null && Math.abs(drift) > 2
-            ? [`The same tick changed by ${oneDigit(Math.abs(drift))} dB from the first round to the last.`]
+            ? [`The same tick changed by ${rounded(Math.abs(drift))} dB from the first round to the last.`]
             : []),
           'Accents would seem to stand out less than they do.',
           otherMicrophone,

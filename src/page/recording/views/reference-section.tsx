@@ -13,12 +13,12 @@ import { useHandTask } from './use-hand-task.ts';
 export function ReferenceSection({ microphone, busy, setBusy }: Omit<SoundingSection, 'volume'>) {
   const [hands, setHands] = useState(noHands);
   const [kept, setKept] = useState<KeptReference | string | null>(null);
-  const task = useHandTask(async (hand, stop, progress) => {
+  const task = useHandTask(async (hand, stop) => {
     const at = Date.now();
     const before = handsBefore(hands, hand, at);
     setHands(before);
     setKept(null);
-    const heard = await hearHand(microphone, stop, progress);
+    const heard = await hearHand(microphone, stop);
     const next = { ...before, [hand]: heard && { ...heard, at } };
     setHands(next);
     setKept(await keptOf(next, microphone.label));

@@ -3,7 +3,7 @@ import type { HandName } from '../set-up/hands-of-reference.ts';
 
 /** Listening to one hand after the other, each until it is stopped. */
 export function useHandTask(
-  work: (hand: HandName, stop: AbortSignal, progress: (share: number) => void) => Promise<void>,
+  work: (hand: HandName, stop: AbortSignal) => Promise<void>,
   sounding: (now: boolean) => void,
 ) {
   const [running, setRunning] = useState<HandName | null>(null);
@@ -14,7 +14,7 @@ export function useHandTask(
     stopper.current = new AbortController();
     setRunning(hand);
     sounding(true);
-    await work(hand, stopper.current.signal, () => undefined);
+    await work(hand, stopper.current.signal);
     setRunning(null);
     sounding(false);
   };
