@@ -19,9 +19,10 @@ export async function playedExercises(
     .selectFrom('takeLine')
     .innerJoin('exercise', 'exercise.id', 'takeLine.exerciseId')
     .select(['exercise.id', 'exercise.label', 'exercise.notation'])
-    .where('takeLine.personId', 'is', personId)
+    .$if(fromDay === undefined, (query) => query.where('takeLine.personId', 'is', personId))
     .$if(fromDay !== undefined, (query) =>
-      // Few takes are that new, and the index by player and moment leads to them; their lines follow.
+      // Few takes are that new, and the index by player and moment leads to them; their lines follow. The player is
+      // named there alone: named of the lines too, all of the player's lines would be read.
       query.where('takeLine.takeId', 'in', takesSince(db, personId, fromDay!)),
     )
     .groupBy(['exercise.id', 'exercise.label', 'exercise.notation'])

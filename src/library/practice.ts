@@ -92,7 +92,10 @@ export async function listDiscomfort(
     .execute();
 }
 
-/** A player's days of practice, oldest first; days without any are left out. */
+/**
+ * A player's days of practice, oldest first; days without any are left out. The plus keeps SQLite from the index of
+ * players' takes, which leads to all of a player's rows; the index of days holds all that is asked of these few.
+ */
 export async function practiceDays(
   db: LibraryDb,
   { personId, fromDay, toDay }: Days,
@@ -104,7 +107,7 @@ export async function practiceDays(
     from (
       select day, 1 as takes, duration / 60 as recordedMinutes, strokesRight, strokesLeft, strokesOther,
         0 as writtenMinutes, 0 as writtenRight, 0 as writtenLeft
-      from take where personId is ${personId} and day between ${fromDay} and ${toDay}
+      from take where +personId is ${personId} and day between ${fromDay} and ${toDay}
       union all
       select day, 0, 0, 0, 0, 0, minutes, coalesce(strokesRight, 0), coalesce(strokesLeft, 0)
       from practice where personId is ${personId} and day between ${fromDay} and ${toDay}

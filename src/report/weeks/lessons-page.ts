@@ -23,8 +23,8 @@ export function lessonsPage({ since, today, lessons }: ShownLessons, parts: Page
   return weekPage(
     {
       kind: 'For the lessons',
-      title: `All players since ${since}`,
-      lead: `<p>Up to ${today}. ${counted(lessons.length, 'player')}.</p>`,
+      title: 'All players since the last lesson',
+      lead: `<p>From ${since} to ${today}. ${counted(lessons.length, 'player')}.</p>`,
       body: `<table class="stack players"><thead><tr><th scope="col">Player</th><th scope="col">Asked</th><th scope="col">Played</th>
 <th scope="col">Weakest lines</th><th scope="col">Changed for real</th><th scope="col">Next tempo</th></tr></thead><tbody>${rows.join('')}</tbody></table>
 <p class="note">All that this page says to have changed, of everybody together, claims a change that isn't there on fewer than one page of twenty. A player's own page asks less at once and may show more.</p>`,
