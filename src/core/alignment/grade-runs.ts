@@ -19,6 +19,21 @@ const attemptsOf = (runs: readonly Run[]): number[] => {
   });
 };
 
+/** The last slot of each line that each attempt comes to. */
+const endsOf = (
+  runs: readonly Run[],
+  attempts: readonly number[],
+  { line }: MainSlots,
+): Map<number, number>[] => {
+  const ends: Map<number, number>[] = [];
+  runs.forEach(({ first, last }, r) => {
+    ends[attempts[r]!] ??= new Map();
+    const own = ends[attempts[r]!]!;
+    for (let s = first; s <= last; s++) own.set(line[s]!, Math.max(s, own.get(line[s]!) ?? -1));
+  });
+  return ends;
+};
+
 /**
  * Decides which runs are graded. Of slots played again after a stop the latest playing that gets at least as
  * far in its line is graded and the earlier one is `abandoned`; a playing that gets less far is `abandoned`
@@ -26,24 +41,13 @@ const attemptsOf = (runs: readonly Run[]): number[] => {
  */
 export const gradeRuns = (runs: readonly Run[], main: MainSlots): Piece[] => {
   const attempts = attemptsOf(runs);
+  const ends = endsOf(runs, attempts, main);
+  const furthest = (line: number, attempt: number): number => ends[attempt]!.get(line)!;
   /** Which run each slot is graded in, and what the slots of each run have become. */
   const gradedIn = new Int32Array(main.length).fill(-1);
   const states: Segment['state'][][] = runs.map(({ first, last }) =>
     Array.from({ length: last - first + 1 }, () => 'graded'),
   );
-  const furthest = (line: number, attempt: number): number => {
-    let end = -1;
-    runs.forEach((run, r) => {
-      if (attempts[r] !== attempt) return;
-      for (let s = run.last; s >= run.first; s--) {
-        if (main.line[s] === line) {
-          end = Math.max(end, s);
-          break;
-        }
-      }
-    });
-    return end;
-  };
   runs.forEach((run, r) => {
     const reached = new Map<number, { mine: number; earlier: number }>();
     for (let s = run.first; s <= run.last; s++) {
