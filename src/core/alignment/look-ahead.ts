@@ -83,7 +83,8 @@ export const lookAhead = (
   let room = Number.POSITIVE_INFINITY;
   for (let s = slot; s < main.length && main.line[s] === main.line[slot] && beats.length <= ahead; s++) {
     beats.push(main.beat[s]!);
-    room = Math.min(room, main.room[s]!);
+    // What lies before the first slot isn't rhythm ahead: pulses are kept by that alone (`signature`).
+    if (s > slot) room = Math.min(room, main.room[s]!);
   }
   const steps = Math.min(beats.length - 1, thin.kept.length - place);
   if (steps < 1) return guesses[0] === undefined ? null : { due: times[stroke]!, period: guesses[0] };

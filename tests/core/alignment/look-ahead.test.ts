@@ -36,6 +36,19 @@ describe('lookAhead', () => {
     expect(pulse([1, 1.9, 2, 4.7, 4.8, 7, 9.5, 9.6, 13], 0, 0)).toBeNull();
   });
 
+  it('finds the same pulse from every slot with the same rhythm ahead, whatever came before it', () => {
+    const uneven = sheetOf(line('RLRL R L R L R L R L R L R L R L', { bpm: 60 }));
+    const slots = mainSlots(layOut(uneven), uneven);
+    const [afterShort, afterLong] = [4, 5];
+    expect(slots.signature[afterShort]).toBe(slots.signature[afterLong]);
+    expect([slots.room[afterShort], slots.room[afterLong]]).toEqual([0.25, 1]);
+    const onsets = Float64Array.from({ length: 10 }, (_, i) => 1 + i + (i % 2) * 0.2);
+    const thin = thinStrokes(onsets, new Float64Array(onsets.length).fill(-20), slots);
+    const found = lookAhead(onsets, thin, 0, slots, afterLong, [1]);
+    expect(found!.period).toBeCloseTo(1, 1);
+    expect(lookAhead(onsets, thin, 0, slots, afterShort, [1])).toEqual(found);
+  });
+
   it('keeps to every stroke where the asked tempo would meet every second one', () => {
     const triplets = sheetOf(line('RLR LRL', { repeats: 4, bpm: 60 }));
     const asked = mainSlots(layOut(triplets), triplets);
