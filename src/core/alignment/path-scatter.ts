@@ -23,7 +23,7 @@ export const scatterOnPath = (path: readonly PathStep[], main: MainSlots, times:
     const step = main.beat[c.main]! - main.beat[a.main]!;
     const period = (times[c.stroke]! - times[a.stroke]!) / step;
     const due = times[a.stroke]! + (main.beat[b.main]! - main.beat[a.main]!) * period;
-    bends.push(Math.abs(times[b.stroke]! - due) / (main.room[b.main]! * period));
+    bends.push(Math.abs(times[b.stroke]! - due) / (main.space[b.main]! * period));
   }
   if (bends.length < fewest) return firstScatter;
   const spread = (madToSd * median(bends)) / Math.sqrt(1.5);

@@ -24,7 +24,7 @@ describe('what a first path tells of the take', () => {
   });
 
   it('scatter from three strokes in a row of one line, eight times at least', () => {
-    // Each second stroke a tenth of its room late: three in a row bend by 0.1, whatever the tempo.
+    // Each second stroke a tenth of its space late: three in a row bend by 0.1, whatever the tempo.
     const late = (beat: number, i: number) => 0.6 * (beat + (i % 2) / 30);
     const bent = Math.min(0.13, (1.3 * 1.4826 * 0.1) / Math.sqrt(1.5));
     expect(scatterOnPath(path.slice(0, 10), main, main.beat.map(late))).toBeCloseTo(bent, 4);
@@ -43,6 +43,21 @@ describe('what a first path tells of the take', () => {
     expect(scatterOnPath(begun.slice(0, 21), main, paused)).toBe(firstScatter);
     const lines = sheetOf(...Array.from({ length: 8 }, (_, i) => line('RLR', { bpm: 100 + i })));
     expect(scatterOnPath(path.slice(0, 24), mainSlots(layOut(lines), lines), paused)).toBeCloseTo(half, 4);
+  });
+
+  it('scatter of lone strokes as a share of the space that scatter is a share of, not of all their room', () => {
+    const sparse = sheetOf(line('RLRL RLRL', { repeats: 40 }), line('R L R L', { repeats: 20 }));
+    const lone = mainSlots(layOut(sparse), sparse);
+    const from = lone.line.indexOf(1);
+    expect([lone.room[from], lone.space[from]]).toEqual([1, 0.5]);
+    const steps = Array.from({ length: lone.length - from }, (_, i) => ({
+      stroke: i,
+      main: from + i,
+      kind: 'next' as const,
+    }));
+    // Each second stroke a fiftieth of a beat late: a twenty-fifth of its space.
+    const times = Float64Array.from(steps, ({ main: at }, i) => 0.6 * (lone.beat[at]! + (i % 2) * 0.02));
+    expect(scatterOnPath(steps, lone, times)).toBeCloseTo((1.3 * 1.4826 * 0.04) / Math.sqrt(1.5), 4);
   });
 
   it('tempo of each line', () => {
