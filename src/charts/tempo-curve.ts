@@ -1,5 +1,6 @@
 import type { ChartConfiguration } from 'chart.js';
 import type { TakeResult } from '../core/result/take-result.ts';
+import { extent } from '../core/stats/extent.ts';
 import { accentTurnTimes } from './accent-turn-times.ts';
 import { clockTime } from './clock-time.ts';
 import { plugins, scale, still, timeScale } from './frame.ts';
@@ -23,7 +24,7 @@ export function tempoCurve(result: TakeResult, look: Look): ChartConfiguration<'
   if (tempo.time.length === 0) return null;
   const middle = spreadOf(tempo.bpm)!.middle;
   const asked = askedTempo(result);
-  const ends = [tempo.time[0]!, tempo.time.at(-1)!, ...asked.map((point) => point.x)];
+  const ends = extent([tempo.time[0]!, tempo.time.at(-1)!, ...asked.map((point) => point.x)]);
   const line = { showLine: true, pointRadius: 0, pointHitRadius: 10, pointStyle: 'line' as const };
   const plain = scale(look, 'beats a minute');
   return {
@@ -57,7 +58,7 @@ export function tempoCurve(result: TakeResult, look: Look): ChartConfiguration<'
     options: {
       ...still,
       scales: {
-        x: timeScale(look, Math.min(...ends), Math.max(...ends)),
+        x: timeScale(look, ends.least, ends.most),
         y: {
           ...plain,
           type: 'linear',

@@ -4,6 +4,7 @@ import { findingSentence, sentence } from '../core/result/sentences.ts';
 import type { Score, TakeResult } from '../core/result/take-result.ts';
 import { shownScore } from '../core/scoring/score-curve.ts';
 import { isTempoAdvice } from '../core/scoring/tempo-advice.ts';
+import { extent } from '../core/stats/extent.ts';
 import { breakingRows } from './breaking-rows.ts';
 import { measureTable } from './measure-table.ts';
 import { modelTable } from './model-table.ts';
@@ -28,7 +29,7 @@ function heard({ strokes, slots, segments, reference, hands }: TakeResult): stri
   const role = (name: string) => strokes.role.filter((r) => r === name).length;
   const state = (name: string) => slots.state.filter((s) => s === name).length;
   const bpms = segments.filter((s) => s.state === 'graded').map((s) => s.bpm);
-  const [slowest, fastest] = [Math.min(...bpms), Math.max(...bpms)];
+  const { least: slowest, most: fastest } = extent(bpms);
   const alike = fastest - slowest < alikeBpm;
   const tempos = alike ? rounded((slowest + fastest) / 2) : `${rounded(slowest)} to ${rounded(fastest)}`;
   const facts = [

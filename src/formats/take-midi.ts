@@ -1,5 +1,6 @@
 import { type MidiEvent, writeMidi } from 'midi-file';
 import type { TakeResult } from '../core/result/take-result.ts';
+import { extent } from '../core/stats/extent.ts';
 
 /** Ticks a beat: 480 of common practice; 2, 3, 4, 5, 6 and 8 equal parts all fall on whole ticks. */
 export const ticksPerBeat = 480;
@@ -57,7 +58,7 @@ export function takeMidi(result: TakeResult): Uint8Array | null {
     const at = tempos.findLast((tempo) => tempo.from <= time) ?? tempos[0]!;
     return Math.round(at.tick + ((time - at.from) * 1e6 * ticksPerBeat) / at.perBeat);
   };
-  const loudest = Math.max(...graded.map((i) => strokes.levelDb[i]!));
+  const { most: loudest } = extent(graded.map((i) => strokes.levelDb[i]!));
   const notes = graded.flatMap((i): Timed[] => {
     const slot = strokes.slot[i];
     const hand = strokes.hand[i] ?? (slot == null ? 'R' : result.slots.hand[slot]!);

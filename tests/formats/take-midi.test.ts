@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import MIDIFile from 'midifile';
 import { describe, expect, it } from 'vitest';
 import { handsSaid, takeMidi, ticksPerBeat, velocityOf } from '../../src/formats/take-midi.ts';
@@ -41,6 +42,16 @@ describe('takeMidi, read back with an independent package', () => {
     const heard = read(takeMidi(long)!).ons;
     expect(heard).toHaveLength(time.length);
     for (const [i, on] of heard.entries()) expect(on.time).toBeCloseTo(time[i]!, 2);
+  });
+
+  it('holds more strokes than a call takes arguments on a stack of ordinary size', () => {
+    const script = `
+      const { smallTake } = await import(${JSON.stringify(new URL('../charts/small-take.ts', import.meta.url).href)});
+      const { takeMidi } = await import(${JSON.stringify(new URL('../../src/formats/take-midi.ts', import.meta.url).href)});
+      console.log(takeMidi(smallTake(45_000)).length);`;
+    const args = ['--import', 'tsx', '--input-type=module', '-e', script];
+    const { stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });
+    expect([Number(stdout) > 45_000 * 3 * 8, stderr]).toEqual([true, '']);
   });
 
   it('holds hands as keys and levels as velocities', () => {

@@ -22,7 +22,7 @@ export interface HeardAt extends ClickMatch {
   readonly k: number;
 }
 
-/** Clicks of which only every second, third or fourth was found, with those between them. */
+/** Clicks, in order, of which only every second, third or fourth was found, with those between them. */
 export function everyClick(
   source: Source,
   heard: HeardAt[],
@@ -32,8 +32,8 @@ export function everyClick(
   const grid = fitGrid(heard.map(({ k, time }) => ({ k, time, weight: 1 })));
   const count = Math.round(matchSeconds * source.sampleRate);
   const sound = commonStart(source, heard, duration, attacks);
-  const ks = heard.map(({ k }) => k);
-  const span = Math.max(...ks) - Math.min(...ks);
+  const first = heard[0]!.k;
+  const span = heard.at(-1)!.k - first;
   for (const parts of between.parts) {
     const period = grid.period / parts;
     if (period < periods.shortest) continue;
@@ -42,7 +42,7 @@ export function everyClick(
       (i) => i % parts !== 0 && (parts % 2 !== 0 || i % 2 !== 0),
     );
     const there = places.filter((i) => {
-      const time = grid.origin + Math.min(...ks) * grid.period + i * period;
+      const time = grid.origin + first * grid.period + i * period;
       return leftOver(readAt(source, time, count), sound, source.sampleRate) < halfCovered;
     });
     if (there.length < Math.max(between.fewest, between.share * places.length)) continue;

@@ -1,4 +1,5 @@
 import type { ClickTimes } from '../click/click-times.ts';
+import { extent } from '../stats/extent.ts';
 import type { PlayedClick } from './click-to-hold-against.ts';
 
 /** The tempo changes where the longest beat is so many times the shortest. */
@@ -12,6 +13,6 @@ const changes = 1.02;
  */
 export function clicksToFind(played: PlayedClick | undefined): readonly ClickTimes[] | undefined {
   const { times = [], sounds } = played ?? {};
-  const beats = times.slice(1).map((time, i) => time - times[i]!);
-  return Math.max(...beats) >= changes * Math.min(...beats) ? sounds : undefined;
+  const { least, most } = extent(times.slice(1).map((time, i) => time - times[i]!));
+  return most >= changes * least ? sounds : undefined;
 }

@@ -2,6 +2,7 @@ import type { Alignment } from '../alignment/alignment.ts';
 import type { Slot } from '../exercise/slot.ts';
 import type { Stroke } from '../onsets/stroke.ts';
 import type { Reason } from '../result/take-result.ts';
+import { extent } from '../stats/extent.ts';
 
 /** Where samples were lost: in the recording they stand as silence, so that what follows keeps its time. */
 export interface RecordingGap {
@@ -79,8 +80,8 @@ export function withUnheard(
     alignment.matches.filter(({ segment }) => segment === i).map(({ stroke }) => strokes[stroke]!.time);
   graded.slice(1).forEach(({ segment, i }, n) => {
     const before = graded[n]!;
-    const from = Math.max(...timesOf(before.i));
-    const to = Math.min(...timesOf(i));
+    const from = extent(timesOf(before.i)).most;
+    const to = extent(timesOf(i)).least;
     if (!cut.some((gap) => gap.from > from - edgeSeconds && gap.to < to + edgeSeconds)) return;
     for (let slot = before.segment.lastSlot + 1; slot < segment.firstSlot; slot++) unheard.add(slot);
   });

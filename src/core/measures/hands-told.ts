@@ -1,5 +1,6 @@
 import type { Alignment, Segment } from '../alignment/alignment.ts';
 import type { Slot } from '../exercise/slot.ts';
+import { extent } from '../stats/extent.ts';
 
 /** A take whose hands are told for a smaller share of its strokes says nothing of hands (our judgement). */
 export const leastShareTold = 0.5;
@@ -51,9 +52,7 @@ export function slotsWithoutHand({
     const timeOf = new Map(
       alignment.matches.filter((m) => m.segment === index).map((m) => [m.slot, times[m.stroke]!]),
     );
-    const onsets = [...timeOf.values()];
-    const from = Math.min(...onsets);
-    const to = Math.max(...onsets);
+    const { least: from, most: to } = extent(timeOf.values());
     const inside = surplus.filter((time) => time > from && time < to);
     let line = -1;
     let lineFrom = from;

@@ -1,5 +1,6 @@
 import type { Source } from '../signal/source.ts';
 import { anyBetween } from '../stats/any-between.ts';
+import { extent } from '../stats/extent.ts';
 import { evenRow } from './even-row.ts';
 import { laidDown } from './laid-down.ts';
 import { distanceFrom, findPadSound, type PadSound, type Sounding } from './pad-sound.ts';
@@ -127,7 +128,7 @@ function secondSound(first: PadSound, evident: readonly Heard[]): PadSound | nul
     ({ time }) =>
       anyBetween(times, time - another.reach, time) && anyBetween(times, time, time + another.reach),
   );
-  const lowest = Math.min(...near.map(({ levelDb }) => levelDb));
+  const { least: lowest } = extent(near.map(({ levelDb }) => levelDb));
   const level = members.reduce((sum, { levelDb }) => sum + levelDb, 0) / members.length;
   const common =
     members.length >= another.share * evident.length && among.length >= another.among * members.length;

@@ -1,3 +1,4 @@
+import { extent } from '../stats/extent.ts';
 import { median } from '../stats/median.ts';
 import type { Finding, HeardRecording } from './heard-recording.ts';
 import { allLevels, strokeCounts } from './spoiled-measures.ts';
@@ -40,7 +41,8 @@ export function changingClick(heard: HeardRecording): Finding | null {
   const { hearing, performance, playedClick } = heard;
   const { times = [], audible } = playedClick ?? {};
   const beats = times.slice(1).map((time, i) => time - times[i]!);
-  if (beats.length < countIn.clicks || Math.max(...beats) < changes * Math.min(...beats)) return null;
+  const { least, most } = extent(beats);
+  if (beats.length < countIn.clicks || most < changes * least) return null;
   const sounded = times.filter((_, i) => audible?.[i] ?? true);
   if (hearing.click?.put?.whole) return null;
   if (hearing.click !== null && !hearing.click.put && hearing.click.times.length >= found * sounded.length)

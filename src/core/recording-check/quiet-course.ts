@@ -109,8 +109,8 @@ export function quietCourse(
       places.push(at);
     const levelsDb = places.map((at) => meanDb(at, at + pause.windowSeconds));
     if (isRestless(levelsDb)) continue;
-    pauses.push(...places);
-    quiet.push(...levelsDb);
+    for (const at of places) pauses.push(at);
+    for (const levelDb of levelsDb) quiet.push(levelDb);
   }
   return {
     afterLoudDb: course(placed.filter(({ levelDb }) => levelDb >= loudDb)),

@@ -1,3 +1,4 @@
+import { extent } from '../stats/extent.ts';
 import type { TakeResult } from './take-result.ts';
 
 /** Where parts of a document contradict each other: the place of the first, and what is wrong there. */
@@ -77,7 +78,7 @@ export function innerFault(result: TakeResult): InnerFault | null {
     () =>
       past(
         '/advice',
-        advice.map((one) => Math.max(-1, ...one.strokes)),
+        advice.map((one) => extent(one.strokes).most),
         strokeCount,
       ),
     () =>

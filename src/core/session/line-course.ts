@@ -1,6 +1,7 @@
 import type { TakeResult } from '../result/take-result.ts';
 import { pointsOfTake } from '../scoring/measure-points.ts';
 import { nearlyScore } from '../scoring/score-curve.ts';
+import { extent } from '../stats/extent.ts';
 import { brokeFrom, repeatFigures } from './repeat-figures.ts';
 import type { RepeatFigures } from './session-result.ts';
 
@@ -33,7 +34,7 @@ export function lineCourses(result: TakeResult): LineCourse[] {
     const weak = repeats.filter(isWeak);
     const sum = (of: (figures: RepeatFigures) => number) => weak.reduce((total, one) => total + of(one), 0);
     const shares = weak.flatMap(({ unevenShare }) => (unevenShare === null ? [] : [unevenShare]));
-    const unevenShare = shares.length === 0 ? null : Math.max(...shares);
+    const unevenShare = shares.length === 0 ? null : extent(shares).most;
     const causes = { missed: sum(({ missed }) => missed), extra: sum(({ extra }) => extra), unevenShare };
     return { line, asked, repeats, brokeFrom: brokeFrom(repeats), causes };
   });

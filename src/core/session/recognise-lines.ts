@@ -5,6 +5,7 @@ import type { Sheet } from '../exercise/sheet.ts';
 import type { Slot } from '../exercise/slot.ts';
 import type { Hearing } from '../onsets/stroke.ts';
 import type { Stretch } from '../signal/cut-source.ts';
+import { extent } from '../stats/extent.ts';
 
 /** A line of the sheet found in a recording. */
 export interface FoundLine extends Stretch {
@@ -113,7 +114,7 @@ export function recogniseLines(sheet: Sheet, hearing: Hearing): FoundLine[] {
     const met = new Map<number, number>();
     for (const run of play)
       for (const [repeat, count] of run.met) met.set(repeat, Math.max(met.get(repeat) ?? 0, count));
-    const most = Math.max(...met.values());
+    const { most } = extent(met.values());
     if (most < leastShare * size) return [];
     const repeats = [...met.values()].filter((count) => count >= size / 2).length;
     const longest = play.toSorted((a, b) => b.to - b.from - (a.to - a.from))[0]!;

@@ -1,5 +1,6 @@
 import type { MeasurePoints, TakeResult } from '../result/take-result.ts';
 import { nearlyScore, scoreOfDistance } from '../scoring/score-curve.ts';
+import { extent } from '../stats/extent.ts';
 import type { RepeatFigures } from './session-result.ts';
 
 /** Fewer strokes with a deviation than this tell no unevenness (our judgement). */
@@ -19,13 +20,12 @@ export function repeatFigures(
 ): RepeatFigures[] {
   const found: RepeatFigures[] = [];
   const graded = segments.find(({ state }) => state === 'graded');
-  const last = Math.max(-1, ...slots.repeat);
+  const { most: last } = extent(slots.repeat);
   for (let repeat = 0; repeat <= last; repeat++) {
     const own = slots.repeat.flatMap((r, i) => (r === repeat && !slots.grace[i] ? [i] : []));
     const on = own.flatMap((i) => (slots.stroke[i] === null ? [] : [{ slot: i, stroke: slots.stroke[i]! }]));
     if (on.length === 0 || graded === undefined) continue;
-    const times = on.map(({ stroke }) => strokes.time[stroke]!);
-    const [from, to] = [Math.min(...times), Math.max(...times)];
+    const { least: from, most: to } = extent(on.map(({ stroke }) => strokes.time[stroke]!));
     const extra = strokes.role.filter(
       (role, i) =>
         (role === 'extra' || role === 'doubled') && strokes.time[i]! > from && strokes.time[i]! < to + 0.1,

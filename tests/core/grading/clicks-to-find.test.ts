@@ -10,3 +10,9 @@ it('names the clicks of a click whose tempo changes, and of no other', () => {
   expect(clicksToFind(played([]))).toBeUndefined();
   expect(clicksToFind(undefined)).toBeUndefined();
 });
+
+it('takes more clicks than a call takes arguments', () => {
+  const steady = Array.from({ length: 700_000 }, (_, i) => i / 2);
+  expect(clicksToFind(played(steady))).toBeUndefined();
+  expect(clicksToFind(played([...steady, steady.at(-1)! + 0.4]))).toBe(sounds);
+});

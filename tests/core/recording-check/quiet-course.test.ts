@@ -31,6 +31,25 @@ describe('the quiet before the first stroke', () => {
     expect(courseOf((time) => 10 ** (Math.min(time, 2) / 4)).pauses.length).toBeGreaterThan(80);
   });
 
+  it('may last for hours', () => {
+    const [frames, frameRate] = [4 * 3600 * 1000, 1000];
+    const hiss = {
+      sampleRate,
+      hop: 48,
+      frameRate,
+      power: 1e-6,
+      flatTops: [],
+      standStills: [],
+      repeats: [],
+      jumps: [],
+    };
+    const mean = Float32Array.from({ length: frames }, (_, i) => (i % 2 === 0 ? 1e-3 : -1e-3));
+    const bright = new Float32Array(frames).fill(2e-6);
+    const { pauses, pauseDb } = quietCourse({ ...hiss, mean, bright }, sounds.slice(0, 1));
+    expect(pauses.length).toBeGreaterThan(700_000);
+    expect(pauseDb).toBeCloseTo(10 * Math.log10(2e-6), 3);
+  });
+
   it('is none where somebody rustles', () => {
     let loud = 1;
     let until = 0;

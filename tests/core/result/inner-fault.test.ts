@@ -13,6 +13,14 @@ describe('innerFault', () => {
     expect(innerFault(example)).toBeNull();
   });
 
+  it('reads advice on more strokes than a call takes arguments', () => {
+    const strokes = new Array<number>(700_000).fill(0);
+    const advice = [{ ...example.advice[0]!, strokes }];
+    expect(innerFault({ ...example, advice })).toBeNull();
+    const past = [{ ...example.advice[0]!, strokes: [...strokes, 99_999] }];
+    expect(innerFault({ ...example, advice: past })).toMatchObject({ path: '/advice/0' });
+  });
+
   it.each([
     [
       'a column too short',

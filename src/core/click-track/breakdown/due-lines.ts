@@ -1,5 +1,6 @@
 import { layOut } from '../../exercise/lay-out.ts';
 import type { Sheet } from '../../exercise/sheet.ts';
+import { extent } from '../../stats/extent.ts';
 import type { ClickPlan } from '../click-plan.ts';
 
 /** When the strokes of one line are due; all times s of the click track. */
@@ -39,7 +40,7 @@ export function dueLines(sheet: Sheet, { firstBeat }: ClickPlan): DueLine[] {
       from,
       to,
       beatSeconds,
-      step: Math.min(beatSeconds, ...steps),
+      step: Math.min(beatSeconds, extent(steps).least),
     };
     from = to + restBeats * beatSeconds;
     return described;
