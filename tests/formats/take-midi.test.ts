@@ -1,9 +1,9 @@
-import { spawnSync } from 'node:child_process';
 import MIDIFile from 'midifile';
 import { describe, expect, it } from 'vitest';
 import { handsSaid, takeMidi, ticksPerBeat, velocityOf } from '../../src/formats/take-midi.ts';
 import { smallTake } from '../charts/small-take.ts';
 import { exampleResult } from '../support/example-result.ts';
+import { onPlainStack } from '../support/on-plain-stack.ts';
 
 /** The file as an independent reader sees it: note-on events with seconds from the start. */
 function read(bytes: Uint8Array) {
@@ -45,12 +45,10 @@ describe('takeMidi, read back with an independent package', () => {
   });
 
   it('holds more strokes than a call takes arguments on a stack of ordinary size', () => {
-    const script = `
-      const { smallTake } = await import(${JSON.stringify(new URL('../charts/small-take.ts', import.meta.url).href)});
-      const { takeMidi } = await import(${JSON.stringify(new URL('../../src/formats/take-midi.ts', import.meta.url).href)});
-      console.log(takeMidi(smallTake(45_000)).length);`;
-    const args = ['--import', 'tsx', '--input-type=module', '-e', script];
-    const { stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });
+    const { stdout, stderr } = onPlainStack(`
+      import { smallTake } from '${new URL('../charts/small-take.ts', import.meta.url)}';
+      import { takeMidi } from '${new URL('../../src/formats/take-midi.ts', import.meta.url)}';
+      console.log(takeMidi(smallTake(45_000)).length);`);
     expect([Number(stdout) > 45_000 * 3 * 8, stderr]).toEqual([true, '']);
   });
 

@@ -58,7 +58,7 @@ export function readBar(measure: XmlElement, before: Metre, voice: string): Read
       tempo = tempoOf(element) ?? tempo;
       for (const type of childrenOf(element, 'direction-type')) {
         begins ||= elementAt(type, 'rehearsal') !== undefined;
-        words.push(...childrenOf(type, 'words').map((one) => one.text.trim()));
+        for (const one of childrenOf(type, 'words')) words.push(one.text.trim());
       }
     } else if (element.name === 'note') {
       const own = (textAt(element, 'voice') || '1') === voice;

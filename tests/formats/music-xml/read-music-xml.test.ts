@@ -6,6 +6,7 @@ import { writeNotation } from '../../../src/core/exercise/write-notation.ts';
 import { readMusicXml } from '../../../src/formats/music-xml/read-music-xml.ts';
 import { scoreFaultSentence, scoreNoteSentence } from '../../../src/formats/music-xml/score-sentences.ts';
 import { describeOutside } from '../../outside.ts';
+import { onPlainStack } from '../../support/on-plain-stack.ts';
 
 const score = (...measures: string[]) =>
   `<?xml version="1.0"?><score-partwise version="4.0"><part-list><score-part id="P1"><part-name>Pad</part-name></score-part></part-list><part id="P1">${measures
@@ -130,6 +131,16 @@ describe('readMusicXml', () => {
     expect(faultOf(text)).toBe(code);
     const outcome = readMusicXml(text);
     if (!outcome.ok) expect(scoreFaultSentence(outcome.fault)).toMatch(/^[A-Z].*\.$/s);
+  });
+
+  it('reads more words in a bar than a call takes arguments', () => {
+    const words = `<direction><direction-type><words/></direction-type></direction>`;
+    const text = score(attributes(1) + words + note(1).repeat(4));
+    const { stdout, stderr } = onPlainStack(`
+      import { readMusicXml } from '${new URL('../../../src/formats/music-xml/read-music-xml.ts', import.meta.url)}';
+      const text = ${JSON.stringify(text)}.replace('<words/>', '<words/>'.repeat(200_000));
+      console.log(readMusicXml(text).sheet.lines[0].notation);`);
+    expect([stdout, stderr]).toEqual(['R L R L\n', '']);
   });
 
   it('gives an answer for any text, and quickly', () => {
