@@ -4,10 +4,11 @@ import { dimensionName } from '../../core/result/names.ts';
 import type { BreakingPoints, TakeResult } from '../../core/result/take-result.ts';
 import { nearlyScore, shownScore } from '../../core/scoring/score-curve.ts';
 import { escapeHtml, outsideText } from '../escape-html.ts';
+import { scoreBars } from './score-bars.ts';
 
 type Dimension = BreakingPoints['dimensions'][number];
 
-const [barWidth, barStep, barHeight] = [12, 18, 28];
+const barStep = 18;
 
 /** At which tempo each dimension of a rising exercise breaks; empty for other sheets. */
 export function breakingPoint({ breaking = [], sheet }: TakeResult): string {
@@ -34,16 +35,10 @@ function table({ dimensions }: BreakingPoints): string {
 }
 
 function bars({ scores }: Dimension): string {
-  const drawn = scores.map(({ score }, i) => {
-    const x = 2 + i * barStep;
-    const height = Math.max(3, (score / 100) * barHeight);
-    const y = 12 + barHeight - height;
-    const middle = x + barWidth / 2;
-    const weak = score < nearlyScore;
-    const cross = weak ? `<path d="M${middle - 3} ${y - 9}l6 6m0 -6l-6 6" class="cross"/>` : '';
-    return `<rect x="${x}" y="${y}" width="${barWidth}" height="${height}" class="${weak ? 'weak' : 'held'}"/>${cross}`;
-  });
-  const words = scores.map(({ bpm, score }) => `at ${rounded(bpm, 0)}: ${shownScore(score)} of 100`);
-  const width = scores.length * barStep + 2;
-  return `<svg class="repeats" role="img" aria-label="${escapeHtml(words.join('; '))}" viewBox="0 0 ${width} 42" width="${width}" height="42">${drawn.join('')}</svg>`;
+  const shown = scores.map(({ bpm, score }) => ({
+    score,
+    weak: score < nearlyScore,
+    words: `at ${rounded(bpm, 0)}: ${shownScore(score)} of 100`,
+  }));
+  return scoreBars(shown, barStep);
 }

@@ -4,10 +4,11 @@ import { isWeak, type LineCourse, lineCourses } from '../../core/session/line-co
 import type { RepeatFigures } from '../../core/session/session-result.ts';
 import { outsideText } from '../escape-html.ts';
 import { formatFigure } from '../format-figure.ts';
+import { scoreBars } from './score-bars.ts';
 
 const linesShown = 48;
 const barsShown = 24;
-const [barWidth, barStep, barHeight] = [12, 16, 28];
+const barStep = 16;
 
 /** How each line went: a small bar a repeat, where it broke and why, timing and accents; empty for one short line. */
 export function lineTable(result: TakeResult): string {
@@ -42,19 +43,12 @@ function row(result: TakeResult, course: LineCourse): string {
 
 function bars(repeats: readonly RepeatFigures[]): string {
   if (repeats.length === 0) return '–';
-  const shown = repeats.slice(0, barsShown);
-  const drawn = shown.map((figures, i) => {
-    const x = 2 + i * barStep;
-    const height = Math.max(3, ((figures.score ?? 0) / 100) * barHeight);
-    const y = 12 + barHeight - height;
-    const middle = x + barWidth / 2;
-    const cross = isWeak(figures) ? `<path d="M${middle - 3} ${y - 9}l6 6m0 -6l-6 6" class="cross"/>` : '';
-    const look = figures.score === null ? 'open' : isWeak(figures) ? 'weak' : 'held';
-    return `<rect x="${x}" y="${y}" width="${barWidth}" height="${height}" class="${look}"/>${cross}`;
-  });
-  const words = shown.map((figures) => `repeat ${figures.repeat + 1}: ${repeatWords(figures)}`);
-  const width = shown.length * barStep + 2;
-  return `<svg class="repeats" role="img" aria-label="${words.join('; ')}" viewBox="0 0 ${width} 42" width="${width}" height="42">${drawn.join('')}</svg>`;
+  const shown = repeats.slice(0, barsShown).map((figures) => ({
+    score: figures.score,
+    weak: isWeak(figures),
+    words: `repeat ${figures.repeat + 1}: ${repeatWords(figures)}`,
+  }));
+  return scoreBars(shown, barStep);
 }
 
 function repeatWords({ score, missed, extra }: RepeatFigures): string {
