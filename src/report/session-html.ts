@@ -1,7 +1,5 @@
 import { clockTime } from '../charts/clock-time.ts';
-import { scoreWords } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
-import { shownScore, wordOfScore } from '../core/scoring/score-curve.ts';
 import { isTempoAdvice } from '../core/scoring/tempo-advice.ts';
 import { lineCourses } from '../core/session/line-course.ts';
 import { lineName } from '../core/session/line-name.ts';
@@ -11,6 +9,7 @@ import { pageHead } from './page-head.ts';
 import { care } from './parts/care.ts';
 import { courseWords } from './parts/line-table.ts';
 import { reportStyleText } from './report-style-text.ts';
+import { likelyScore, scoreMark } from './score-mark.ts';
 import { type Sha256, securityPolicy } from './security-policy.ts';
 import { sessionStyle } from './session-style.ts';
 
@@ -73,7 +72,7 @@ function lineItem(
   const label = `<strong>${outsideText(lineName(session.sheet.lines, line), 80)}</strong>`;
   if (plays.length === 0) return `<li>${label}<span>Not played.</span></li>`;
   const goes = plays.length === 1 ? '' : ` in ${plays.length} goes`;
-  const worth = score === null ? 'too few strokes for a score' : mark(score);
+  const worth = score === null ? 'too few strokes for a score' : scoreMark(score);
   const broke = plays.flatMap(({ take, brokeFrom }) =>
     brokeFrom === null
       ? []
@@ -85,11 +84,6 @@ function lineItem(
 <span class="reason">Played ${times(repeats)}${goes}, asked ${times(asked)}. ${broke.join(' ')}</span></li>`;
 }
 
-function mark(score: number): string {
-  const word = wordOfScore(score);
-  return `<span class="mark ${word}">${shownScore(score)} <span>${scoreWords[word]}</span></span>`;
-}
-
 function takeTable({ takes, sheet }: SessionResult, reports: readonly string[]): string {
   const rows = takes.map((take, i) => {
     const label = outsideText(lineName(sheet.lines, take.line), 60);
@@ -97,7 +91,7 @@ function takeTable({ takes, sheet }: SessionResult, reports: readonly string[]):
     const score =
       overall === undefined
         ? `<span class="reason">${take.result.grading.state === 'not-gradable' ? escapeHtml(sentence(take.result.grading.reason)) : 'too few strokes for a score'}</span>`
-        : `${mark(overall.score)} <span class="reason">likely ${Math.round(overall.low)} to ${Math.round(overall.high)}</span>`;
+        : likelyScore(overall);
     return `<tr><td data-name="at">${clockTime(take.from)}–${clockTime(take.to)}</td>
 <th scope="row">${label}, ${times(take.repeats)}</th><td data-name="score">${score}</td>
 <td data-name="how">${howItWent(take)}</td>

@@ -1,12 +1,11 @@
 import { clockTime } from '../../charts/clock-time.ts';
 import { dimensionName, scoreWords } from '../../core/result/names.ts';
 import { sentence } from '../../core/result/sentences.ts';
-import type { Score } from '../../core/result/take-result.ts';
-import { shownScore } from '../../core/scoring/score-curve.ts';
 import { escapeHtml, outsideText } from '../escape-html.ts';
 import { pageHead } from '../page-head.ts';
 import { care } from '../parts/care.ts';
 import { reportStyleText } from '../report-style-text.ts';
+import { likelyScore } from '../score-mark.ts';
 import { type Sha256, securityPolicy } from '../security-policy.ts';
 import { sessionStyle } from '../session-style.ts';
 import { countsInWords } from './counts-in-words.ts';
@@ -57,7 +56,7 @@ function takeTable(takes: readonly FolderTake[]): string {
     const score =
       overall === null
         ? `<span class="reason">${noGrade === null ? 'too few strokes for a score' : escapeHtml(sentence(noGrade))}</span>`
-        : `${mark(overall)} <span class="reason">likely ${Math.round(overall.low)} to ${Math.round(overall.high)}</span>`;
+        : likelyScore(overall);
     const link =
       report === null
         ? '–'
@@ -72,9 +71,6 @@ function takeTable(takes: readonly FolderTake[]): string {
 <th scope="col">Score</th><th scope="col">Look at this first</th><th scope="col">Report</th></tr></thead>
 <tbody>${rows.join('')}</tbody></table>`;
 }
-
-const mark = ({ score, word }: Score) =>
-  `<span class="mark ${word}">${shownScore(score)} <span>${scoreWords[word]}</span></span>`;
 
 /** What isn't secure, the words first. */
 function weakDimensions({ dimensions }: TakeFigures): string {
