@@ -1,4 +1,4 @@
-import { practisedPlayer } from '../../fixtures/generator/player.ts';
+import { type Player, practisedPlayer } from '../../fixtures/generator/player.ts';
 import { type Random, seeded } from '../../fixtures/generator/random.ts';
 import { renderTake } from '../../fixtures/generator/render-take.ts';
 import type { Room } from '../../fixtures/generator/room.ts';
@@ -104,6 +104,14 @@ export function playRisingSheet(sheet: Sheet, player: RisingPlayer, random: Rand
   });
 }
 
+/** A practised player's levels; the scatter of his times is in those of the slots. */
+export const playedAsTimed = (accentDb: number, contrastDb: number): Player => ({
+  ...practisedPlayer,
+  timekeeping: { kind: 'independent', jitterMs: 0 },
+  accentDb,
+  tapDb: accentDb - contrastDb,
+});
+
 export interface RisingRecording {
   readonly samples: Float32Array;
   readonly sampleRate: number;
@@ -132,12 +140,7 @@ export function recordRising(
     kind,
     room,
     noise: { colour: 'pink', levelDb: noiseDb },
-    player: {
-      ...practisedPlayer,
-      timekeeping: { kind: 'independent', jitterMs: 0 },
-      accentDb: -8,
-      tapDb: -8 - contrastDb,
-    },
+    player: playedAsTimed(-8, contrastDb),
     leadSeconds: plan.firstBeat + 0.5 + delay,
     tailSeconds: rest,
   });

@@ -1,6 +1,5 @@
 import { convolve } from '../../fixtures/generator/convolve.ts';
 import { limitBand, type Microphone, microphones } from '../../fixtures/generator/microphone.ts';
-import { practisedPlayer } from '../../fixtures/generator/player.ts';
 import { seeded } from '../../fixtures/generator/random.ts';
 import { type Room, roomResponse } from '../../fixtures/generator/room.ts';
 import { rooms } from '../../fixtures/generator/rooms.ts';
@@ -15,7 +14,7 @@ import type { PlayedClick } from '../../src/core/grading/click-to-hold-against.t
 import { delayed } from '../../src/core/signal/fractional-read.ts';
 import { playedClickOf } from '../../src/page/recording/played-click-of.ts';
 import { type BenchTake, benchTake } from './bench-take.ts';
-import { playRisingSheet, type RisingPlayer } from './breakdown-takes.ts';
+import { playedAsTimed, playRisingSheet, type RisingPlayer } from './breakdown-takes.ts';
 
 /** Where a take is recorded, from the loudspeaker and the sticks to the file. */
 export interface Place {
@@ -70,12 +69,7 @@ export function takeWithClick(asked: ClickTake): {
     room: place.room,
     microphone: { ...place.microphone, quantise: false },
     noise: { colour: 'pink', levelDb: levels.noiseDb },
-    player: {
-      ...practisedPlayer,
-      timekeeping: { kind: 'independent', jitterMs: 0 },
-      accentDb: levels.accentDb,
-      tapDb: levels.accentDb - levels.contrastDb,
-    },
+    player: playedAsTimed(levels.accentDb, levels.contrastDb),
     leadSeconds: plan.firstBeat + 0.5 + delay,
     tailSeconds: 1.5,
   });
