@@ -4,11 +4,13 @@ type Attack = Pick<Stroke, 'time' | 'levelDb'>;
 
 /**
  * Something that falls and bounces to rest: ever shorter intervals, at least so many, down to so short, ever softer; the
- * first, which may be an accent before a roll, isn't asked. No bounce is so much louder than the one before (dB).
+ * first, which may be an accent before a roll, isn't asked. No bounce is so much louder than the one before (dB). Things in
+ * the tests keep 0.8 of an interval and less; of bursts at 60 ms that scatter by 6 one in 40 would shrink by 0.92 four times
+ * in a row, one in 170 by 0.87.
  */
 const bounces = {
   intervals: 4,
-  shrink: 0.92,
+  shrink: 0.87,
   least: 0.4,
   shortest: 0.065,
   fallDb: 4,
@@ -43,6 +45,12 @@ export function laidDown(attacks: readonly Attack[]): boolean[] {
   return attacks.map(({ time }) => times.some((bounce) => time >= bounce && time < bounce + echo.seconds));
 }
 
+/** Whether what follows the last clear bounce goes on as loud and as slowly: a roll whose strokes drew nearer by chance. */
+function goesOn(trickle: readonly Attack[]): boolean {
+  const [last, ...after] = trickle;
+  return after.length >= 2 && after.filter(({ levelDb }) => levelDb > last!.levelDb).length > after.length / 2;
+}
+
 function bouncingRuns(sounds: readonly Attack[]): boolean[] {
   const marked = sounds.map(() => false);
   let start = 0;
@@ -63,10 +71,10 @@ function bouncingRuns(sounds: readonly Attack[]): boolean[] {
       Math.max(...sounds.slice(start + 1, start + 4).map(({ levelDb }) => levelDb)) - sounds[last]!.levelDb >
         bounces.fallDb
     ) {
-      for (let k = start; k <= last; k++) marked[k] = true;
       // What still trickles after the last clear bounce is the same thing.
-      for (let k = i; k < sounds.length && sounds[k]!.time - sounds[k - 1]!.time < bounces.shortest; k++)
-        marked[k] = true;
+      let end = last;
+      while (end + 1 < sounds.length && interval(end + 1) < bounces.shortest) end++;
+      if (!goesOn(sounds.slice(last, end + 1))) for (let k = start; k <= end; k++) marked[k] = true;
     }
     // The interval that broke the chain may begin a new one.
     start = i < sounds.length && interval(i) < bounces.longest ? last : i;

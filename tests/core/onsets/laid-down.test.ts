@@ -55,6 +55,24 @@ describe('laidDown', () => {
     }
   });
 
+  it('takes a burst whose strokes drew nearer by chance for playing', () => {
+    const levels = [-14.2, -27.7, -30, -31.6, -28.5, -33.5, -32.3, -31.9, -31.4];
+    const times = [6.461, 6.518, 6.585, 6.653, 6.711, 6.763, 6.821, 6.886, 6.943];
+    expect(laidDown(times.map((time, i) => ({ time, levelDb: levels[i]! })))).toEqual(none(9));
+  });
+
+  it('takes hardly any burst for it', () => {
+    const wrong = Array.from({ length: 1000 }, (_, seed) => {
+      const random = seeded(seed);
+      const burst = Array.from({ length: 72 }, (_, i) => ({
+        time: 1 + 0.06 * i + 0.45 * Math.floor(i / 9) + random.normal(0, 0.006),
+        levelDb: (i % 9 === 0 ? -15 : -31) + random.normal(0, 1.8),
+      }));
+      return laidDown(burst).some(Boolean);
+    }).filter(Boolean).length;
+    expect(wrong).toBeLessThanOrEqual(10);
+  });
+
   it('leaves the strokes before it alone', () => {
     const played = attacks(0.5, new Array(12).fill(0.15), 0, -10);
     const falling = attacks(played.at(-1)!.time + 0.9, bouncing(0.22, 0.7, 8), 3);
