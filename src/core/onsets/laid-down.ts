@@ -48,7 +48,9 @@ export function laidDown(attacks: readonly Attack[]): boolean[] {
 /** Whether what follows the last clear bounce goes on as loud and as slowly: a roll whose strokes drew nearer by chance. */
 function goesOn(trickle: readonly Attack[]): boolean {
   const [last, ...after] = trickle;
-  return after.length >= 2 && after.filter(({ levelDb }) => levelDb > last!.levelDb).length > after.length / 2;
+  return (
+    after.length >= 2 && after.filter(({ levelDb }) => levelDb > last!.levelDb).length > after.length / 2
+  );
 }
 
 function bouncingRuns(sounds: readonly Attack[]): boolean[] {
