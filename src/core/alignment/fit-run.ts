@@ -9,6 +9,7 @@ interface RunFit {
   readonly spread: number;
 }
 
+/** Values up to which sorting by insertion is the faster. */
 const few = 24;
 
 /**

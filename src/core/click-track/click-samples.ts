@@ -3,7 +3,7 @@ import type { Voice } from './click-voices.ts';
 /** Decays after which a click ends: 61 dB down. */
 const decaysHeard = 7;
 
-/** s over which a click swells, so that its first sample is no step, and share of it over which its end fades to nought. */
+/** s over which a click swells, so that its first sample is no step, and share of it over which its end fades to nought. Our judgement. */
 const swell = 0.0004;
 const fade = 0.2;
 

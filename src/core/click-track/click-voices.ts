@@ -25,14 +25,14 @@ const sounds: Readonly<Record<ClickSound, readonly Partial[]>> = {
   beep: [{ hz: 880, level: 1, decay: 0.022 }],
 };
 
-/** A struck bell's partials stand in no whole ratios. */
+/** A struck bell's partials stand in no whole ratios; which, our judgement. */
 const bell: readonly Partial[] = [
   { hz: 1318, level: 0.6, decay: 0.09 },
   { hz: 3634, level: 0.28, decay: 0.05 },
   { hz: 7110, level: 0.12, decay: 0.02 },
 ];
 
-/** Pitch beside a beat's, and peak: −2, −4, −13 and −3 dBFS. */
+/** Pitch beside a beat's, and peak: −2, −4, −13 and −3 dBFS. Our judgement. */
 const kinds: Readonly<Record<ClickKind, { readonly pitch: number; readonly peak: number }>> = {
   bar: { pitch: 1.5, peak: 0.8 },
   beat: { pitch: 1, peak: 0.63 },

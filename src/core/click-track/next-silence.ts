@@ -6,7 +6,7 @@ interface Hold {
   readonly beatSeconds: number;
 }
 
-/** Bars of the longest silence. */
+/** Bars of the longest silence. Our judgement. */
 export const longestSilence = 8;
 
 /**

@@ -3,7 +3,7 @@ import type { Sheet, SheetLine } from '../exercise/sheet.ts';
 import type { ClickOptions, ClickPlan, PlannedClick } from './click-plan.ts';
 import { silentBars } from './silent-bars.ts';
 
-/** Beats per minute of a line that leaves its tempo open. */
+/** Beats per minute of a line that leaves its tempo open. Our judgement. */
 export const openTempo = 90;
 
 /** A beat of a sheet in time: whether a bar begins on it, and how long it lasts. */

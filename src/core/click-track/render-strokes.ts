@@ -6,10 +6,10 @@ import type { Slot } from '../exercise/slot.ts';
 const accentLevel = 0.7;
 const tapLevel = accentLevel * 10 ** (-12 / 20);
 
-/** s before its stroke at which the nearest grace note sounds, and between two of them. */
+/** s before its stroke at which the nearest grace note sounds, and between two of them: within the common 10 to 60 ms. */
 const graceAhead = 0.03;
 
-/** Strokes a second of a buzz, and how long it lasts. */
+/** Strokes a second of a buzz, and how long it lasts. These and what follows: our judgement, to be told by ear. */
 const buzz = { rate: 24, seconds: 0.12 };
 
 /** Hz of the two hands, a little apart so that they are told by ear. */

@@ -24,7 +24,7 @@ export interface PlayedClick {
 
 /** Played and heard click further apart than this don't agree, s: sound's way over two metres, our judgement. */
 const agree = 0.006;
-/** Clicks heard within this of a played one are that one, s. */
+/** Clicks heard within this of a played one are that one, s: a third of the shortest period of a heard click. */
 const near = 0.08;
 
 /** Median of heard less played, s, or null where too few of the heard clicks lie near a played one. */

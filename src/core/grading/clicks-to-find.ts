@@ -2,7 +2,7 @@ import type { ClickTimes } from '../click/click-times.ts';
 import { extent } from '../stats/extent.ts';
 import type { PlayedClick } from './click-to-hold-against.ts';
 
-/** The tempo changes where the longest beat is so many times the shortest. */
+/** The tempo changes where the longest beat is so many times the shortest. Our judgement. */
 const changes = 1.02;
 
 /**

@@ -62,6 +62,7 @@ export interface GradeOptions {
   readonly tell?: WorkTold;
 }
 
+/** Slices of the recording's outline in a result: more than a picture is wide in px. Our judgement. */
 const envelopeSlices = 1200;
 
 /**

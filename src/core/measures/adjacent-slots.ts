@@ -1,6 +1,6 @@
 import type { Slot } from '../exercise/slot.ts';
 
-/** Slots further apart than this many of the wider partials have a rest between them. */
+/** Slots further apart than this many of the wider partials have a rest between them: half way from next to next but one. */
 const adjacent = 1.5;
 
 /**

@@ -16,7 +16,7 @@ export const changeColumn = 'change of hands';
 /** Order in which the places of accents are fitted; the last of those that add up to the rest is left out. */
 const places: readonly AccentPlace[] = ['on', 'after', 'before', 'other'];
 
-/** Doubts about hands that get a term of their own, the longest first: more would cost more than they mend. */
+/** Doubts about hands that get a term of their own, the longest first: more would cost more than they mend. Our judgement. */
 const mostDoubts = 12;
 
 /** The longest doubts of a take. */

@@ -9,7 +9,7 @@ import { worstStrokes } from './worst-strokes.ts';
 
 /** Intervals below which the figure isn't told (our judgement). */
 const fewestIntervals = 23;
-/** Lags over which intervals may be alike or make up for each other: four beats of triplets. */
+/** Lags over which intervals may be alike or make up for each other: four beats of triplets, our judgement. */
 const lags = 12;
 
 /** Scatter of the intervals between neighbouring strokes, habits and changes of tempo included, as papers quote it. */

@@ -7,7 +7,7 @@ import { timingOrReason } from './timing-or-reason.ts';
 
 /** Pairs of intervals below which the figure isn't told (our judgement). */
 const fewestPairs = 23;
-/** Pairs next to each other share an interval; a beat's pattern comes back. */
+/** Pairs next to each other share an interval; a beat's pattern comes back: two beats of triplets, our judgement. */
 const lag = 6;
 
 /** Correlation of an interval with the next, habits taken out, for readers of papers. */

@@ -22,9 +22,11 @@ export interface LocalLines {
   readonly residualShares: (group: ArrayLike<number>, groups: number) => Float64Array;
 }
 
-/** Half the window, in beats. Part of what "local" means in every figure that rests on it. */
+/** Half the window, in beats. Part of what "local" means in every figure that rests on it. Our judgement. */
 export const halfWindow = 2;
+/** Strokes below which a window has no line (our judgement: two more than fix one). */
 const fewest = 4;
+/** Beats that rounding may move a stroke by; no two slots lie nearer. */
 const tolerance = 1e-6;
 
 /**

@@ -6,7 +6,7 @@ import { measured, notMeasurable } from './outcomes.ts';
 
 /** Pairs of intervals below which the figure isn't told (our judgement). */
 const fewestPairs = 23;
-/** Pairs next to each other share an interval; a beat's pattern comes back. */
+/** Pairs next to each other share an interval; a beat's pattern comes back: two beats of triplets, our judgement. */
 const lag = 6;
 
 /** Contrast of neighbouring intervals, for readers of papers. */

@@ -5,7 +5,7 @@ import { defineMeasure } from './measure.ts';
 import { notApplicable, notMeasurable } from './outcomes.ts';
 import { placeInRow } from './place-in-row.ts';
 
-/** Strokes deeper in a row than this belong to playing with one hand, not to a double or triple. */
+/** Strokes deeper in a row than this belong to playing with one hand, not to a double or triple. Our judgement. */
 const deepest = 3;
 
 /** How the level goes from tap to tap when one hand plays several in a row. */

@@ -14,7 +14,7 @@ export interface BeatCount {
   readonly of: number;
 }
 
-/** Under three hits nothing can be said of how they cluster. */
+/** Under three hits nothing can be said of how they cluster. These three: our judgement. */
 const fewestToCluster = 3;
 const largestDesignEffect = 4;
 const beatsOfMemory = 3;

@@ -10,11 +10,11 @@ import { comparable } from './worst-strokes.ts';
 
 /** Strokes of a silence below which its line isn't drawn. Our judgement. */
 const fewestStrokes = 4;
-/** Strokes of a silence that its line is drawn through at most, evenly chosen: pairs are counted. */
+/** Strokes of a silence that its line is drawn through at most, evenly chosen: pairs are counted. Our judgement. */
 const mostStrokes = 200;
 /** Silences below which nothing can be said of how they differ. Our judgement. */
 const fewestSilences = 3;
-/** Strokes shown: the last ones of the silences over which the beat moved most. */
+/** Strokes shown: the last ones of the silences over which the beat moved most. Our judgement. */
 const shown = 3;
 
 /** One silence: by how much each beat comes later, ms, and the beats, strokes and last stroke it rests on. */

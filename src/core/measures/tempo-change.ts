@@ -5,7 +5,7 @@ import { tempoCourse } from './tempo-course.ts';
 import { fitTempo, tempoInterval } from './tempo-fit.ts';
 import { timingOrReason } from './timing-or-reason.ts';
 
-/** Strokes at the take's end that show where the tempo went. */
+/** Strokes at the take's end that show where the tempo went. Our judgement. */
 const shown = 3;
 
 /** Change of tempo from the start of the take to its end: the curvature of the deviations, not their slope. */

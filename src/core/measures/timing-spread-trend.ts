@@ -6,7 +6,9 @@ import { timingOrReason } from './timing-or-reason.ts';
 const fewestForTrend = 42;
 /** Share of the squared residuals that counts as independent; from simulations of players. */
 const independent = 0.68;
+/** 97.5 % point of the normal distribution. */
 const normal975 = 1.959963984540054;
+/** More than enough rounds of Fisher's scoring to come to rest: it ends when a step is below 1e-9. */
 const rounds = 30;
 
 /** Whether timing loosens towards the end. */

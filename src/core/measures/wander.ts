@@ -13,7 +13,7 @@ import { comparable } from './worst-strokes.ts';
 const fewestBeats = 12;
 /** Models of the wander that count, by weight; the rest change the interval little. */
 const likeliest = 4;
-/** Strokes of the slow part that show it at its widest. */
+/** Strokes of the slow part that show it at its widest. Our judgement. */
 const shown = 3;
 
 /** Slow waves of the strokes round a steady tempo. */

@@ -1,6 +1,6 @@
 import type { PlayedStroke } from './played-stroke.ts';
 
-/** As many spots as one cares to listen to again. */
+/** As many spots as one cares to listen to again. Our judgement. */
 export const mostPointedAt = 12;
 
 /**

@@ -14,6 +14,7 @@ export interface JudgedChange extends DayComparison {
   readonly correctedP: number | null;
 }
 
+/** Chance of a false verdict in a family of them: common practice. */
 const level = 0.05;
 
 /**

@@ -21,7 +21,7 @@ export interface DayComparison {
   readonly daysForAFifth: number | null;
 }
 
-/** A verdict needs this many days on each side. */
+/** A verdict needs this many days on each side. Our judgement. */
 export const fewestDays = 3;
 const aFifth = 0.2;
 

@@ -60,6 +60,7 @@ interface Now {
   readonly daysAgo: (day: string) => number;
 }
 
+/** Cleanest tempos listed. Our judgement. */
 const mostCleanest = 5;
 const spreadShare = 'timing-spread-share';
 

@@ -2,6 +2,7 @@ import type { TakeResult } from '../result/take-result.ts';
 import type { JudgedGuess } from './guess-record.ts';
 import { type GuessAnswers, guessedLines, guessTruth } from './guess-truth.ts';
 
+/** Answers that a question has: faster, slower or neither; more or fewer. */
 const tempos = 3;
 const tapAnswers = 2;
 

@@ -7,7 +7,7 @@ export interface SetUpReference {
   readonly left: SampleSummary;
 }
 
-/** Strokes asked for a hand, and how many more or fewer still do. */
+/** Strokes asked for a hand, and how many more or fewer still do. Our judgement. */
 const asked = 8;
 const give = 2;
 /** Strokes at one height scatter by one or two dB; beyond this they weren't at one height, dB. Our judgement. */

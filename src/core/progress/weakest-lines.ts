@@ -37,6 +37,7 @@ interface Held extends Pick<WeakLine, 'measure' | 'mark' | 'others' | 'likely'> 
   readonly p: number;
 }
 
+/** Chance of a false claim: common practice; and the normal distribution's 97.5 % point. */
 const level = 0.05;
 const z95 = 1.96;
 

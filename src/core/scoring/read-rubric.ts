@@ -15,7 +15,7 @@ export class InvalidRubric extends Error {
   }
 }
 
-/** Signs of a value that a sentence shows. */
+/** Signs of a value that a sentence shows. Our judgement. */
 const mostShown = 80;
 
 function shown(value: unknown): string {

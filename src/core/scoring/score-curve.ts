@@ -1,6 +1,6 @@
 import type { Score, ScoreWord } from '../result/take-result.ts';
 
-/** Score at the point called `secure`, and at the point called `nearly`. */
+/** Score at the point called `secure`, and at the point called `nearly`. Our judgement. */
 export const secureScore = 85;
 export const nearlyScore = 60;
 

@@ -9,6 +9,7 @@ interface Pulse {
   readonly peak: number;
 }
 
+/** What a note sounds like: our judgement, high and short enough to be told from the next. */
 const sampleRate = 8000;
 const decaySeconds = 0.02;
 const pitchHz = 900;

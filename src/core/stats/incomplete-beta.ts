@@ -1,5 +1,6 @@
 import { logGamma } from './log-gamma.ts';
 
+/** In place of a zero that would be divided by (Lentz 1976, quoted from memory). */
 const tiny = 1e-300;
 
 function continuedFraction(a: number, b: number, x: number): number {

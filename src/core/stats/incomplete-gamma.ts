@@ -6,6 +6,7 @@ interface GammaParts {
   readonly upper: number;
 }
 
+/** In place of a zero that would be divided by (Lentz 1976, quoted from memory). */
 const tiny = 1e-300;
 
 function series(a: number, x: number): number {

@@ -1,6 +1,6 @@
 import { studentTCdf } from './student-t-cdf.ts';
 
-/** Chance that any of so many normal values is marked. */
+/** Chance that any of so many normal values is marked, and the largest share that may be. Our judgement. */
 const falseAlarm = 0.01;
 const mostMarked = 0.1;
 

@@ -7,6 +7,7 @@ interface PhaseCorrection {
   readonly movement: number;
 }
 
+/** Passes at the most, and the change of the gain below which they end. Our judgement. */
 const mostPasses = 20;
 const settled = 0.001;
 

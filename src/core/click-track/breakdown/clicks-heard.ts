@@ -1,7 +1,7 @@
-/** Clicks heard as strokes lie this near to each other, s: one click is as late as the other, and a hop is 3 ms. */
+/** Clicks heard as strokes lie this near to each other, s: one click is as late as the other, a hop is 3 ms: our judgement. */
 const alike = 0.008;
 
-/** The longest way of a click from the page to the microphone, s; wireless sound is slower than that. */
+/** The longest way of a click from the page to the microphone, s; wireless sound is slower than that. Our judgement. */
 const longest = 0.4;
 
 /** Clicks of the count-in that must be found; of four, one may be drowned. Our judgement. */

@@ -51,10 +51,10 @@ const leastConfidence = 0.5;
 export const clearlyHeard = ({ confidence }: { readonly confidence: number }): boolean =>
   confidence >= leastConfidence;
 
-/** s by which a stroke may be told later than it is heard. */
+/** s by which a stroke may be told later than it is heard: `liveDelaySeconds` and a block. */
 const slack = 0.15;
 
-/** Share of a line's strokes that must lie clear of clicks that are heard. */
+/** Share of a line's strokes that must lie clear of clicks that are heard. Our judgement. */
 const leastClear = 0.3;
 
 /**

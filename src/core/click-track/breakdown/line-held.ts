@@ -11,10 +11,10 @@ export interface LineHeld {
   readonly delay: number;
 }
 
-/** Share of a step from its place at which a stroke counts for nothing; less than a half, so that it has one place. */
+/** Share of a step from its place at which a stroke counts for nothing; less than a half, so that it has one place. Our judgement. */
 const reach = 0.35;
 
-/** Places that are tried for the delay between two steps. */
+/** Places that are tried for the delay between two steps: players scatter by more than a thirty-second of a step. */
 const tries = 32;
 
 /**
