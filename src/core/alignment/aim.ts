@@ -2,11 +2,18 @@ import type { StepKind } from './paths.ts';
 import { bounceReach, graceAtLeast, graceWithin, prices } from './prices.ts';
 import { beam, reach, type Search } from './search.ts';
 
-/** Gains of the beat tracker once it has settled: share of a deviation taken into phase and tempo. */
+/**
+ * Gains of the beat tracker once it has settled: share of a deviation taken into phase and tempo. Measured on 120
+ * simulated takes: half or twice the first is worse; half of the second aligns the same, twice is worse.
+ */
 const phaseGain = 0.4;
 const tempoGain = 0.08;
+/** Strokes after which it has. Measured on the same takes: 20 to 80 align the same. */
 const settledAfter = 40;
-/** Uncertainty of a due time per second waited for it: the tempo may have moved. */
+/**
+ * Uncertainty of a due time per second waited for it: the tempo may have moved. Measured: twice aligns the same, half
+ * worse.
+ */
 const tempoUnrest = 0.02;
 /** Logarithm of the height of Student's t distribution with four degrees of freedom. */
 const heightOfT4 = Math.log(0.375);
@@ -87,6 +94,7 @@ export const aim = (
     const unrest = tempoScale / scale;
     const phase = Math.max(phaseGain, (2 * (2 * settled + 1)) / growing, unrest * unrest);
     const tempo = Math.max(tempoGain, 6 / growing);
+    // Half the bound is worse on simulated takes, twice the same.
     const bounded = Math.max(-3 * scale, Math.min(3 * scale, deviation));
     const beats = Math.max(main.room[slot]!, waited / period);
     const followed = Math.min(settled + 1, settledAfter);

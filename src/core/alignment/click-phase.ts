@@ -5,7 +5,7 @@ import type { MainSlots } from './main-slots.ts';
 
 /** Clicks per beat that a metronome is set to. */
 const clicksPerBeat = [1, 2, 3, 4, 6, 0.5, 0.25, 1 / 3];
-/** How far the played tempo may lie from the click's. */
+/** How far the played tempo may lie from the click's. This and the next: half to twice aligns simulated takes alike. */
 const tempoTolerance = 0.04;
 /** Scatter of a first stroke round its place in the click's beat, and the share of starts that ignore it. */
 const phaseScatter = 0.07;

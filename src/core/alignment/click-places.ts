@@ -42,7 +42,9 @@ export const timeOfPlace = (click: HeardClick, place: number): number => {
   return times[low]! + (place - low) * (times[low + 1]! - times[low]!);
 };
 
-/** After its last click a beat stands for this many clicks more, before its first one for as many less. */
+/**
+ * After its last click a beat stands for this many clicks more, before its first one for as many less. Our judgement.
+ */
 const standsFor = 0.9;
 
 /**
@@ -54,7 +56,7 @@ export const soundsAt = ({ times, period, silent }: HeardClick, time: number): b
   !(silent?.before && time < times[0]! - standsFor * period) &&
   !(silent?.after && time > times.at(-1)! + standsFor * period);
 
-/** Intervals on either side of a time that tell a changing click's tempo there. */
+/** Intervals on either side of a time that tell a changing click's tempo there. Our judgement. */
 const reach = 3;
 
 /**

@@ -4,10 +4,13 @@ import type { StepKind } from './paths.ts';
 import { pauseSpread, prices } from './prices.ts';
 import type { Search } from './search.ts';
 
-/** Slots that may be missed in a row, and strokes that may lie in a pause. */
+/**
+ * Slots that may be missed in a row, and strokes that may lie in a pause. Measured on 120 simulated takes: 2 to 10
+ * of the first and 2 to 3 of the second align the same.
+ */
 const mostMissed = 5;
 const mostInPause = 3;
-/** Strokes that may be passed by to reach a later slot. */
+/** Strokes that may be passed by to reach a later slot. Measured: 1 to 4 align 120 simulated takes the same. */
 const mostPassedBy = 2;
 /** Slips, pauses and jumps are tried from paths within so many nats of the best. Measured: none lost. */
 const boldWithin = 7;

@@ -31,7 +31,7 @@ export interface HandContrasts {
 const mostError = 6;
 /** Fewest strokes of each hand among like ones (our judgement). */
 const fewestAlike = 3;
-/** Sounds are believed up to so many spreads from the middle. */
+/** Sounds are believed up to so many spreads from the middle. Our judgement. */
 const mostSpreads = 4;
 
 /**

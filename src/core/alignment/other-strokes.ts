@@ -11,7 +11,7 @@ export interface OtherStrokes {
   readonly outside: readonly number[];
 }
 
-/** Beats that may pass between two runs for the strokes between them to count as part of the playing. */
+/** Beats that may pass between two runs for the strokes between them to count as part of the playing. Our judgement. */
 const joined = 2.5;
 
 /**

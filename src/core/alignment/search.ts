@@ -26,12 +26,15 @@ export interface PathQuestion {
   readonly tell?: WorkTold | undefined;
 }
 
-/** The most that the phase of a click can add to a path's score, nats: a beginning right on it. */
+/**
+ * The most that the phase of a click can add to a path's score, nats: a beginning right on it. Half to twice aligns
+ * alike.
+ */
 const mostPhase = 2;
 
-/** Paths this far below the best one (nats) are given up. */
+/** Paths this far below the best one (nats) are given up. Measured: 10 to 40 align 120 simulated takes the same. */
 export const beam = 20;
-/** Strokes that may lie between two matched ones. */
+/** Strokes that may lie between two matched ones. Measured: 12 to 48 align 120 simulated takes the same. */
 export const reach = 24;
 
 /** A search under way: its question, its paths, and what all of its steps ask again and again. */

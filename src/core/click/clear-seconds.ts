@@ -1,8 +1,14 @@
 import type { Attack } from './click-seed.ts';
 
-/** Room for the player's device and the recorder to run apart from one click to the next, s. */
+/**
+ * Room for the player's device and the recorder to run apart from one click to the next, s. Measured on 12 takes with
+ * clicks: half finds the same, twice loses a click in seven.
+ */
 export const wobble = 0.0005;
-/** What else may sound where a click is learned: before it and with it nothing (s), after it nothing but its room (dB). */
+/**
+ * What else may sound where a click is learned: before it and with it nothing (s), after it nothing but its room (dB).
+ * Measured: half to twice of each finds alike.
+ */
 const clearance = { before: 0.1, together: 0.012, ahead: 0.0015, underDb: 20 };
 
 /**

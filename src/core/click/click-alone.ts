@@ -1,4 +1,7 @@
-/** Window in which a sound is told from chance, s, and how far chance must lie under it. */
+/**
+ * Window in which a sound is told from chance, s, and how far chance must lie under it. Measured on 12 takes with
+ * clicks, as the two below: half to twice finds the same but for one in 669 strokes and one in 3 that aren't.
+ */
 const windowSeconds = 0.002;
 const chanceTimes = 2;
 /** A sound has ended where so many windows in a row have less than this share of it. */

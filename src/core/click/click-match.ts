@@ -12,14 +12,20 @@ export interface ClickMatch {
   readonly gain: number;
 }
 
-/** How well a click must lie to count as surely heard, and the gain it may have. */
+/**
+ * How well a click must lie to count as surely heard, and the gain it may have. Measured on 12 takes with clicks: gains
+ * twice as far apart find the same; half the correlation takes one more sound for a stroke.
+ */
 const strict = { correlation: 0.93, gain: { least: 0.8, most: 1.25 } };
 
 /** Whether a click is surely heard. */
 export const isSure = ({ correlation, gain }: ClickMatch): boolean =>
   correlation > strict.correlation && gain > strict.gain.least && gain < strict.gain.most;
 
-/** Only this much of a click is held against the recording, s: the stroke it goes with often follows at once. */
+/**
+ * Only this much of a click is held against the recording, s: the stroke it goes with often follows at once.
+ * Measured on 12 takes with clicks: half finds one more sound that is no stroke, twice loses 17 of 155 clicks.
+ */
 export const matchSeconds = 0.0075;
 
 /**

@@ -3,7 +3,10 @@ import type { Source } from '../signal/source.ts';
 import { matchClick, matchSeconds } from './click-match.ts';
 import { type Attack, soundLead } from './click-seed.ts';
 
-/** A click's own second attack follows every click by the same time within this, s; strokes scatter by milliseconds. */
+/**
+ * A click's own second attack follows every click by the same time within this, s; strokes scatter by milliseconds.
+ * Measured, as what follows: half to twice finds the same clicks and strokes in 12 takes with clicks.
+ */
 const evenness = 0.0002;
 /** How soon and how late after the onset there may be one, s: a tone that breaks off, a first echo. */
 const reach = { from: 0.008, to: 0.2 };

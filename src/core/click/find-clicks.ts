@@ -32,10 +32,13 @@ export interface FoundClicks {
 
 /** Surely heard clicks that make a metronome, or do with a bell, and the share of the places between the first and the last. */
 const enough = { clicks: 4, withBell: 3, share: 0.12 };
-/** Longest sound learned, s, and as a share of what lies between clicks. */
+/**
+ * Longest sound learned, s, and as a share of what lies between clicks. Measured: half gives alike, more than all is
+ * worse.
+ */
 export const longestSound = { seconds: 0.6, share: 0.92 };
 const mostSeeds = 40;
-/** Strokes may cover this many clicks in a row at either end. */
+/** Strokes may cover this many clicks in a row at either end. Measured: 8 to 32 find the same, and 20 to 80 seeds. */
 const coveredReach = 16;
 
 /**

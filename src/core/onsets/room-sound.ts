@@ -26,6 +26,7 @@ const ringing = { from: 0.004, to: 0.05 };
 const direct = { to: 0.004, next: 0.012 };
 /** Sound read before the onset, s: the filters' start. */
 const beforeSeconds = 0.01;
+/** Order of the prediction. Measured: 16 to 64 give the same times and levels on 25 rendered takes. */
 const order = 32;
 
 /** Medians over the loudest strokes that stand alone (`sounds` in order of time); null if none does. */

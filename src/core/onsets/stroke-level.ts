@@ -26,6 +26,7 @@ export const levelPastSeconds = 0.08;
 const guardSeconds = 0.0006;
 /** Over so much of the stroke's end its power is taken there, s. */
 const endSeconds = 0.001;
+/** Order of the prediction. Measured on 25 rendered takes: 24 to 96 give median errors of 0.026 to 0.023 dB. */
 const order = 48;
 /** A tail with less than this share of the stroke's power moves its level by under a twentieth of a decibel. */
 const tailShare = 3e-5;
