@@ -1,3 +1,4 @@
+import { otherTempoWords } from '../core/progress/other-tempo-words.ts';
 import { takeTime } from '../core/result/figures.ts';
 import { scoreWords } from '../core/result/names.ts';
 import { sentence } from '../core/result/sentences.ts';
@@ -35,13 +36,14 @@ export function sessionSummary(session: SessionResult, { color, width }: Screen)
   const label = (line: number) => printable(lineName(sheet.lines, line));
   const takeRows = takes.map(({ line, repeats, from, to, result }) => {
     const score = result.scores?.overall.score;
+    const tempo = otherTempoWords(result);
     const worth =
       score !== undefined
         ? `score ${shown(score)}`
         : result.grading.state === 'not-gradable'
           ? sentence(result.grading.reason)
           : 'too few strokes for a score';
-    return `${takeTime(from)} to ${takeTime(to)}: ${label(line)}, ${times(repeats)}, ${worth}`;
+    return `${takeTime(from)} to ${takeTime(to)}: ${[label(line), times(repeats), tempo, worth].filter(Boolean).join(', ')}`;
   });
   const weakest =
     summary.weakest === null ? [] : ['', ...wrapped(`Weakest line: ${label(summary.weakest)}.`, width)];

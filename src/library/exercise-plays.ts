@@ -1,5 +1,6 @@
 import { comparedFigures, followed, type TakeFigure } from '../core/progress/compared-figures.ts';
 import type { ExercisePlay } from '../core/progress/exercise-progress.ts';
+import { tempoTold } from '../core/progress/tempo-told.ts';
 import type { LibraryDb } from './library.ts';
 import { type LinePlay, listLinePlays } from './line-plays.ts';
 import { keptResult } from './stored-result.ts';
@@ -46,7 +47,7 @@ export async function comparedPlays(
     (last.endGaveWay === null ? await readEndGaveWay(db, last.takeId) : last.endGaveWay === 1);
   return plays.map((play) => {
     const { takeId, day, score, dimensions } = play;
-    const bpm = play.bpm ?? play.bpmPlayed;
+    const bpm = tempoTold(play.bpm, play.bpmPlayed);
     return {
       takeId,
       day,

@@ -4,6 +4,7 @@ import type { Lesson } from '../core/progress/lesson.ts';
 import { weighedFigures } from '../core/progress/line-mark.ts';
 import { freshDays } from '../core/progress/next-tempo.ts';
 import { exercisesCompared } from '../core/progress/periods-compared.ts';
+import { tempoTold } from '../core/progress/tempo-told.ts';
 import { type PlayedLine, weakestLines } from '../core/progress/weakest-lines.ts';
 import type { Reason } from '../core/result/take-result.ts';
 import { assignmentPlays } from './assignment-plays.ts';
@@ -123,7 +124,7 @@ function newestLine(
   if (newest === undefined) return [];
   const { takeId, place, day, bpm, bpmPlayed, pad, sticks, device, figures } = newest;
   const setUp = JSON.stringify([pad, sticks, device]);
-  return [{ exerciseId, label, takeId, place, day, bpm: bpm ?? bpmPlayed, setUp, figures }];
+  return [{ exerciseId, label, takeId, place, day, bpm: tempoTold(bpm, bpmPlayed), setUp, figures }];
 }
 
 function weighed({ figures }: LinePlay): PlayedLine['figures'] {

@@ -17,6 +17,8 @@ export interface ListedTake extends Omit<TakeTable, 'dimensions' | 'graded' | 'e
   readonly title: string;
   /** Names of its lines in order; a name may be empty. */
   readonly lines: readonly string[];
+  /** The tempo of each line in order, BPM: asked for and played; null where it was left open, or wasn't played. */
+  readonly tempos: readonly { readonly asked: number | null; readonly played: number | null }[];
   readonly personName: string | null;
   readonly tags: readonly string[];
   readonly remarks: number;
@@ -41,10 +43,10 @@ export async function listedTakes(db: LibraryDb, ids: readonly string[]): Promis
     )
     .where('take.id', 'in', ids)
     .execute();
-  const labels = await db
+  const sheetLines = await db
     .selectFrom('takeLine')
     .innerJoin('exercise', 'exercise.id', 'takeLine.exerciseId')
-    .select(['takeLine.takeId', 'exercise.label'])
+    .select(['takeLine.takeId', 'exercise.label', 'takeLine.bpm as asked', 'takeLine.bpmPlayed as played'])
     .where('takeLine.takeId', 'in', ids)
     .orderBy('takeLine.takeId')
     .orderBy('takeLine.place')
@@ -60,12 +62,14 @@ export async function listedTakes(db: LibraryDb, ids: readonly string[]): Promis
     const row = byId.get(id);
     if (row === undefined) return [];
     const { endGaveWay: _, ...shown } = row;
+    const own = sheetLines.filter(({ takeId }) => takeId === id);
     return {
       ...shown,
       graded: row.graded === 1,
       remarks: row.remarks ?? 0,
       dimensions: keptJson<DimensionScore[]>(row.dimensions),
-      lines: labels.filter(({ takeId }) => takeId === id).map(({ label }) => label),
+      lines: own.map(({ label }) => label),
+      tempos: own.map(({ asked, played }) => ({ asked, played })),
       tags: tags.filter(({ takeId }) => takeId === id).map(({ tag }) => tag),
     };
   });

@@ -1,4 +1,5 @@
 import type { Conditions } from '../core/progress/conditions.ts';
+import { tempoTold } from '../core/progress/tempo-told.ts';
 import type { TakeDetails } from './new-take.ts';
 import type { OpenedTake } from './read-take.ts';
 
@@ -7,12 +8,12 @@ export function takeConditions({ take, result }: Pick<OpenedTake, 'take' | 'resu
   readonly result: OpenedTake['result'];
   readonly conditions: Conditions;
 } {
-  const bpm = take.bpmLow !== null && take.bpmLow === take.bpmHigh ? take.bpmLow : take.bpmPlayed;
+  const asked = take.bpmLow === take.bpmHigh ? take.bpmLow : null;
   return {
     result,
     conditions: {
       exercise: result.sheet.lines.map(({ id }) => id).join(' '),
-      bpm,
+      bpm: tempoTold(asked, take.bpmPlayed),
       ...notedOf(take),
     },
   };

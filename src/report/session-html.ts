@@ -1,4 +1,5 @@
 import { clockTime } from '../charts/clock-time.ts';
+import { otherTempoWords } from '../core/progress/other-tempo-words.ts';
 import { sentence } from '../core/result/sentences.ts';
 import { isTempoAdvice } from '../core/scoring/tempo-advice.ts';
 import { lineCourses } from '../core/session/line-course.ts';
@@ -88,12 +89,13 @@ function takeTable({ takes, sheet }: SessionResult, reports: readonly string[]):
   const rows = takes.map((take, i) => {
     const label = outsideText(lineName(sheet.lines, take.line), 60);
     const overall = take.result.scores?.overall;
+    const tempo = otherTempoWords(take.result);
     const score =
       overall === undefined
         ? `<span class="reason">${take.result.grading.state === 'not-gradable' ? escapeHtml(sentence(take.result.grading.reason)) : 'too few strokes for a score'}</span>`
         : likelyScore(overall);
     return `<tr><td data-name="at">${clockTime(take.from)}–${clockTime(take.to)}</td>
-<th scope="row">${label}, ${times(take.repeats)}</th><td data-name="score">${score}</td>
+<th scope="row">${label}, ${times(take.repeats)}${tempo === '' ? '' : `, ${tempo}`}</th><td data-name="score">${score}</td>
 <td data-name="how">${howItWent(take)}</td>
 <td data-name="report"><a href="${escapeHtml(reports[i]!)}">Open the report<span class="sr"> on take ${i + 1}</span></a></td></tr>`;
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sessionSummary } from '../../src/cli/session-summary.ts';
 import type { SessionResult } from '../../src/core/session/session-result.ts';
+import { median } from '../../src/core/stats/median.ts';
 import { exampleResult } from '../support/example-result.ts';
 
 const take = exampleResult();
@@ -40,6 +41,17 @@ describe('sessionSummary', () => {
     expect(flat).toContain('It broke from time 2 on, in the take at 1:05.0.');
     expect(flat).toContain('Second: not played.');
     expect(flat).toContain('Playing that fits no line of the sheet 1:30.0 to 1:35.0.');
+  });
+  it('says at which tempo a take was played where another was asked for', () => {
+    const [asked] = take.sheet.lines;
+    const of = (bpm: number) => {
+      const slower = { ...take, sheet: { ...take.sheet, lines: [{ ...asked!, bpm }] } };
+      const takes = [{ ...session.takes[0]!, result: slower }];
+      return sessionSummary({ ...session, takes }, { color: false, width: 200 });
+    };
+    const played = Math.round(median(take.tempo.bpm));
+    expect(of(80)).toContain(`First, twice, at ${played} BPM (asked: 80 BPM), score`);
+    expect(of(played)).toContain('First, twice, score');
   });
   it('keeps within its width and strips control characters', () => {
     for (const row of text.split('\n')) expect(row.length).toBeLessThanOrEqual(60);

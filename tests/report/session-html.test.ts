@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { parseSheet } from '../../src/core/exercise/parse-sheet.ts';
 import { gradeSession } from '../../src/core/session/grade-session.ts';
 import type { SessionResult } from '../../src/core/session/session-result.ts';
+import { median } from '../../src/core/stats/median.ts';
 import { openRecording } from '../../src/formats/open-recording.ts';
 import { sessionHtml } from '../../src/report/session-html.ts';
 import { sampleSheetPath, sampleTakePath } from '../cli/built-program.ts';
@@ -28,6 +29,16 @@ describe("the page before a session's reports", () => {
     expect(html).toContain('3 of 3 were played');
     expect(html).toContain('default-src &#39;none&#39;');
     expect(html).toContain('script-src &#39;none&#39;');
+  });
+
+  it('says at which tempo a take was played where another was asked for', () => {
+    const [first, ...others] = session.takes;
+    const { sheet, tempo } = first!.result;
+    const lines = sheet.lines.map((line) => ({ ...line, bpm: median(tempo.bpm) * 0.8 }));
+    const slower = { ...first!, result: { ...first!.result, sheet: { ...sheet, lines } } };
+    expect(page()).not.toContain('(asked:');
+    const html = page({ ...session, takes: [slower, ...others] });
+    expect(html.match(/, at \d+ BPM \(asked: \d+ BPM\)<\/th>/g)).toHaveLength(1);
   });
 
   it("says what wasn't played, and what fits no line", () => {

@@ -1,6 +1,7 @@
 import { scoreWords } from '../../core/result/names.ts';
 import { shownScore } from '../../core/scoring/score-curve.ts';
 import type { ListedTake } from '../../library/listed-takes.ts';
+import { listedTempo } from '../../library/listed-tempo.ts';
 import { padded, printable } from '../text-layout.ts';
 import { localTime } from './local-day.ts';
 import { shortId } from './short-id.ts';
@@ -14,28 +15,29 @@ export function takeTitle({ title, lines }: Pick<ListedTake, 'title' | 'lines'>)
   return named === '' ? 'without a title' : named;
 }
 
-const tempo = ({ bpmLow, bpmHigh, bpmPlayed }: ListedTake): string =>
-  bpmLow === null || bpmHigh === null
-    ? bpmPlayed === null
-      ? ''
-      : `~${Math.round(bpmPlayed)}`
-    : bpmLow === bpmHigh
-      ? `${bpmLow}`
-      : `${bpmLow}–${bpmHigh}`;
+function tempoText(take: ListedTake): string {
+  const tempo = listedTempo(take);
+  if (tempo === null) return '';
+  const words = ([low, high]: readonly [number, number]) => (low === high ? `${low}` : `${low}–${high}`);
+  const asked = tempo.asked === null ? '' : `, asked ${words(tempo.asked)}`;
+  return `${tempo.isOpen ? '~' : ''}${words(tempo.bpm)}${asked}`;
+}
 
 /** Takes as lines of text, one a take, with a head. */
 export function takeList(takes: readonly ListedTake[]): string[] {
-  const head = `${'take'.padEnd(8)}  ${'played'.padEnd(16)}  ${'player'.padEnd(14)}  ${'BPM'.padEnd(7)}  score`;
+  const tempos = takes.map(tempoText);
+  const tempoWidth = Math.max(7, ...tempos.map(({ length }) => length));
+  const head = `${'take'.padEnd(8)}  ${'played'.padEnd(16)}  ${'player'.padEnd(14)}  ${'BPM'.padEnd(tempoWidth)}  score`;
   return [
     `${head}            exercise`,
-    ...takes.map((take) => {
+    ...takes.map((take, i) => {
       const word = take.scoreWord === null ? 'no score' : scoreWords[take.scoreWord];
       const score = take.score === null ? '  –' : String(shownScore(take.score)).padStart(3);
       return [
         shortId(take.id),
         localTime(take.recordedAt),
         padded(cut(printable(take.personName ?? '–'), 14), 14),
-        padded(tempo(take), 7),
+        padded(tempos[i]!, tempoWidth),
         `${score} ${padded(word, 12)}`,
         cut(takeTitle(take), 40),
       ].join('  ');

@@ -2,6 +2,7 @@ import { rounded } from '../../core/result/figures.ts';
 import { dimensionName, scoreWords } from '../../core/result/names.ts';
 import { shownScore } from '../../core/scoring/score-curve.ts';
 import type { ListedTake } from '../../library/listed-takes.ts';
+import { listedTempo } from '../../library/listed-tempo.ts';
 
 const dayFormat = new Intl.DateTimeFormat('en-GB', {
   weekday: 'short',
@@ -26,16 +27,14 @@ export function playedInWords({ title, lines }: Pick<ListedTake, 'title' | 'line
   return names.length > 2 ? `${names[0]} and ${names.length - 1} more lines` : names.join(', ');
 }
 
-/** The tempo asked for, or the one played where it was left open. */
-export function tempoInWords({
-  bpmLow,
-  bpmHigh,
-  bpmPlayed,
-}: Pick<ListedTake, 'bpmLow' | 'bpmHigh' | 'bpmPlayed'>): string {
-  const whole = (bpm: number) => rounded(bpm, 0);
-  if (bpmLow !== null && bpmHigh !== null)
-    return bpmLow === bpmHigh ? `${whole(bpmLow)} BPM` : `${whole(bpmLow)} to ${whole(bpmHigh)} BPM`;
-  return bpmPlayed === null ? 'tempo not known' : `about ${whole(bpmPlayed)} BPM`;
+/** The tempo of a take: `92 BPM`, or `92 BPM (asked: 80 BPM)` where another was played than asked for. */
+export function tempoInWords(take: Parameters<typeof listedTempo>[0]): string {
+  const tempo = listedTempo(take);
+  if (tempo === null) return 'tempo not known';
+  const words = ([low, high]: readonly [number, number]) =>
+    low === high ? `${low} BPM` : `${low} to ${high} BPM`;
+  const asked = tempo.asked === null ? '' : ` (asked: ${words(tempo.asked)})`;
+  return `${tempo.isOpen ? 'about ' : ''}${words(tempo.bpm)}${asked}`;
 }
 
 /** A score and its word: `84, nearly there`. */

@@ -12,10 +12,26 @@ import {
 
 it('days, tempos, room and counts as people say them', () => {
   expect(dayInWords('2026-03-09')).toBe('Mon, 9 Mar 2026');
-  expect(tempoInWords({ bpmLow: 96, bpmHigh: 96, bpmPlayed: 97.2 })).toBe('96 BPM');
-  expect(tempoInWords({ bpmLow: 80, bpmHigh: 120, bpmPlayed: null })).toBe('80 to 120 BPM');
-  expect(tempoInWords({ bpmLow: null, bpmHigh: null, bpmPlayed: 97.2 })).toBe('about 97 BPM');
-  expect(tempoInWords({ bpmLow: null, bpmHigh: null, bpmPlayed: null })).toBe('tempo not known');
+  const tempo = (bpmPlayed: number | null, ...lines: [number | null, number | null][]) => {
+    const asked = lines.flatMap(([bpm]) => bpm ?? []);
+    return tempoInWords({
+      bpmLow: asked.length === 0 ? null : Math.min(...asked),
+      bpmHigh: asked.length === 0 ? null : Math.max(...asked),
+      bpmPlayed,
+      tempos: lines.map(([bpm, played]) => ({ asked: bpm, played })),
+    });
+  };
+  expect(tempo(97.2, [96, 97.2])).toBe('96 BPM');
+  expect(tempo(98.8, [96, 98.8])).toBe('96 BPM');
+  expect(tempo(92.3, [80, 92.3])).toBe('92 BPM (asked: 80 BPM)');
+  expect(tempo(98.9, [96, 98.9])).toBe('99 BPM (asked: 96 BPM)');
+  expect(tempo(null, [80, null], [120, null])).toBe('80 to 120 BPM');
+  // What a rising take didn't reach isn't played at another tempo.
+  expect(tempo(90, [80, 80.4], [100, 99.7], [120, null])).toBe('80 to 120 BPM');
+  // In the middle of what was asked, and yet neither line at its own tempo.
+  expect(tempo(90, [80, 90.2], [100, 90.3])).toBe('90 BPM (asked: 80 to 100 BPM)');
+  expect(tempo(97.2, [null, 97.2])).toBe('about 97 BPM');
+  expect(tempo(null, [null, null])).toBe('tempo not known');
   expect([0, 386_100, 2_360_684, 213_400_000, 4_960_000_000].map(roomInWords)).toEqual([
     '0 kB',
     '387 kB',
