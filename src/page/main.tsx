@@ -9,5 +9,7 @@ import './styles/result.css';
 import './styles/help.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
+import { keepFiguresWhole } from './shell/whole-figures.ts';
 
+keepFiguresWhole();
 render(<App />, document.getElementById('page')!);

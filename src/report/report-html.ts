@@ -25,6 +25,7 @@ import { reportStyleText } from './report-style-text.ts';
 import { safeScript } from './safe-script.ts';
 import { type Sha256, securityPolicy } from './security-policy.ts';
 import { takeFiles } from './take-files.ts';
+import { wholeFiguresHtml } from './whole-figures-html.ts';
 
 /** Strokes up to which the script has the take's columns as they are … */
 export const strokesEmbedded = 2000;
@@ -74,7 +75,7 @@ export function reportHtml(result: TakeResult, parts: ReportParts): string {
     graded && parts.files !== undefined
       ? downloads(takeFiles(result), parts.files.pack, reportLimit - held)
       : '';
-  return `${pageHead({ title: result.sheet.title || 'Practice take', kind: 'report', style, policy: securityPolicy(style, scripts, parts.sha256, sound?.place === 'beside') })}
+  return wholeFiguresHtml(`${pageHead({ title: result.sheet.title || 'Practice take', kind: 'report', style, policy: securityPolicy(style, scripts, parts.sha256, sound?.place === 'beside') })}
 <body>
 <main>
 ${header(result, parts.caption ?? {})}
@@ -84,7 +85,7 @@ ${files}
 </main>
 ${drawn}${heard}${scripts.map((script) => `<script>${script}</script>\n`).join('')}</body>
 </html>
-`;
+`);
 }
 
 /** What the script draws from; empty for a take too long for it. */

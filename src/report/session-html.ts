@@ -13,6 +13,7 @@ import { reportStyleText } from './report-style-text.ts';
 import { likelyScore, scoreMark } from './score-mark.ts';
 import { type Sha256, securityPolicy } from './security-policy.ts';
 import { sessionStyle } from './session-style.ts';
+import { wholeFiguresHtml } from './whole-figures-html.ts';
 
 interface SessionPageParts {
   /** File of each take's report, beside this page, in the order of the takes. */
@@ -46,7 +47,7 @@ export function sessionHtml(
       : [['Weakest line', outsideText(lineName(sheet.lines, summary.weakest))] as [string, string]]),
   ];
   const foreign = unrecognised.map(({ from, to }) => `${clockTime(from)} to ${clockTime(to)}`);
-  return `${pageHead({ title, kind: 'session', style, policy: securityPolicy(style, [], sha256) })}
+  return wholeFiguresHtml(`${pageHead({ title, kind: 'session', style, policy: securityPolicy(style, [], sha256) })}
 <body>
 <main>
 <header><p class="kind">A practice session, line by line</p>
@@ -62,7 +63,7 @@ ${care()}
 </main>
 </body>
 </html>
-`;
+`);
 }
 
 function lineItem(

@@ -17,6 +17,7 @@ describe.skipIf(!browserThere("a folder's library in the page"))('a library in a
       await withServedLibrary(library, 'takes', async (page) => {
         await page.getByText(`in the folder ${library.folder}`).waitFor();
         expect(await page.locator('.take-row').count()).toBe(2);
+        expect(await page.locator('.take-row .tempo').first().textContent()).toMatch(/^\d+\u00a0BPM/);
         await page.evaluate(axe.source);
         const found = await page.evaluate(() =>
           (globalThis as unknown as { axe: typeof axe }).axe.run(document, { iframes: false }),

@@ -97,6 +97,24 @@ describe.skipIf(!browserThere("the page's views"))("the page's views", () => {
     });
   });
 
+  it('break no line between a figure and its unit', async () => {
+    await withPage({}, async ({ page, address }) => {
+      let whole = 0;
+      for (const view of views) {
+        await page.goto(address + view);
+        await page.locator('h1').first().waitFor({ state: 'attached' });
+        const text = await page.evaluate(() => {
+          const read = document.querySelector('main')!.cloneNode(true) as HTMLElement;
+          for (const typed of read.querySelectorAll('pre, code')) typed.remove();
+          return read.textContent.replaceAll('\n', '|');
+        });
+        whole += text.match(/\d\u00a0(%|ms|dB|BPM|minutes)/g)?.length ?? 0;
+        expect(text.match(/.{0,20}\d (%|ms|dB|BPM|minutes)/g) ?? [], view).toEqual([]);
+      }
+      expect(whole).toBeGreaterThan(10);
+    });
+  });
+
   it('work without a net after the first visit, from a server that is gone', async () => {
     await withPage({}, async ({ page, context, address, faults, stopServing }) => {
       await page.evaluate(async () => {

@@ -8,6 +8,7 @@ import { median } from '../../src/core/stats/median.ts';
 import { openRecording } from '../../src/formats/open-recording.ts';
 import { sessionHtml } from '../../src/report/session-html.ts';
 import { sampleSheetPath, sampleTakePath } from '../cli/built-program.ts';
+import { plainSpaces } from '../support/plain-spaces.ts';
 
 const parsed = parseSheet(readFileSync(sampleSheetPath('demo'), 'utf8'));
 const recording = await openRecording(sampleTakePath('demo'));
@@ -15,7 +16,8 @@ if (!parsed.ok || !recording.ok) throw new Error("the demo can't be read");
 const session = gradeSession(recording.source, parsed.sheet, { name: 'demo.wav' });
 const reports = session.takes.map((_, i) => `take-0${i + 1}.html`);
 const sha256 = (text: string) => createHash('sha256').update(text, 'utf8').digest('base64');
-const page = (of: SessionResult = session) => sessionHtml(of, { reports, fontFaces: '', sha256 });
+const page = (of: SessionResult = session) =>
+  plainSpaces(sessionHtml(of, { reports, fontFaces: '', sha256 }));
 
 describe("the page before a session's reports", () => {
   it('leads to every report, and tells each line and take', () => {

@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { Marked } from 'marked';
 import type { Plugin } from 'vite';
+import { wholeFiguresHtml } from '../../report/whole-figures-html.ts';
 import { helpAddress } from '../help/help-address.ts';
 
 /** A heading's anchor, as readers of the repository have it. */
@@ -31,7 +32,7 @@ export function helpPage(file: string, text: string): string {
       },
     },
   });
-  return (marked.parse(text, { async: false }) as string)
+  return wholeFiguresHtml(marked.parse(text, { async: false }) as string)
     .replaceAll('<pre>', '<pre tabindex="0">')
     .replaceAll('<table>', '<div class="wide" tabindex="0"><table>')
     .replaceAll('</table>', '</table></div>');

@@ -4,6 +4,7 @@ import './practice-time.css';
 import { useState } from 'preact/hooks';
 import { dayNumber, dayOf } from '../../core/progress/day-number.ts';
 import { care } from '../../report/parts/care.ts';
+import { wholeFiguresHtml } from '../../report/whole-figures-html.ts';
 import { currentPlayer } from '../library/current-player.ts';
 import { localDay } from '../library/local-day.ts';
 import { LibraryWays } from '../library/views/library-ways.tsx';
@@ -67,7 +68,7 @@ export function PracticeTimeView({ route: { parts } }: { readonly route: Route }
         </>
       )}
       {/* The report's own words on strain and hearing. */}
-      <div dangerouslySetInnerHTML={{ __html: care() }} />
+      <div dangerouslySetInnerHTML={{ __html: wholeFiguresHtml(care()) }} />
     </>
   );
 }

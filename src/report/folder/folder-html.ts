@@ -8,6 +8,7 @@ import { reportStyleText } from '../report-style-text.ts';
 import { likelyScore } from '../score-mark.ts';
 import { type Sha256, securityPolicy } from '../security-policy.ts';
 import { sessionStyle } from '../session-style.ts';
+import { wholeFiguresHtml } from '../whole-figures-html.ts';
 import { countsInWords } from './counts-in-words.ts';
 import type { FolderResult, FolderTake, TakeFigures } from './folder-result.ts';
 
@@ -33,7 +34,7 @@ export function folderHtml(result: FolderResult, { title, fontFaces, sha256 }: F
   const style = reportStyleText(fontFaces, false) + sessionStyle + folderStyle;
   const shown = result.takes.filter(({ figures }) => figures !== null);
   const unread = result.takes.filter(({ figures }) => figures === null);
-  return `${pageHead({ title, kind: 'takes', style, policy: securityPolicy(style, [], sha256) })}
+  return wholeFiguresHtml(`${pageHead({ title, kind: 'takes', style, policy: securityPolicy(style, [], sha256) })}
 <body>
 <main>
 <header><p class="kind">Takes of a folder, one by one</p>
@@ -47,7 +48,7 @@ ${care()}
 </main>
 </body>
 </html>
-`;
+`);
 }
 
 function takeTable(takes: readonly FolderTake[]): string {

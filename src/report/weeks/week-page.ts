@@ -2,6 +2,7 @@ import { escapeHtml, outsideText } from '../escape-html.ts';
 import { pageHead } from '../page-head.ts';
 import { safeScript } from '../safe-script.ts';
 import { type Sha256, securityPolicy } from '../security-policy.ts';
+import { wholeFiguresHtml } from '../whole-figures-html.ts';
 import { weekStyleText } from './week-style.ts';
 
 /** What every page on several takes needs besides its contents. */
@@ -32,7 +33,7 @@ export function weekPage(
 ): string {
   const style = weekStyleText(fontFaces);
   const scripts = script === null ? [] : [safeScript(script)];
-  return `${pageHead({ title, kind: kind.toLowerCase(), style, policy: securityPolicy(style, scripts, sha256) })}
+  return wholeFiguresHtml(`${pageHead({ title, kind: kind.toLowerCase(), style, policy: securityPolicy(style, scripts, sha256) })}
 <body>
 <main class="weeks">
 <header><p class="kind">${escapeHtml(kind)}</p>
@@ -43,5 +44,5 @@ ${body}
 </main>
 ${data}${scripts.map((text) => `<script>${text}</script>\n`).join('')}</body>
 </html>
-`;
+`);
 }

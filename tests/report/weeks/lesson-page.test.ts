@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Lesson } from '../../../src/core/progress/lesson.ts';
 import { lessonPage } from '../../../src/report/weeks/lesson-page.ts';
 import { lessonsPage } from '../../../src/report/weeks/lessons-page.ts';
+import { plainSpaces } from '../../support/plain-spaces.ts';
 
 const sha256 = (text: string) => createHash('sha256').update(text, 'utf8').digest('base64');
 const parts = { fontFaces: '', sha256, script: null, images: {} };
@@ -56,10 +57,9 @@ const lesson: Lesson = {
   discomfortDays: [],
 };
 const page = (changes: Partial<Lesson> = {}, sound: string | null = 'data:audio/mpeg;base64,AAAA') =>
-  lessonPage({ player: 'Mirelle', lesson: { ...lesson, ...changes }, sounds: [sound] }, parts).replaceAll(
-    /<\/?bdi>/g,
-    '',
-  );
+  plainSpaces(
+    lessonPage({ player: 'Mirelle', lesson: { ...lesson, ...changes }, sounds: [sound] }, parts),
+  ).replaceAll(/<\/?bdi>/g, '');
 
 describe('the page for a lesson', () => {
   it('says what was asked, until when and what was played to it', () => {
@@ -97,7 +97,7 @@ describe('the page for a lesson', () => {
 
 it('has a row for every player on the page of all', () => {
   const lessons = ['Mirelle', nasty].map((player) => ({ player, lesson }));
-  const html = lessonsPage({ since: '2026-03-09', today: '2026-03-16', lessons }, parts);
+  const html = plainSpaces(lessonsPage({ since: '2026-03-09', today: '2026-03-16', lessons }, parts));
   expect(html.match(/<tr><th scope="row">/g)).toHaveLength(2);
   expect(html).not.toContain(nasty);
   expect(html).toContain('2 takes on 1 day, 23 minutes');
@@ -111,13 +111,15 @@ it("names each player's next tempos on the page of all, and none where discomfor
     compared: { changes: [], like, leftOut: 0 },
   }));
   const html = (changes: Partial<Lesson>) =>
-    lessonsPage(
-      {
-        since: '2026-03-09',
-        today: '2026-03-16',
-        lessons: [{ player: 'Mirelle', lesson: { ...lesson, ...changes } }],
-      },
-      parts,
+    plainSpaces(
+      lessonsPage(
+        {
+          since: '2026-03-09',
+          today: '2026-03-16',
+          lessons: [{ player: 'Mirelle', lesson: { ...lesson, ...changes } }],
+        },
+        parts,
+      ),
     ).replaceAll(/<\/?bdi>/g, '');
   expect(html({ exercises })).toContain('<p>Four: up to 104–106 BPM</p><p>and 2 more on the player');
   expect(html({ exercises })).not.toContain('Six');

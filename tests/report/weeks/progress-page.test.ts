@@ -7,6 +7,7 @@ import { practiceLoad } from '../../../src/core/progress/practice-load.ts';
 import { dayCourses } from '../../../src/report/weeks/day-courses.ts';
 import { periodsPage } from '../../../src/report/weeks/periods-page.ts';
 import { progressPage } from '../../../src/report/weeks/progress-page.ts';
+import { plainSpaces } from '../../support/plain-spaces.ts';
 
 const sha256 = (text: string) => createHash('sha256').update(text, 'utf8').digest('base64');
 const parts = { fontFaces: '', sha256, script: null, images: {} };
@@ -45,9 +46,11 @@ const load = practiceLoad([
 ]);
 const page = (player = 'Mirelle', discomfort = false) => {
   const progress = exerciseProgress(plays, { discomfort, daysAgo: () => 3 });
-  return progressPage(
-    { player, today, discomfort, guesses: [], load, exercises: [{ label: '>RLR', plays, progress }] },
-    parts,
+  return plainSpaces(
+    progressPage(
+      { player, today, discomfort, guesses: [], load, exercises: [{ label: '>RLR', plays, progress }] },
+      parts,
+    ),
   );
 };
 
