@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, type Plugin } from 'esbuild';
 import { build as buildPage } from 'vite';
+import { gradingDigest } from './src/page/build/grading-digest.ts';
 import { noticesFile, noticesOf } from './src/page/build/notices.ts';
 
 const root = import.meta.dirname;
@@ -33,6 +34,7 @@ const ownCanvas: Plugin = {
 
 rmSync(join(root, 'dist'), { recursive: true, force: true });
 
+const define = { gradingDigest: JSON.stringify(await gradingDigest(root)) };
 const builds = [];
 
 builds.push(
@@ -71,7 +73,7 @@ builds.push(
       'codec-parser': join(root, 'src/formats/coded/unused-parser.ts'),
     },
     plugins: [ownCanvas],
-    define: { canvasInProgram: JSON.stringify(canvasName) },
+    define: { ...define, canvasInProgram: JSON.stringify(canvasName) },
     banner: {
       js: "import { createRequire as requireFrom } from 'node:module';const require = requireFrom(import.meta.url);",
     },
@@ -107,4 +109,4 @@ const madeOf = builds.flatMap(({ metafile }) => Object.keys(metafile.inputs));
 writeFileSync(join(root, 'dist', noticesFile), noticesOf(madeOf.map((path) => join(root, path))));
 
 // After the scripts of the report, which the page carries along.
-await buildPage({ configFile: join(root, 'vite.config.ts') });
+await buildPage({ configFile: join(root, 'vite.config.ts'), define });

@@ -5,6 +5,7 @@ import type { Sheet } from '../core/exercise/sheet.ts';
 import type { Rubric } from '../core/scoring/rubric.ts';
 import { rubrics } from '../core/scoring/rubrics/index.ts';
 import { signalsTold } from '../formats/whole-before-signal.ts';
+import { graderVersion } from '../library/grader-version.ts';
 import { programVersion } from '../library/program-version.ts';
 import { askedSheet } from './asked-sheet.ts';
 import { chosenRubric } from './chosen-rubric.ts';
@@ -150,7 +151,7 @@ function jobsOf(
     ...{ path, shown, sheet, rubric, sound },
     discomfort: discomfort === true,
     again: again === true,
-    program: programVersion,
+    program: graderVersion,
     outputs: reportFolder === undefined ? null : { folder: reportFolder, name: names[i]! },
   }));
 }

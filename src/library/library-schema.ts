@@ -99,7 +99,7 @@ export interface TakeTable {
   sticks: string;
   device: string;
   setUpId: string | null;
-  /** Version of the program that graded it. */
+  /** Version of the program that graded it, and the digest of what grades in it (`grader-version.ts`). */
   gradedWith: string;
   /** Whether its advice says that the end gave way; null where a program wrote it that didn't put it down here. */
   endGaveWay: 0 | 1 | null;

@@ -6,6 +6,8 @@ import { mp3Of } from '../../src/formats/write-mp3.ts';
 import { programVersion } from '../../src/library/program-version.ts';
 import { sha256Hex } from '../../src/library/sha256-hex.ts';
 import { readTakeFile } from '../../src/library/take-file/read-take-file.ts';
+import { gradingDigest } from '../../src/page/build/grading-digest.ts';
+import { repository } from '../cli/built-program.ts';
 import { browserThere } from './chromium.ts';
 import { libraryInBrowser, wav } from './library-in-browser.ts';
 import { scrolledTo } from './scrolled-to.ts';
@@ -23,7 +25,7 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
     await page.locator('.take-row').waitFor();
     expect(await page.locator('.take-row').count()).toBe(1);
     expect(await page.locator('.take-row').textContent()).toMatch(
-      /Mirelle, week 7: the accent walks.*100 BPM.*84, nearly there.*Evenness 94/,
+      /Mirelle, week 7: the accent walks.*100\sBPM.*84, nearly there.*Evenness 94/,
     );
 
     await page.locator('.take-row a').click();
@@ -62,7 +64,8 @@ describe.skipIf(!browserThere('the library in the browser'))('the library in the
     ]);
     expect(await sha256Hex(read.takes[0]!.audio!.bytes)).toBe(hash);
     expect(read.takes[0]!.result.grading).toEqual({ state: 'graded' });
-    expect(read.takes[0]!.gradedWith).toBe(programVersion);
+    // The same grader as the program's that is built along with the page.
+    expect(read.takes[0]!.gradedWith).toBe(`${programVersion}+${await gradingDigest(repository)}`);
 
     await page.getByRole('link', { name: 'All my takes' }).click();
     expect(await add(page, [file])).toEqual([expect.stringContaining('1 take there already.')]);

@@ -1,5 +1,7 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { openFolderLibrary } from '../../src/library/open-folder-library.ts';
+import { programVersion } from '../../src/library/program-version.ts';
 import { temporaryFolder } from '../formats/temporary-folder.ts';
 import { builtLibrary as library } from './built-library.ts';
 import { sampleTakePath } from './built-program.ts';
@@ -90,12 +92,20 @@ describe('takes in a library', () => {
     }
   });
 
-  it('are graded again from their recording, and not held against themselves', () => {
-    const { run, keep } = library();
+  it('are graded again from their recording, and not held against themselves', async () => {
+    const { run, keep, folder } = library();
     keep('accent-one', 'Mirelle');
     const before = run('takes', 'show', 'newest', '--json').stdout;
     expect(run('takes', 'regrade', 'newest').stdout).toContain('1 of 1');
     expect(JSON.parse(run('takes', 'show', 'newest', '--json').stdout)).toEqual(JSON.parse(before));
+    expect(run('takes', 'regrade', '--outdated').stdout).toContain('0 of 0');
+    // Another build of this version graded it, or an older program that didn't tell its builds apart.
+    for (const gradedWith of [`${programVersion}+000000000000`, programVersion]) {
+      const kept = await openFolderLibrary(folder);
+      await kept.db.updateTable('take').set({ gradedWith }).execute();
+      await kept.close();
+      expect(run('takes', 'regrade', '--outdated').stdout).toContain('1 of 1');
+    }
     expect(run('takes', 'regrade', '--outdated').stdout).toContain('0 of 0');
     const same = run('compare', 'newest', 'newest');
     expect([same.status, same.stderr]).toEqual([2, expect.stringContaining('Both names are the same take')]);

@@ -2,11 +2,11 @@ import { statSync } from 'node:fs';
 import type { Sheet } from '../../core/exercise/sheet.ts';
 import { writeSheet } from '../../core/exercise/write-sheet.ts';
 import type { TakeResult } from '../../core/result/take-result.ts';
+import { graderVersion } from '../../library/grader-version.ts';
 import { keepTake } from '../../library/keep-take.ts';
 import type { Library } from '../../library/library.ts';
 import { listedTakes } from '../../library/listed-takes.ts';
 import { addPerson } from '../../library/people.ts';
-import { programVersion } from '../../library/program-version.ts';
 import { playerNamed } from './find-player.ts';
 import type { KeepOptions } from './keep-options.ts';
 import { localDay } from './local-day.ts';
@@ -57,7 +57,7 @@ export async function keepGradedTake(
     personId: null,
     details: Object.fromEntries(Object.entries(details).filter(([, value]) => value !== undefined)),
     tags: tag,
-    gradedWith: programVersion,
+    gradedWith: graderVersion,
   };
   let newPlayer = false;
   const { id, outcome } = await keepTake(library, take, {

@@ -7,6 +7,7 @@ import { steady } from '../../core/scoring/rubrics/steady.ts';
 import { hashOfFile } from '../../library/backup/store-recording.ts';
 import { regradeTake } from '../../library/change-take.ts';
 import { audioFile } from '../../library/folder-audio-store.ts';
+import { graderVersion } from '../../library/grader-version.ts';
 import { LibraryFault } from '../../library/library-fault.ts';
 import { libraryFaultSentence } from '../../library/library-fault-sentence.ts';
 import type { FolderLibrary } from '../../library/open-folder-library.ts';
@@ -39,7 +40,7 @@ export function takesRegradeCommand(output: CommandOutput): Command {
   const command = new Command('regrade')
     .description('Grade kept takes again with this version.')
     .argument('[takes...]', 'their names on the list, or newest')
-    .option('--outdated', 'all that another version graded')
+    .option('--outdated', 'all that another version graded, or another build of this one')
     .addHelpText('after', help)
     .configureOutput({ writeOut: output.stdout, writeErr: output.stderr });
   return withLibraryOption(command).action((typed: string[], { outdated, ...option }: Options) =>
@@ -51,7 +52,7 @@ export function takesRegradeCommand(output: CommandOutput): Command {
             await library.db
               .selectFrom('take')
               .select('id')
-              .where('gradedWith', '!=', programVersion)
+              .where('gradedWith', '!=', graderVersion)
               .execute()
           ).map(({ id }) => id)
         : await Promise.all(typed.map((name) => findTake(library.db, name)));
@@ -99,7 +100,7 @@ async function regraded(library: FolderLibrary, id: string): Promise<Regraded> {
     try {
       const name = before?.recording.name ?? recordingName ?? take.audioHash;
       const anew = played.grade(parsed.sheet, { ...recordingFacts, name, sha256: hash, rubric });
-      await regradeTake(library.db, { id, result: anew, gradedWith: programVersion });
+      await regradeTake(library.db, { id, result: anew, gradedWith: graderVersion });
     } finally {
       played.close();
     }

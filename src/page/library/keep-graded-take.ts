@@ -1,9 +1,9 @@
 import type { TakeResult } from '../../core/result/take-result.ts';
+import { graderVersion } from '../../library/grader-version.ts';
 import type { KeptTake } from '../../library/keep-take.ts';
 import type { LibraryClient } from '../../library/library-calls.ts';
 import { LibraryFault } from '../../library/library-fault.ts';
 import type { NewTake } from '../../library/new-take.ts';
-import { programVersion } from '../../library/program-version.ts';
 import { currentPlayer, setCurrentPlayer } from './current-player.ts';
 import { localDay } from './local-day.ts';
 import { pageLibrary } from './page-library.ts';
@@ -34,7 +34,7 @@ export async function keepGradedTake(
       recordedAt,
       day: localDay(recordedAt),
       keptAt: Date.now(),
-      gradedWith: programVersion,
+      gradedWith: graderVersion,
       personId,
     });
   try {
