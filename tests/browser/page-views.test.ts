@@ -97,6 +97,29 @@ describe.skipIf(!browserThere("the page's views"))("the page's views", () => {
     });
   });
 
+  it('go on paper dark on white, without what is only pressed, whatever the colours of the screen', async () => {
+    await withPage({ colorScheme: 'dark' }, async ({ page, address }) => {
+      await page.emulateMedia({ media: 'print' });
+      for (const view of views) {
+        await page.goto(address + view);
+        await page.locator('h1').first().waitFor({ state: 'attached' });
+        const [paper, ink] = await page.evaluate(() => {
+          const { backgroundColor, color } = getComputedStyle(document.body);
+          return [backgroundColor, color];
+        });
+        expect([paper, ink], view).toEqual(['rgb(255, 255, 255)', 'rgb(34, 38, 43)']);
+        expect(await page.locator('.start-bar, .first-visit').filter({ visible: true }).count()).toBe(0);
+      }
+    });
+  });
+
+  it('keep the words of a button whole where there is room beside it for a line of text', async () => {
+    await withPage({ viewport: { width: 790, height: 740 } }, async ({ page }) => {
+      const height = (await page.getByRole('button', { name: 'Got it' }).boundingBox())!.height;
+      expect(height).toBeLessThan(60);
+    });
+  });
+
   it('break no line between a figure and its unit', async () => {
     await withPage({}, async ({ page, address }) => {
       let whole = 0;

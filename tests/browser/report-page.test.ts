@@ -106,6 +106,34 @@ describe.skipIf(!browserThere('the page of a report'))('the page of a report', (
     });
   });
 
+  it('draws its pictures for paper in light colours, and then for a dark screen again', async () => {
+    await opened('sample', { colorScheme: 'dark' }, async (page) => {
+      await page.locator('figure.drawn canvas').first().waitFor();
+      /** Points of a picture in the colour of its words. */
+      const inks = () =>
+        page.evaluate(() => {
+          const canvas = document.querySelector<HTMLCanvasElement>('figure.drawn canvas')!;
+          const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+          const count = (r: number, g: number, b: number) => {
+            let points = 0;
+            for (let i = 0; i < data.length; i += 4)
+              if (data[i] === r && data[i + 1] === g && data[i + 2] === b && data[i + 3] === 255) points++;
+            return points;
+          };
+          return { light: count(0xec, 0xe8, 0xdf), dark: count(0x22, 0x26, 0x2b) };
+        });
+      const onScreen = await inks();
+      expect(onScreen.light).toBeGreaterThan(100);
+      expect(onScreen.dark).toBe(0);
+      await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+      const onPaper = await inks();
+      expect(onPaper.dark).toBeGreaterThan(100);
+      expect(onPaper.light).toBe(0);
+      await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+      expect(await inks()).toEqual(onScreen);
+    });
+  });
+
   it.each(['sample', 'long'])('prints on two pages: %s', async (name) => {
     await opened(name, {}, async (page) => {
       const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');

@@ -32,11 +32,12 @@ export function registerCharts(): void {
 
 export const narrow = matchMedia('(max-width: 40rem)');
 const dark = matchMedia('(prefers-color-scheme: dark)');
+let onPaper = false;
 
-/** The screen's colours and size of letters, as they are now. */
+/** The screen's colours and size of letters, as they are now; paper is light, whatever the screen is. */
 export const screenLook = (): Look => ({
   ...plainLook,
-  palette: dark.matches ? darkPalette : lightPalette,
+  palette: dark.matches && !onPaper ? darkPalette : lightPalette,
   fontSize: narrow.matches ? 12 : 14,
 });
 
@@ -56,9 +57,17 @@ export const typeLoaded = (): Promise<unknown> =>
     ['400', '700'].map((weight) => document.fonts.load(`${weight} 14px "Atkinson Hyperlegible"`)),
   );
 
-/** Draws now, and whenever the screen's colours or its width change. */
+/** Draws now, and whenever the screen's colours or its width change, and for paper while the page is printed. */
 export function drawForScreen(draw: () => void): void {
   draw();
+  for (const [event, printed] of [
+    ['beforeprint', true],
+    ['afterprint', false],
+  ] as const)
+    addEventListener(event, () => {
+      onPaper = printed;
+      if (dark.matches) draw();
+    });
   dark.addEventListener('change', draw);
   narrow.addEventListener('change', draw);
 }
