@@ -38,7 +38,8 @@ export function trendOverDays(figure: ComparedFigure, values: readonly DatedValu
   const { slope, low, high } = theilSen(inWeeks, y);
   const { p, s } = mannKendall(y);
   const back = (value: number) => (ratio ? Math.exp(value) : value);
-  const verdict = p < 0.05 ? (s < 0 ? 'falling' : 'rising') : 'no-clear-trend';
+  // Where most days are alike, as at 100 %, the few others have an order, but the week brings no change.
+  const verdict = p < 0.05 && slope !== 0 ? (s < 0 ? 'falling' : 'rising') : 'no-clear-trend';
   return {
     days: days.length,
     weeks,

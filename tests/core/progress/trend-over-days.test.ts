@@ -34,6 +34,17 @@ describe('trendOverDays', () => {
     expect(verdict).toBe('falling');
   });
 
+  it('calls nothing a trend whose change a week is nought', () => {
+    // At first under 100 % now and then, then always 100 %: p is small, and yet no week is better than the next.
+    const values = Array.from({ length: 30 }, (_, i) => ({
+      day: dayOf(start + i),
+      value: i < 10 && i % 2 === 0 ? 0.97 : 1,
+    }));
+    const { perWeek, p, verdict } = trendOverDays(plain, values);
+    expect(p).toBeLessThan(0.05);
+    expect([perWeek!.value, verdict]).toEqual([0, 'no-clear-trend']);
+  });
+
   it('needs five days', () => {
     const four = [1, 2, 3, 4].map((i) => ({ day: dayOf(start + i), value: i }));
     expect(trendOverDays(plain, four)).toMatchObject({
