@@ -78,6 +78,7 @@ summary{cursor:pointer;padding:.35rem 0}
 .scroll{overflow-x:auto;max-width:100%}
 .scroll table{font-size:.92rem;overflow-wrap:normal}
 .scroll td,.scroll th{white-space:nowrap}
+.scroll thead th{white-space:normal;min-width:4.5rem}
 #scores .scroll :is(td,th){white-space:normal}
 footer{margin:2.5rem 0 1rem;padding-top:.8rem;border-top:1px solid var(--rule);color:var(--quiet);font-size:.92rem}
 @media (max-width:40rem){

@@ -86,7 +86,7 @@ describe.skipIf(!browserThere('a take on the page'))('a take on the page', () =>
       await page.getByRole('button', { name: 'Show me' }).click();
       expect(await page.locator('.guess-answer').textContent()).toContain('you said it got faster; it held.');
       // One silence tells nothing sure of how a beat wanders: it takes three.
-      await page.getByText(/^In the one silence of this take, 4 beats, .* It takes 3 silences/).waitFor();
+      await page.getByText(/^In the one silence of this take, 4\sbeats, .* It takes 3 silences/).waitFor();
       await page.locator('iframe.report').waitFor();
       const outcome = (await shownResult(page)).measures.find(({ id }) => id === 'silent-wander')!.outcome;
       expect(outcome).toMatchObject({ state: 'not-measurable', reason: { code: 'too-few-silences' } });

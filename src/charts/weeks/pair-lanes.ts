@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from 'chart.js';
-import { rounded } from '../../core/result/figures.ts';
+import { capital, rounded } from '../../core/result/figures.ts';
 import type { ChartTable } from '../chart-entry.ts';
 import { laneScale, plugins, scale, still, withoutHelpers } from '../frame.ts';
 import type { Look } from '../look.ts';
@@ -107,7 +107,7 @@ export function pairLanesText({ lanes, names, unit, range }: PairLanes): string 
     const value = (one: Ranged | null) => (one === null ? 'not measured' : `${rounded(one.mid)} ${unit}`);
     return `${label}: ${value(first)}, then ${value(second)}`;
   });
-  return `Full circles: ${names[0]}; hollow diamonds: ${names[1]}; the lines are ${range}. ${parts.join('; ')}.`;
+  return `Full circles: ${names[0]}; hollow diamonds: ${names[1]}; the lines are ${range}. ${capital(parts.join('; '))}.`;
 }
 
 export function pairLanesTable({ lanes, names, unit, range }: PairLanes): ChartTable {

@@ -28,6 +28,9 @@ export function takeTime(seconds: number): string {
   return `${minutes}:${((tenths % 600) / 10).toFixed(1).padStart(4, '0')}`;
 }
 
+/** A text as a sentence begins: `Line 1` for `line 1`. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /**
  * So many of something.
  *

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { assignmentState, assignmentWords, playedWords } from '../../core/progress/assignment-words.ts';
+import { capital } from '../../core/result/figures.ts';
 import { assignmentSheet } from '../../library/assignment-sheet.ts';
 import type { PlayedAssignment } from '../../library/open-assignments.ts';
 import { plainWords } from '../../library/take-file/take-file-name.ts';
@@ -43,7 +44,7 @@ export function AssignmentItem({ assignment, player, changed }: Props) {
           {whom}: {title}
         </strong>
         <br />
-        {assignmentWords(assignment, today, dayInWords)}; {playedWords(plays, dayInWords)}.
+        {capital(assignmentWords(assignment, today, dayInWords))}; {playedWords(plays, dayInWords)}.
       </p>
       {note !== '' && <p class="assignment-note">{note}</p>}
       <div class="actions">

@@ -6,7 +6,7 @@ import { realChanges } from '../../core/progress/periods-compared.ts';
 import { minuteWords } from '../../core/progress/practice-words.ts';
 import { changeText, stillNeeded, verdictWords } from '../../core/progress/progress-words.ts';
 import { standingWords, weakWords } from '../../core/progress/weak-line-words.ts';
-import { counted, rounded } from '../../core/result/figures.ts';
+import { capital, counted, rounded } from '../../core/result/figures.ts';
 import { measureName } from '../../core/result/names.ts';
 import { sentence } from '../../core/result/sentences.ts';
 import { escapeHtml, outsideText } from '../escape-html.ts';
@@ -160,4 +160,3 @@ function remarkPart({ remarks }: Lesson): string {
 
 const clock = (seconds: number) =>
   `${Math.floor(seconds / 60)}:${String(Math.floor(seconds % 60)).padStart(2, '0')}`;
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

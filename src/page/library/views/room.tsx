@@ -27,8 +27,8 @@ export function Room({ use }: Props) {
       <h2 id="room">Room on this device</h2>
       {home?.kind === 'folder' && (
         <p>
-          Keep a copy on another disk now and then: <code>evenhand library backup</code> makes one, also while
-          this page is open.
+          Keep a copy on another disk now and then. <code>evenhand library backup</code> and the name of an
+          empty folder there, typed into a terminal, make one, also while this page is open.
         </p>
       )}
       <p>
