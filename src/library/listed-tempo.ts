@@ -1,3 +1,4 @@
+import { likeTempo } from '../core/progress/conditions.ts';
 import { tempoTold } from '../core/progress/tempo-told.ts';
 import type { ListedTake } from './listed-takes.ts';
 
@@ -32,7 +33,10 @@ export function listedTempo({
   );
   if (!isOff) return { bpm: asked, asked: null, isOpen: false };
   const played = tempos.flatMap((line) => (line.played === null ? [] : [line.played]));
-  return { bpm: whole(Math.min(...played), Math.max(...played)), asked, isOpen: false };
+  const [low, high] = [Math.min(...played), Math.max(...played)];
+  // Lines played alike are one tempo.
+  const bpm = bpmPlayed !== null && likeTempo(low, high) ? whole(bpmPlayed, bpmPlayed) : whole(low, high);
+  return { bpm, asked, isOpen: false };
 }
 
 const whole = (low: number, high: number): Range => [Math.round(low), Math.round(high)];

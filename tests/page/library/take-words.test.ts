@@ -30,6 +30,9 @@ it('days, tempos, room and counts as people say them', () => {
   expect(tempo(90, [80, 80.4], [100, 99.7], [120, null])).toBe('80 to 120 BPM');
   // In the middle of what was asked, and yet neither line at its own tempo.
   expect(tempo(90, [80, 90.2], [100, 90.3])).toBe('90 BPM (asked: 80 to 100 BPM)');
+  // Lines played alike are one tempo; others a range.
+  expect(tempo(100.4, [80, 100.2], [80, 101.4])).toBe('100 BPM (asked: 80 BPM)');
+  expect(tempo(86, [80, 80.3], [80, 92.2])).toBe('80 to 92 BPM (asked: 80 BPM)');
   expect(tempo(97.2, [null, 97.2])).toBe('about 97 BPM');
   expect(tempo(null, [null, null])).toBe('tempo not known');
   expect([0, 386_100, 2_360_684, 213_400_000, 4_960_000_000].map(roomInWords)).toEqual([
