@@ -1,10 +1,13 @@
 import type { ClickTimes } from '../click/click-times.ts';
+import { coarseSamples } from '../signal/coarse-samples.ts';
 import { finiteSource } from '../signal/finite-source.ts';
 import { lowestSampleRate } from '../signal/lowest-sample-rate.ts';
 import { pickup } from '../signal/pickup.ts';
 import type { Source } from '../signal/source.ts';
+import { withStepNoise } from '../signal/step-noise.ts';
 import type { WorkTold } from '../signal/work-told.ts';
 import { startListening } from './listening.ts';
+import { overStep } from './over-step.ts';
 import type { Hearing } from './stroke.ts';
 
 /**
@@ -19,7 +22,11 @@ export function hearStrokes(recording: Source, tell?: WorkTold, put?: readonly C
     throw new RangeError(
       `No strokes can be found at ${sampleRate} Hz: ${lowestSampleRate} Hz at least are needed.`,
     );
-  const hearing = startListening().end(pickup(finiteSource(recording)), tell, put);
+  const source = finiteSource(recording);
+  const coarse = coarseSamples(source);
+  const hearing = startListening().end(pickup(withStepNoise(source, coarse)), tell, put);
   tell?.('listening', 1);
-  return hearing;
+  return coarse === null || !coarse.still
+    ? hearing
+    : { ...hearing, sounds: overStep(hearing.sounds, coarse) };
 }

@@ -1,6 +1,7 @@
 import { anyBetween } from '../stats/any-between.ts';
 import type { Finding, HeardRecording } from './heard-recording.ts';
 import { lostStretches } from './lost-stretches.ts';
+import { silenceBetween } from './silence-between.ts';
 import { strokeCounts, strokeTimes } from './spoiled-measures.ts';
 
 /** What lies so near a gap that the recorder reported belongs to it, samples. */
@@ -24,7 +25,7 @@ const mostJumps = 2;
 const spoiling = { jumpsAMinute: 4, lostShare: 0.015 };
 
 /**
- * Lost sound: the signal stands still amid sound, a block comes twice to the last bit, the wave jumps where no stroke
+ * Lost sound: the signal stands still amid sound that should go on, a block comes twice to the last bit, the wave jumps where no stroke
  * begins, or strokes come early from a place on, by the same each time. Gaps that the recorder reported aren't counted
  * again.
  */
@@ -44,9 +45,15 @@ export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardR
     places.set(near, Math.max(places.get(near) ?? 0, samples / sampleRate));
   };
   for (const { standStills, repeats } of channels) {
-    for (const { at, samples } of standStills)
-      if (!known(at) && samples < longest * sampleRate) place(at, samples);
-    for (const { at, samples } of repeats) if (!known(at) && !atClick(at / sampleRate)) place(at, samples);
+    const between = silenceBetween(standStills, { hearing, performance, sound });
+    for (const one of standStills)
+      if (one.broken && !known(one.at) && one.samples < longest * sampleRate && !between.has(one))
+        place(one.at, one.samples);
+    // The same recorded stroke laid on silence again and again isn't sound that comes twice.
+    const begins = [...between].map(({ at, samples }) => at + samples);
+    for (const { at, samples } of repeats)
+      if (!known(at) && !atClick(at / sampleRate) && !anyBetween(begins, at, at + samples))
+        place(at, samples);
   }
   const still = places.size;
   const apart = sound.jumps.filter(({ at }) => {

@@ -1,3 +1,5 @@
+import { fineStep } from '../signal/coarse-samples.ts';
+
 /** A wave cut off flat. */
 export interface FlatTop {
   /** Its first sample, and how many there are. */
@@ -9,8 +11,8 @@ export interface FlatTop {
   readonly overDb: number;
 }
 
-/** Samples of a cut top stand still but for two steps of 16 bits. */
-export const flatTopStep = 2.5 / 32768;
+/** Samples of a cut top stand still but for so many steps of those that they are stored in. */
+export const flatTopSteps = 2.5;
 /** Lower ones don't matter even where a quiet file was made of a cut one. */
 export const leastTop = 0.05;
 const fewestSamples = 3;
@@ -19,13 +21,20 @@ const surelyCut = 5;
 /** Shorter runs that go less beyond than this are crests, dB: rendered takes that nothing cut come to 0.4. */
 const crestDb = 0.6;
 /** A cut comes at full slope; a wave's own crest is left gently, at a few times the step that counts as still. */
-const steepest = 6 * flatTopStep;
+const steepest = 6 * flatTopSteps;
 
 /**
- * The run of `samples` still ones before sample `i` as a cut-off top, or null where it is a wave's own crest or a rest.
+ * The run of `samples` still ones before sample `i`, stored in steps of `step`, as a cut-off top, or null where it is a wave's own crest or a rest.
  */
-export function flatTopAt(block: Float32Array, i: number, samples: number, start: number): FlatTop | null {
-  if (samples < fewestSamples) return null;
+export function flatTopAt(
+  block: Float32Array,
+  i: number,
+  samples: number,
+  start: number,
+  step = fineStep,
+): FlatTop | null {
+  // A crest stands still for longer where its steps are large.
+  if (samples < (step > fineStep ? surelyCut : fewestSamples)) return null;
   const first = i - samples;
   const level = block[i - 1]!;
   if (first < 1) return null;
@@ -33,7 +42,7 @@ export function flatTopAt(block: Float32Array, i: number, samples: number, start
   const isCut = samples >= surelyCut;
   const rise = edge(block, first, -1, sign, isCut);
   const fall = edge(block, i - 1, 1, sign, isCut);
-  if (rise.step < steepest || fall.step < steepest) return null;
+  if (Math.min(rise.step, fall.step) < steepest * step) return null;
   const width = samples - 1 + rise.before + fall.before;
   const beyond = (((rise.slope + fall.slope) / 2) * width) / 4;
   const overDb = 20 * Math.log10(1 + beyond / Math.abs(level));

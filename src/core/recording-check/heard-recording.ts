@@ -19,6 +19,8 @@ export interface HeardRecording {
   readonly unevenness: Unevenness;
   /** Level of the place by itself, on the scale of strokes' levels, dBFS. */
   readonly noiseDb: number;
+  /** Of a recording in few bits its step, full scale 1, and how loud the steps are themselves, as `noiseDb`. */
+  readonly coarse: { readonly step: number; readonly noiseDb: number } | null;
   /** The click that was played while it was recorded: beats, s of the recording, and which of them sounded. */
   readonly playedClick?:
     | { readonly times: readonly number[]; readonly audible?: readonly boolean[] }

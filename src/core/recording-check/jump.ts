@@ -1,12 +1,14 @@
+import { fineStep } from '../signal/coarse-samples.ts';
+
 /** A single step that the sound before and after it doesn't make: where sound is missing, or a crackle. */
 export interface Jump {
   readonly at: number;
   readonly size: number;
 }
 
-/** A jump is so many times the usual step, and no smaller than this. */
+/** A jump is so many times the usual step, and no smaller than so many steps of those that samples are stored in. */
 const jumpRatio = 10;
-const leastJump = 12 / 32768;
+const leastJumpSteps = 12;
 /** Samples over which the usual step is averaged. */
 const usualOver = 32;
 /** Within so many samples on both sides every other step must be smaller by this factor. */
@@ -19,7 +21,15 @@ const group = 8;
  * Adds the jumps to samples `from` to `to` to `found`. Groups of steps are compared first: a step that stands alone
  * makes its group's power stand out from both neighbours', which few others do.
  */
-export function jumpsIn(block: Float32Array, from: number, to: number, start: number, found: Jump[]): void {
+export function jumpsIn(
+  block: Float32Array,
+  from: number,
+  to: number,
+  start: number,
+  found: Jump[],
+  step = fineStep,
+): void {
+  const leastJump = leastJumpSteps * step;
   const groups = Math.ceil((to - from) / group) + 2;
   const power = new Float64Array(groups);
   let i = from - group;
@@ -46,16 +56,21 @@ export function jumpsIn(block: Float32Array, from: number, to: number, start: nu
   }
 }
 
-/** Whether the step to sample `i` stands alone; a stroke's attack goes on with steps like its first. */
+/**
+ * Whether the step to sample `i` stands alone amid sound; a stroke's attack goes on with steps like its first, and from
+ * silence or to it sound begins or is cut off, and no time is lost.
+ */
 function isJump(block: Float32Array, i: number, size: number): boolean {
   const most = size / alone;
+  let moves = false;
   for (let k = 1; k <= beside; k++) {
     const after = block[i + k]! - block[i + k - 1]!;
     if (after > most || after < -most) return false;
+    if (after !== 0) moves = true;
     const earlier = block[i - k]! - block[i - k - 1]!;
     if (earlier > most || earlier < -most) return false;
   }
   let usual = 0;
   for (let k = 1; k <= usualOver; k++) usual += Math.abs(block[i - k]! - block[i - k - 1]!) / usualOver;
-  return size > jumpRatio * usual;
+  return moves && usual > 0 && size > jumpRatio * usual;
 }

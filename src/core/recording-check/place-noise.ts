@@ -2,6 +2,7 @@ import { strokesFromHz } from '../onsets/stroke-band.ts';
 import { applyHighPass, highPass } from '../signal/high-pass.ts';
 import { lowSound } from '../signal/low-sound.ts';
 import type { Source } from '../signal/source.ts';
+import { withStepNoise } from '../signal/step-noise.ts';
 import { quantile } from '../stats/quantile.ts';
 import { pause } from './quiet-course.ts';
 
@@ -32,4 +33,15 @@ export function placeNoiseDb(source: Source, pauses: readonly number[], strokes:
       return sum / Math.max(1, samples.length - from);
     });
   return 10 * Math.log10(2 * quantile(powers, enough ? share.pauses : share.strokes) + 1e-14);
+}
+
+/** What the steps of coarse samples come to by themselves, on the same scale and at the same places, dBFS. */
+export function stepNoiseDb(
+  source: Source,
+  step: number,
+  pauses: readonly number[],
+  strokes: readonly number[],
+): number {
+  const silence = { ...source, read: (_: number, from: number, to: number) => new Float32Array(to - from) };
+  return placeNoiseDb(withStepNoise(silence, { step, still: true }), pauses, strokes);
 }

@@ -1,3 +1,5 @@
+import { fineStep } from '../signal/coarse-samples.ts';
+
 /** A stretch that is, to the last bit, what came shortly before: no sound through the air ever is. */
 export interface RepeatedBlock {
   readonly at: number;
@@ -15,8 +17,10 @@ interface Anchors {
 const lagSeconds = { least: 0.002, most: 0.2 };
 /** So many equal samples make a repeated block. */
 const equalSamples = 48;
-/** The sound compared must be more than the last bit's flicker, in steps of 16 bits (difference of extremes). */
-const leastSwing = 8 / 32768;
+/** The sound compared must be more than the last bit's flicker, in steps that it is stored in (difference of extremes). */
+const leastSwingSteps = 8;
+/** A soft tone may be alike by chance where it goes through few steps: so many samples differ from the one before. */
+const fewestChanges = 24;
 /** Places that are remembered, 2 to this power. */
 const tableBits = 12;
 
@@ -24,7 +28,7 @@ const tableBits = 12;
  * Remembers where samples of a certain low-order pattern stood, one in 64, and compares the surroundings of two that
  * look alike.
  */
-export function anchorsOf(sampleRate: number): Anchors {
+export function anchorsOf(sampleRate: number, step = fineStep): Anchors {
   const least = Math.round(lagSeconds.least * sampleRate);
   const most = Math.round(lagSeconds.most * sampleRate);
   const places = new Float64Array(2 ** tableBits).fill(Number.NEGATIVE_INFINITY);
@@ -44,7 +48,7 @@ export function anchorsOf(sampleRate: number): Anchors {
         const lag = place - places[slot]!;
         places[slot] = place;
         if (lag < least || lag > most || place < done) continue;
-        const equal = equalRun(block, i, lag);
+        const equal = equalRun(block, i, lag, leastSwingSteps * step);
         if (equal === null) continue;
         done = start + equal.to;
         found.push({ at: start + equal.from, samples: equal.to - equal.from, lag });
@@ -54,7 +58,12 @@ export function anchorsOf(sampleRate: number): Anchors {
 }
 
 /** How far samples round `i` equal those `lag` earlier, or null where that is too little to mean anything. */
-function equalRun(block: Float32Array, i: number, lag: number): { from: number; to: number } | null {
+function equalRun(
+  block: Float32Array,
+  i: number,
+  lag: number,
+  leastSwing: number,
+): { from: number; to: number } | null {
   let from = i;
   while (from - lag > 0 && block[from - 1] === block[from - 1 - lag]) from--;
   let to = i + 1;
@@ -62,9 +71,11 @@ function equalRun(block: Float32Array, i: number, lag: number): { from: number; 
   if (to - from < equalSamples) return null;
   let low = block[from]!;
   let high = low;
+  let changes = 0;
   for (let k = from; k < to; k++) {
+    if (k > from && block[k] !== block[k - 1]) changes++;
     low = Math.min(low, block[k]!);
     high = Math.max(high, block[k]!);
   }
-  return high - low < leastSwing ? null : { from, to };
+  return high - low < leastSwing || changes < fewestChanges ? null : { from, to };
 }

@@ -1,6 +1,7 @@
+import { fineStep } from '../signal/coarse-samples.ts';
 import { joined } from '../signal/joined.ts';
 import type { Source } from '../signal/source.ts';
-import { type FlatTop, flatTopAt, flatTopStep, leastTop } from './flat-top.ts';
+import { type FlatTop, flatTopAt, flatTopSteps, leastTop } from './flat-top.ts';
 import { type Jump, jumpsIn } from './jump.ts';
 import { anchorsOf, type RepeatedBlock } from './repeated-block.ts';
 import { type StandStill, standStillsIn } from './stand-still.ts';
@@ -37,12 +38,12 @@ const framesPerBlock = 2048;
 const marginSeconds = 0.22;
 
 /**
- * Reads a channel once from start to end. Linear in length.
+ * Reads a channel once from start to end, whose samples are stored in steps of `step`. Linear in length.
  *
  * @example soundPass(source, 0).power // 0.5 for a sine at full scale
  */
-export function soundPass(source: Source, channel: number): SoundFeatures {
-  return followSound(source.sampleRate, channel).end(source);
+export function soundPass(source: Source, channel: number, step = fineStep): SoundFeatures {
+  return followSound(source.sampleRate, channel, step).end(source);
 }
 
 /**
@@ -50,7 +51,7 @@ export function soundPass(source: Source, channel: number): SoundFeatures {
  *
  * @example followSound(48000, 0).end(source).power // 0.5 for a sine at full scale
  */
-export function followSound(sampleRate: number, channel: number): SoundFollower {
+export function followSound(sampleRate: number, channel: number, step = fineStep): SoundFollower {
   const hop = Math.max(1, Math.round(frameSeconds * sampleRate));
   const margin = hop * Math.round((marginSeconds * sampleRate) / hop);
   const means: Float32Array[] = [];
@@ -59,7 +60,8 @@ export function followSound(sampleRate: number, channel: number): SoundFollower 
   const standStills: StandStill[] = [];
   const repeats: RepeatedBlock[] = [];
   const jumps: Jump[] = [];
-  const anchors = anchorsOf(sampleRate);
+  const anchors = anchorsOf(sampleRate, step);
+  const flatStep = flatTopSteps * step;
   const room = new Float32Array(framesPerBlock * hop + 2 * margin);
   let frames = 0;
   let energy = 0;
@@ -78,16 +80,16 @@ export function followSound(sampleRate: number, channel: number): SoundFollower 
       const end = i + hop;
       for (; i < end; i++) {
         const x = block[i]!;
-        const step = x - before;
+        const rise = x - before;
         sum += x;
-        squares += step * step;
+        squares += rise * rise;
         energy += x * x;
         if (x > leastTop || x < -leastTop || flat > 0) {
-          if (step <= flatTopStep && step >= -flatTopStep) flat++;
+          if (rise <= flatStep && rise >= -flatStep) flat++;
           else {
             const top =
               flat > 0 && (before > leastTop || before < -leastTop)
-                ? flatTopAt(block, i, flat + 1, start)
+                ? flatTopAt(block, i, flat + 1, start, step)
                 : null;
             if (top !== null) flatTops.push(top);
             flat = 0;
@@ -98,8 +100,8 @@ export function followSound(sampleRate: number, channel: number): SoundFollower 
       mean[frame] = sum / hop;
       bright[frame] = squares / hop;
     }
-    jumpsIn(block, margin, i, start, jumps);
-    standStillsIn(block, margin, i, start, sampleRate, standStills);
+    jumpsIn(block, margin, i, start, jumps, step);
+    standStillsIn(block, margin, i, start, { sampleRate, step }, standStills);
     anchors.look(block, margin, i, start, repeats);
     means.push(mean);
     brights.push(bright);

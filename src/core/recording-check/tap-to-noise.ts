@@ -2,6 +2,7 @@ import { median } from '../stats/median.ts';
 import { type FaintSounds, faintEvidence, faintSounds } from './faint-sounds.ts';
 import type { Finding, HeardRecording } from './heard-recording.ts';
 import { accentsHeard, allLevels, strokeCounts, strokeTimes, tapLevels } from './spoiled-measures.ts';
+import { stepNoiseAlone } from './step-noise-alone.ts';
 
 /**
  * Below these, dB, taps are near the noise: worth a word, wrong in level, missed. Set by `reports/recording-check.md`.
@@ -45,6 +46,7 @@ function spoiltByLevel(overDb: number): readonly string[] {
 
 /** Taps that hardly rise above the noise. */
 export function tapToNoise(heard: HeardRecording): Finding | null {
+  if (stepNoiseAlone(heard)) return null;
   const asWrittenDb = tapToNoiseDb(heard);
   const faint = faintSounds(heard.hearing.sounds);
   const faintDb = faint === null ? Number.NaN : faint.levelDb - heard.noiseDb;

@@ -16,6 +16,8 @@ export const checkSentences: SentenceTable = {
     'Accents are held down as they come: they die away more slowly than taps. Turn off automatic gain, limiter or voice enhancement, or turn the recording level down.',
   'drop-outs': (f) =>
     `Sound is missing ${times(numberOf(f, 'places'))}, first at ${takeTime(numberOf(f, 'at'))}: the device lost some of it. Close other programs, record to the device's own memory, and record again.`,
+  'coarse-samples': (f) =>
+    `The recording is stored in only ${textOf(f, 'bits')} bits: what is softer than ${numberOf(f, 'stepDb').toFixed(0)} dBFS is lost, and its steps sound like noise. Record in 16 bits or more.`,
   'taps-near-noise': (f) =>
     `Taps stand only ${decibels(f, 'overDb')} above the noise of the place. Put the phone an arm's length from the pad, and switch off what hums or blows.`,
   noisy: (f) =>

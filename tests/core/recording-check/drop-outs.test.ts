@@ -6,7 +6,12 @@ const sampleRate = 48_000;
 
 /** A recording of so many places a twentieth of a second apart at which it stands still for 2 ms. */
 function standing(count: number): HeardRecording {
-  const standStills = Array.from({ length: count }, (_, i) => ({ at: (i + 3) * 2400, samples: 96 }));
+  const standStills = Array.from({ length: count }, (_, i) => ({
+    at: (i + 3) * 2400,
+    samples: 96,
+    broken: true,
+    gainDb: 0,
+  }));
   const mean = new Float32Array(1000);
   const sound = { sampleRate, frameRate: 1000, mean, standStills, repeats: [], jumps: [] };
   const hearing = { sounds: [], click: null };

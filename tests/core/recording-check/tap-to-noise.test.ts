@@ -26,7 +26,12 @@ const heard = (evidence: number, noiseDb: number, other?: number) => {
   const strokes = all.flatMap(({ sound, levelDb }, i) =>
     sound === 'pad' ? [{ levelDb, slot: { accent: i % 3 === 0 } }] : [],
   );
-  return { hearing: { sounds: all }, performance: { strokes }, noiseDb } as unknown as HeardRecording;
+  return {
+    hearing: { sounds: all },
+    performance: { strokes },
+    noiseDb,
+    coarse: null,
+  } as unknown as HeardRecording;
 };
 
 describe('how clearly softer sounds stand out', () => {
