@@ -25,14 +25,18 @@ describe('limiting', () => {
     expect(found(gradeSamples(samples, sampleRate, sheet), 'limited')).toBeUndefined();
   });
 
-  it('takes accents that ring longer than taps, as rim shots do, for no limiter', () => {
+  it.each([
+    ['as a hand scatters', 1.5],
+    ['by a steady hand', 0.7],
+    ['by a very steady hand', 0.5],
+  ])('takes accents that ring longer than taps, as rim shots do, for no limiter: %s', (_, scatterDb) => {
     const random = seeded('rim shots');
     const rate = 48_000;
     const { sheet } = readSheet('tempo: 100\n>RLR >LRL ; times: 12');
     const samples = Float32Array.from({ length: 16 * rate }, () => 0.0003 * random.normal());
     for (let i = 0; i < 72; i++) {
       const accent = i % 3 === 0;
-      const level = 10 ** ((accent ? -8 : -22) / 20 + 0.075 * random.normal());
+      const level = 10 ** (((accent ? -8 : -22) + scatterDb * random.normal()) / 20);
       const [start, ring] = [Math.round((1 + i / 5) * rate), accent ? 0.09 : 0.03];
       for (let k = 0; k < 0.4 * rate; k++) {
         const t = k / rate;
