@@ -15,8 +15,8 @@ const mostScatterDb = 1.05;
 
 /** A limiter: accents are held down as they come and let go while they die away, taps aren't. */
 export function limiting(heard: HeardRecording): Finding | null {
-  // What opens and closes bands changes how strokes die away, too.
-  if (hasHoles(heard.unevenness)) return null;
+  // What opens and closes bands changes how strokes die away, too, and coarse samples swallow the ends of taps.
+  if (hasHoles(heard.unevenness) || heard.coarse !== null) return null;
   const gainsDb = levelRecoveryDb(heard);
   if (!(gainsDb >= leastDb)) return null;
   const accents = heard.performance.strokes.flatMap(({ slot, levelDb }) => (slot.accent ? [levelDb] : []));

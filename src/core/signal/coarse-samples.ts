@@ -10,7 +10,11 @@ export interface CoarseSamples {
 
 /** The step of 16 bits, in which what is no coarser is told. */
 export const fineStep = 2 ** -15;
-/** From the step of 13 bits on samples are coarse: soft sounds are a few steps high. Our judgement. */
+/**
+ * Steps from that of 13 bits to that of 6 are coarse: soft sounds are a few steps high. Larger ones are no recording's.
+ * Our judgement.
+ */
+const coarsest = 2 ** -5;
 const leastCoarse = 2 ** -12;
 /** Frames looked at, spread over the recording. */
 const probes = 24;
@@ -41,6 +45,5 @@ export function coarseSamples(source: Source): CoarseSamples | null {
       }
     }
   }
-  // Silence, and what is louder than any file of whole numbers, stand on every step.
-  return step === 1 ? null : { step, still: longest >= stillSamples };
+  return step > coarsest ? null : { step, still: longest >= stillSamples };
 }

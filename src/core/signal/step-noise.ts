@@ -6,7 +6,7 @@ import type { Source } from './source.ts';
  * is softer than a step is no sound at all, and where it comes back a step is heard as an attack. The same at each
  * reading. Recordings whose steps are hidden by noise, and fine ones, are left as they are.
  *
- * @example withStepNoise(source, { step: 1 / 128, still: true }).read(0, 0, 2) // where the source has 0, 0: 0.0017, -0.0031
+ * @example withStepNoise(source, { step: 1 / 128, still: true }).read(0, 0, 2) // where the source has 0, 0: -0.0003, 0.0037
  */
 export function withStepNoise(source: Source, coarse: CoarseSamples | null): Source {
   if (coarse === null || !coarse.still) return source;

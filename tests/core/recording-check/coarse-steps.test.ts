@@ -43,6 +43,19 @@ describe('recordings of 8 bits', () => {
     expect(stateOf('timing-spread').state).toBe('measured');
   });
 
+  it.each([
+    ['phone', []],
+    ['snare-fast', ['missed', 'tap-spread']],
+  ] as const)('are not taken for limited, nor counts told of taps under a step: %s', (name, refused) => {
+    const { sheet, spec } = scenario(name, 133);
+    const { samples, sampleRate } = renderTake(spec);
+    const result = gradeSamples(eightBits(samples, -18, false), sampleRate, sheet);
+    expect(result.recording.check!.map(({ code }) => code)).toEqual(['coarse-samples']);
+    expect(found(result, 'coarse-samples')!.spoils).toEqual(
+      refused.length === 0 ? [] : expect.arrayContaining([...refused]),
+    );
+  });
+
   it('are found cut where they are', () => {
     const { sheet, spec } = scenario('clean-120', 131);
     const { samples, sampleRate } = renderTake(spec);

@@ -26,9 +26,11 @@ describe('coarse samples', () => {
     expect(coarseSamples(floatSource(rate, rounded(sound(), bits)))).toBeNull();
   });
 
-  it('are not seen in silence, nor in no sound at all', () => {
+  it('are not seen in silence, in no sound at all, nor in pulses', () => {
     expect(coarseSamples(floatSource(rate, new Float32Array(rate)))).toBeNull();
     expect(coarseSamples(floatSource(rate, new Float32Array(0)))).toBeNull();
+    const pulses = Float32Array.from({ length: rate }, (_, i) => (i % 1000 === 0 ? 0.5 : 0));
+    expect(coarseSamples(floatSource(rate, pulses))).toBeNull();
   });
 
   it('whose steps are hidden by noise are told from those that stand still', () => {
