@@ -6,6 +6,7 @@ import { strokeKinds } from '../../fixtures/generator/stroke-kinds.ts';
 import { type StrokeSound, synthesiseStroke } from '../../fixtures/generator/stroke-sound.ts';
 import { alignTake } from '../../src/core/alignment/align-take.ts';
 import type { Alignment } from '../../src/core/alignment/alignment.ts';
+import { apartFromOthers } from '../../src/core/grading/company.ts';
 import { hearStrokes } from '../../src/core/onsets/hear-strokes.ts';
 import { type Judgement, judge } from '../core/alignment/judge-alignment.ts';
 import { type SimulatedTake, simulateTake, type TakeSpec } from '../core/alignment/simulated-take.ts';
@@ -89,8 +90,9 @@ export function alignRendered(spec: TakeSpec, leadSeconds = 0): AlignedTake {
   const { seed } = spec;
   const take = later(simulateTake(spec), leadSeconds);
   const { sounds, click } = hearStrokes(memorySource(render(take, seed), sampleRate));
-  const strokes = [...sounds].sort((a, b) => a.time - b.time);
-  const alignment = alignTake({ slots: take.slots, sheet: take.sheet, strokes, click });
+  const pads = sounds.filter(({ sound }) => sound === 'pad');
+  const question = { slots: take.slots, sheet: take.sheet, strokes: pads, click };
+  const { strokes, laid: alignment } = apartFromOthers(question, alignTake(question));
   const pairs = matchEvents(
     take.strokes.map(({ time }) => time),
     strokes.map(({ time }) => time),

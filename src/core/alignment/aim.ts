@@ -27,7 +27,7 @@ const between = (
   slot: number,
   period: number,
 ): number => {
-  const { times, main, spacing } = search;
+  const { times, main, spacing, stray } = search;
   let price = 0;
   let last = to - 1;
   let graces = main.graces[slot]!;
@@ -39,9 +39,9 @@ const between = (
   price += graces * prices.graceMissed;
   if (last === from) return price;
   const within = bounceReach(main.room[fromSlot]! * period);
-  const bounce = prices.bounce + Math.log(spacing / within);
+  const bounce = stray.bounce + Math.log(spacing / within);
   for (let i = from + 1; i <= last; i++) {
-    price += times[i]! - times[from]! < within ? bounce : prices.extra;
+    price += times[i]! - times[from]! < within ? bounce : stray.extra;
   }
   return price;
 };
@@ -87,7 +87,7 @@ export const aim = (
       heightOfT4 +
       Math.log(relative / (tail * tail * Math.sqrt(tail))) +
       (j - from > 1 || main.graces[slot]! > 0 ? between(search, from, j, fromSlot, slot, period) : 0) -
-      Math.min(putIn, j - from - 1) * prices.extra +
+      Math.min(putIn, j - from - 1) * search.stray.extra +
       search.level(j, slot);
     if (total < paths.bestAt(j) - beam || total <= paths.scoreAt(j, slot)) continue;
     const growing = (settled + 1) * (settled + 2);

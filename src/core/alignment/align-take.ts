@@ -15,6 +15,7 @@ import { mainSlots } from './main-slots.ts';
 import { otherStrokes } from './other-strokes.ts';
 import { firstScatter, scatterOnPath } from './path-scatter.ts';
 import { temposOnPath } from './path-tempo.ts';
+import { ownStrays, strangersStrays } from './prices.ts';
 import { cutRuns } from './runs.ts';
 import { settleRun } from './settle-run.ts';
 import { evenLevels, levelsOnPath } from './take-levels.ts';
@@ -29,6 +30,8 @@ export interface AlignQuestion {
   readonly click: HeardClick | null;
   /** Where the click left the player alone, s of the recording. */
   readonly silences?: readonly SilentStretch[];
+  /** Others are heard playing, so that many strokes belong to no slot. */
+  readonly inCompany?: boolean;
 }
 
 /**
@@ -48,7 +51,7 @@ const firstShare = 0.4;
  * @example alignTake({ slots, sheet, strokes, click: null }).matches.length // → strokes that found a slot
  */
 export const alignTake = (
-  { slots, sheet, strokes, click: heardClick, silences = [] }: AlignQuestion,
+  { slots, sheet, strokes, click: heardClick, silences = [], inCompany = false }: AlignQuestion,
   tell?: WorkTold,
 ): Alignment => {
   const click = heardClick !== null && heardClick.times.length > 1 ? heardClick : null;
@@ -76,6 +79,7 @@ export const alignTake = (
   const guessed = findLevels(evenLevels(times, levels, thin), accentShare);
   const phasePrice = click === null ? undefined : clickPhase(click, main, times);
   const clickIsBack = silences.length === 0 ? undefined : afterSilence(silences, times);
+  const stray = inCompany ? strangersStrays : ownStrays;
   const first = findPath({
     times,
     thin,
@@ -84,6 +88,7 @@ export const alignTake = (
     clickIsBack,
     levels: levelEvidence(levels, guessed),
     scatter: firstScatter,
+    stray,
     found: main.asked.map(() => null),
     breadth: breadth.first,
     tell: partOfWork(tell, 0, firstShare),
@@ -99,6 +104,7 @@ export const alignTake = (
     clickIsBack,
     levels: evidence,
     scatter,
+    stray,
     found: temposOnPath(first, main, times),
     breadth: breadth.second + Math.min(breadth.mostBars, main.bars.length),
     tell: partOfWork(tell, firstShare, 1),
@@ -109,7 +115,7 @@ export const alignTake = (
   const settled = runs.map((run, r) => {
     const from = (runs[r - 1]?.steps.at(-1)?.stroke ?? -1) + 1;
     const to = runs[r + 1]?.steps[0]?.stroke ?? times.length;
-    return settleRun({ run, main, times, levels: evidence, scatter, from, to });
+    return settleRun({ run, main, times, levels: evidence, scatter, stray, from, to });
   });
   const others = otherStrokes({ runs, settled, main, times });
   const laid = laySegments({ pieces: gradeRuns(runs, main), runs, settled, others, main, slots, times });

@@ -3,7 +3,7 @@ import type { LevelEvidence } from './level-evidence.ts';
 import { lookAhead, type Pulse } from './look-ahead.ts';
 import type { MainSlots } from './main-slots.ts';
 import { openPaths, type Paths } from './paths.ts';
-import { pauseSpacings } from './prices.ts';
+import { pauseSpacings, type StrayPrices } from './prices.ts';
 import type { ThinStrokes } from './thin-strokes.ts';
 
 /** What a search for the path of a take starts from. */
@@ -15,6 +15,7 @@ export interface PathQuestion {
   readonly main: MainSlots;
   /** Expected scatter of a stroke round the local tempo, as a share of the space it has. */
   readonly scatter: number;
+  readonly stray: StrayPrices;
   /** Seconds per beat found earlier for each line, or null. */
   readonly found: readonly (number | null)[];
   /** Paths followed at once. */

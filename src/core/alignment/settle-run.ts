@@ -1,6 +1,6 @@
 import type { LevelEvidence } from './level-evidence.ts';
 import type { MainSlots } from './main-slots.ts';
-import { bounceReach, graceAtLeast, graceWithin, offPrice, prices } from './prices.ts';
+import { bounceReach, graceAtLeast, graceWithin, offPrice, prices, type StrayPrices } from './prices.ts';
 import type { Run } from './runs.ts';
 
 /** Neighbours on each side that the local tempo is fitted to. Measured on simulated takes: 4 to 14 settle alike. */
@@ -54,6 +54,7 @@ interface RunQuestion {
   readonly times: Float64Array;
   readonly levels: LevelEvidence;
   readonly scatter: number;
+  readonly stray: StrayPrices;
   /** Strokes open to this run: from one index up to, not including, another. */
   readonly from: number;
   readonly to: number;
@@ -68,7 +69,7 @@ const priceOf = (
   due: number,
   period: number,
 ): number => {
-  const { main, times, levels, scatter } = question;
+  const { main, times, levels, scatter, stray } = question;
   const scale = scatter * main.space[slot]! * period;
   let price = offPrice((times[stroke]! - due) / scale);
   price -= main.accent[slot] === 1 ? levels.asAccent[stroke]! : levels.asTap[stroke]!;
@@ -78,11 +79,11 @@ const priceOf = (
     const other = near[n]!;
     const after = times[other]! - times[stroke]!;
     if (after > 0) {
-      price -= after < within ? prices.bounce + Math.log((main.room[slot]! * period) / within) : prices.extra;
+      price -= after < within ? stray.bounce + Math.log((main.room[slot]! * period) / within) : stray.extra;
     } else if (after < 0 && graces > 0 && after <= -graceAtLeast && after >= -graceWithin) {
       graces--;
       price -= prices.gracePlayed;
-    } else if (after < 0) price -= prices.extra;
+    } else if (after < 0) price -= stray.extra;
   }
   price -= graces * prices.graceMissed;
   return price;

@@ -21,6 +21,7 @@ import type { Source } from '../signal/source.ts';
 import type { WorkTold } from '../signal/work-told.ts';
 import { breakingPoints } from './breaking-points.ts';
 import { clickToHoldAgainst, type PlayedClick } from './click-to-hold-against.ts';
+import { apartFromOthers } from './company.ts';
 import { compareToModel, withoutSpoilt } from './compare-to-model.ts';
 import { countedAlignment } from './counted-alignment.ts';
 import type { GatheredSound } from './gathered-sound.ts';
@@ -84,6 +85,7 @@ export function gradeHearing(
     discomfort = false,
     gaps = [],
     gathered,
+    playedClick,
   } = options;
   const { sampleRate } = source;
   const duration = source.length / sampleRate;
@@ -92,13 +94,15 @@ export function gradeHearing(
     ? envelopeOfPeaks(source, envelopeSlices, gathered.peaks)
     : envelope(finiteSource(source), envelopeSlices);
   const pads = hearing.sounds.filter((sound) => sound.sound === 'pad');
-  const strokes = strokesOutsideGaps(pads, gaps, sampleRate);
-  const { click, warnings: clickWarnings } = clickToHoldAgainst(hearing.click, options.playedClick);
-  const silences = silencesOf(options.playedClick);
-  const question = { slots, sheet, strokes, click, silences };
-  const perform = (laid: Alignment) =>
-    performanceOf({ ...question, alignment: withUnheard(laid, question, gaps, sampleRate, duration) });
-  const written = perform(countedAlignment(question, risingAlignment(question, options.tell), perform));
+  const all = strokesOutsideGaps(pads, gaps, sampleRate);
+  const { click, warnings: clickWarnings } = clickToHoldAgainst(hearing.click, playedClick);
+  const silences = silencesOf(playedClick);
+  const asked = { slots, sheet, strokes: all, click, silences };
+  const { strokes, others, laid } = apartFromOthers(asked, risingAlignment(asked, options.tell));
+  const question = { ...asked, strokes };
+  const perform = (one: Alignment) =>
+    performanceOf({ ...question, alignment: withUnheard(one, question, gaps, sampleRate, duration) });
+  const written = perform(countedAlignment(question, laid, perform));
   const evidence = handsBySound(written, strokes);
   const performance = withHeardHands(written, evidence, perform);
   const { alignment } = performance;
@@ -107,7 +111,7 @@ export function gradeHearing(
   const found =
     options.check === false
       ? null
-      : checkRecording({ source, hearing, performance, gaps, playedClick: options.playedClick, ...read });
+      : checkRecording({ source, hearing, performance, others, gaps, playedClick, ...read });
   const reason = whyNotGradable({ peak: Math.max(...shape), hearing, slots, alignment });
 
   const warnings = [

@@ -19,6 +19,7 @@ import { hum } from './hum.ts';
 import { limiting } from './limiting.ts';
 import { lossyCodec } from './lossy-codec.ts';
 import { noiseFloor } from './noise-floor.ts';
+import { othersHeard } from './others-heard.ts';
 import { placeNoiseDb, stepNoiseDb } from './place-noise.ts';
 import { quietCourse } from './quiet-course.ts';
 import { recordingLength } from './recording-length.ts';
@@ -39,6 +40,7 @@ export const recordingChecks: readonly FindingOf[] = [
   coarseSteps,
   tapToNoise,
   noiseFloor,
+  othersHeard,
   hum,
   lossyCodec,
   bandwidth,
@@ -59,6 +61,7 @@ interface CheckedRecording {
   /** What one reading of each channel gathered, where that was done while the recording came. */
   readonly channels?: HeardRecording['channels'];
   readonly playedClick?: HeardRecording['playedClick'];
+  readonly others?: HeardRecording['others'];
 }
 
 /** What is cut, still, repeated or jumps is seen in samples as they are stored; how it sounds, with steps smoothed. */
@@ -71,7 +74,7 @@ function channelSound(stored: Source, source: Source, channel: number, step = fi
 
 /** Reads each channel once and gathers what the checks need. */
 function hearRecording(checked: CheckedRecording): HeardRecording {
-  const { hearing, performance, playedClick, gaps = [] } = checked;
+  const { hearing, performance, playedClick, gaps = [], others = [] } = checked;
   const stored = finiteSource(checked.source);
   const steps = coarseSamples(stored);
   const source = withStepNoise(stored, steps);
@@ -96,6 +99,7 @@ function hearRecording(checked: CheckedRecording): HeardRecording {
     sound,
     hearing,
     performance,
+    others,
     quiet,
     unevenness,
     noiseDb,

@@ -1,5 +1,5 @@
 import type { Performance } from '../measures/performance.ts';
-import type { Hearing } from '../onsets/stroke.ts';
+import type { Hearing, Stroke } from '../onsets/stroke.ts';
 import type { RecordingFinding } from '../result/take-result.ts';
 import type { Source } from '../signal/source.ts';
 import type { QuietCourse } from './quiet-course.ts';
@@ -14,6 +14,8 @@ export interface HeardRecording {
   readonly sound: SoundFeatures;
   readonly hearing: Hearing;
   readonly performance: Performance;
+  /** Strokes that somebody else played, by their sound; they are in no performance. */
+  readonly others: readonly Stroke[];
   readonly quiet: QuietCourse;
   /** How uneven the spectrum of the quiet is. */
   readonly unevenness: Unevenness;

@@ -22,6 +22,8 @@ export const checkSentences: SentenceTable = {
     `Taps stand only ${decibels(f, 'overDb')} above the noise of the place. Put the phone an arm's length from the pad, and switch off what hums or blows.`,
   noisy: (f) =>
     `The place is loud: its noise is at ${numberOf(f, 'noiseDb').toFixed(0)} dBFS, only ${decibels(f, 'overDb')} under the accents. Move nearer to the pad, or to a quieter room.`,
+  'others-heard': (f) =>
+    `Somebody else seems to play in the room: ${textOf(f, 'strokes')} strokes that don't sound like yours, the first at ${takeTime(numberOf(f, 'at'))}, were left out. Where two strokes meet, figures are less sure. Record while nobody else plays, or put the phone nearer to your pad.`,
   hum: (f) =>
     `The mains hum at ${textOf(f, 'hz')} Hz, ${numberOf(f, 'levelDb').toFixed(0)} dBFS. Keep the microphone and its cable away from power supplies, or record on battery.`,
   'lossy-codec': (f) =>

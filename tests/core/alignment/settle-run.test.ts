@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { levelEvidence } from '../../../src/core/alignment/level-evidence.ts';
 import { mainSlots } from '../../../src/core/alignment/main-slots.ts';
+import { ownStrays } from '../../../src/core/alignment/prices.ts';
 import { settleRun } from '../../../src/core/alignment/settle-run.ts';
 import { layOut } from '../../../src/core/exercise/lay-out.ts';
 import { line, sheetOf } from './made-sheet.ts';
@@ -28,6 +29,7 @@ const settle = (
       times: Float64Array.from(times),
       levels: levelEvidence(levels, model),
       scatter: 0.06,
+      stray: ownStrays,
       from: 0,
       to: times.length,
     }),
