@@ -122,9 +122,9 @@ describe.skipIf(!browserThere(opened))(opened, () => {
           .map((one) => one.textContent),
       );
       expect(small).toEqual([]);
-      await page.getByText(/Loudest lately: −\d+ dB/).waitFor();
+      await page.getByText(/Loudest lately: −\d+\sdB/).waitFor();
       await page.getByRole('button', { name: 'Listen to the quiet' }).click();
-      await page.getByText(/the noise lies at −\d+ dB/).waitFor({ timeout: 8000 });
+      await page.getByText(/the noise lies at −\d+\sdB/).waitFor({ timeout: 8000 });
       // Other headphones are plugged in: what their name says is said before anything is measured.
       await page.evaluate(() => {
         const devices = navigator.mediaDevices;
