@@ -20,6 +20,7 @@ import { envelopeOfPeaks } from '../signal/peak-course.ts';
 import type { Source } from '../signal/source.ts';
 import type { WorkTold } from '../signal/work-told.ts';
 import { breakingPoints } from './breaking-points.ts';
+import { buzzesAsOne } from './buzzes.ts';
 import { clickToHoldAgainst, type PlayedClick } from './click-to-hold-against.ts';
 import { apartFromOthers } from './company.ts';
 import { compareToModel, withoutSpoilt } from './compare-to-model.ts';
@@ -98,7 +99,8 @@ export function gradeHearing(
   const { click, warnings: clickWarnings } = clickToHoldAgainst(hearing.click, playedClick);
   const silences = silencesOf(playedClick);
   const asked = { slots, sheet, strokes: all, click, silences };
-  const { strokes, others, laid } = apartFromOthers(asked, risingAlignment(asked, options.tell));
+  const played = buzzesAsOne(asked, risingAlignment(asked, options.tell));
+  const { strokes, others, laid } = apartFromOthers({ ...asked, strokes: played.strokes }, played.laid);
   const question = { ...asked, strokes };
   const perform = (one: Alignment) =>
     performanceOf({ ...question, alignment: withUnheard(one, question, gaps, sampleRate, duration) });

@@ -25,9 +25,9 @@ const mostJumps = 2;
 const spoiling = { jumpsAMinute: 4, lostShare: 0.015 };
 
 /**
- * Lost sound: the signal stands still amid sound that should go on, a block comes twice to the last bit, the wave jumps where no stroke
- * begins, or strokes come early from a place on, by the same each time. Gaps that the recorder reported aren't counted
- * again.
+ * Lost sound: the signal stands still amid sound that should go on, a block comes twice to the last bit, the wave jumps
+ * where no stroke begins, or strokes come early from a place on, by the same each time. Gaps that the recorder reported
+ * aren't counted again.
  */
 export function dropOuts({ channels, sound, hearing, gaps, performance }: HeardRecording): Finding | null {
   const { sampleRate } = sound;
